@@ -108,6 +108,9 @@ std::optional<std::string> withoutGroups(std::string_view figures, int places) {
         return std::string(figures);
     }
     const std::size_t digits = figures.find_first_of("0123456789");
+    if (const std::size_t first = figures.find_first_of(".,"); first < digits && first != last) {
+        return std::nullopt;
+    }
     const char mark = figures[last];
     const char other = mark == '.' ? ',' : '.';
     const bool lastGroups =
