@@ -88,7 +88,7 @@ public:
 
     std::int64_t dataVersion() const override {
         failIfBroken();
-        return m_sequence + m_foreign;
+        return m_sequence;
     }
 
     // JobIndex
@@ -107,8 +107,9 @@ public:
         std::reverse(lines.begin(), lines.end());
         lines.erase(lines.begin(),
                     lines.begin() + static_cast<std::ptrdiff_t>(std::min(offset, lines.size())));
-        lines.resize(std::min(limit, lines.size()),
-                     lines.empty() ? core::JobLine{anyId(), "", "", "", {}} : lines.front());
+        if (lines.size() > limit) {
+            lines.erase(lines.begin() + static_cast<std::ptrdiff_t>(limit), lines.end());
+        }
         return lines;
     }
     std::size_t count() const override { return everyJob().size(); }
@@ -190,10 +191,6 @@ private:
         if (broken) {
             throw core::StoreError{*broken, "as the test asked"};
         }
-    }
-
-    static core::Id<core::Job> anyId() {
-        return core::Id<core::Job>{*core::Uuid::fromText("01890a5d-ac96-774b-bcce-b302099a8057")};
     }
 
     static core::ColumnValue columnOf(const core::AnyRecord& record, std::string_view name) {
@@ -318,7 +315,6 @@ private:
     std::vector<std::int64_t> m_done;
     std::vector<std::int64_t> m_undone;
     std::int64_t m_sequence = 0;
-    std::int64_t m_foreign = 0;
 };
 
 // Every record that holds all the words.
