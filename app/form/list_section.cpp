@@ -26,6 +26,7 @@ ListSection::ListSection(const Words& words, FormBase* form, QWidget* parent)
       m_add(new QPushButton(words.add)), m_filter(new QLineEdit),
       m_list(new RuledList(words.heading)), m_empty(new QWidget), m_formFrame(new QWidget),
       m_body(new QBoxLayout(QBoxLayout::TopToBottom)) {
+    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
     layOut(words);
     connectKeys();
     showRows({});
