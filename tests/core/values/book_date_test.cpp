@@ -1,6 +1,7 @@
 #include "core/values/book_date.h"
 
 #include <ostream>
+#include <string>
 
 #include <gtest/gtest.h>
 

@@ -60,7 +60,7 @@ TEST(RomanNumber, readsImprintDates) {
 
 TEST(RomanNumber, isNoWordOfRomanLetters) {
     for (const char* word : {"civil", "mild", "livid", "dim lid", "", "...", "\u0186", "VV",
-                             "IIIII", "CMMC", "XIXX", "1612"}) {
+                             "IIIII", "IXM", "XIXX", "1612"}) {
         EXPECT_FALSE(romanNumber(word).has_value()) << word;
     }
 }
