@@ -27,15 +27,15 @@ void ChipRow::show(std::vector<LineChip> chips) {
 }
 
 QSize ChipRow::sizeHint() const {
-    return {320, QFontMetrics{font(Face::smallStrong)}.height() + kGap};
+    return {320, QFontMetrics{faceFont(Face::smallStrong)}.height() + kGap};
 }
 
 void ChipRow::paintEvent(QPaintEvent*) {
     QPainter painter{this};
     painter.setRenderHint(QPainter::Antialiasing);
     const Colours& c = coloursFor(palette());
-    const QFontMetrics quiet{font(Face::small)};
-    const QFontMetrics strong{font(Face::smallStrong)};
+    const QFontMetrics quiet{faceFont(Face::small)};
+    const QFontMetrics strong{faceFont(Face::smallStrong)};
     int x = 0;
     for (const LineChip& chip : m_chips) {
         const int labelWidth = quiet.horizontalAdvance(chip.label);
@@ -51,10 +51,10 @@ void ChipRow::paintEvent(QPaintEvent*) {
         painter.setBrush(c.paper);
         painter.drawRoundedRect(box, 3, 3);
         const int baseline = (height() + strong.ascent() - strong.descent()) / 2;
-        painter.setFont(font(Face::small));
+        painter.setFont(faceFont(Face::small));
         painter.setPen(c.quiet);
         painter.drawText(x + kGap, baseline, chip.label);
-        painter.setFont(font(Face::smallStrong));
+        painter.setFont(faceFont(Face::smallStrong));
         painter.setPen(chip.isDoubtful ? c.open : c.ink);
         painter.drawText(x + kGap + labelWidth + 2 * kGrid, baseline, text);
         x += wide + kGap;
@@ -65,7 +65,7 @@ BenchLine::BenchLine(QWidget* parent)
     : QWidget(parent), m_chips(new ChipRow(this)), m_line(new QLineEdit(this)),
       m_hint(new Label(Face::small, Ink::quiet, tr("Enter takes it"), this)) {
     m_line->setProperty(kBare, true);
-    m_line->setFont(font(Face::bench));
+    m_line->setFont(faceFont(Face::bench));
     m_line->setMinimumHeight(kBenchControl);
     m_line->setAccessibleName(tr("Bench line"));
     m_line->setPlaceholderText(tr("Type or scan what was done …"));

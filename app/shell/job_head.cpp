@@ -63,7 +63,7 @@ void HazardStrip::setWords(const QString& words) {
 }
 
 QSize HazardStrip::sizeHint() const {
-    return {320, QFontMetrics{font(Face::smallStrong)}.height() + kGap};
+    return {320, QFontMetrics{faceFont(Face::smallStrong)}.height() + kGap};
 }
 
 void HazardStrip::paintEvent(QPaintEvent*) {
@@ -75,7 +75,7 @@ void HazardStrip::paintEvent(QPaintEvent*) {
     for (int x = -height(); x < width(); x += 8) {
         painter.drawLine(QPointF(x, height()), QPointF(x + height(), 0));
     }
-    painter.setFont(font(Face::smallStrong));
+    painter.setFont(faceFont(Face::smallStrong));
     const QFontMetrics metrics = painter.fontMetrics();
     const QString words =
         metrics.elidedText(m_words, Qt::ElideRight, width() - kIndent - 8 * kGrid);

@@ -85,9 +85,9 @@ void SettingBar::setNow(qint64 now) {
 }
 
 QSize SettingBar::sizeHint() const {
-    const int height = QFontMetrics{font(Face::strong)}.height() +
-                       QFontMetrics{font(Face::clock)}.height() +
-                       QFontMetrics{font(Face::small)}.height() + 5 * kGrid;
+    const int height = QFontMetrics{faceFont(Face::strong)}.height() +
+                       QFontMetrics{faceFont(Face::clock)}.height() +
+                       QFontMetrics{faceFont(Face::small)}.height() + 5 * kGrid;
     return {200, height};
 }
 
@@ -96,7 +96,7 @@ void SettingBar::paintEvent(QPaintEvent*) {
     const Colours& c = coloursFor(palette());
     const int left = kGap;
     const int wide = width() - 2 * kGap;
-    painter.setFont(font(Face::strong));
+    painter.setFont(faceFont(Face::strong));
     painter.setPen(c.ink);
     QFontMetrics metrics = painter.fontMetrics();
     painter.drawText(left, metrics.ascent(),
@@ -109,11 +109,11 @@ void SettingBar::paintEvent(QPaintEvent*) {
     painter.fillRect(QRect(left, y, qRound(wide * std::clamp(share, 0.0, 1.0)), 2 * kGrid),
                      c.accent);
     y += 3 * kGrid;
-    painter.setFont(font(Face::clock));
+    painter.setFont(faceFont(Face::clock));
     metrics = painter.fontMetrics();
     painter.drawText(left, y + metrics.ascent(), tr("until %1").arg(m_clock));
     y += metrics.height();
-    painter.setFont(font(Face::small));
+    painter.setFont(faceFont(Face::small));
     painter.setPen(c.quiet);
     const auto leftOver = core::Minutes{std::max<qint64>(0, (m_until - m_now + 59) / 60)};
     painter.drawText(left, y + painter.fontMetrics().ascent(),

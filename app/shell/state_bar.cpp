@@ -78,12 +78,17 @@ void StateBar::go(core::JobState to) {
     }
 }
 
-void StateBar::keyPressEvent(QKeyEvent* event) {
-    if (event->key() == Qt::Key_Escape) {
-        hide();
-        return;
+bool StateBar::event(QEvent* event) {
+    const bool isKey =
+        event->type() == QEvent::ShortcutOverride || event->type() == QEvent::KeyPress;
+    if (isKey && static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape) {
+        event->accept();
+        if (event->type() == QEvent::KeyPress) {
+            hide();
+        }
+        return true;
     }
-    QWidget::keyPressEvent(event);
+    return QWidget::event(event);
 }
 
 void StateBar::paintEvent(QPaintEvent*) {

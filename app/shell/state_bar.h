@@ -21,7 +21,7 @@ public:
     void ask(const core::Job& job, core::Revision read);
 
 protected:
-    void keyPressEvent(QKeyEvent* event) override;
+    bool event(QEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
 
 private:

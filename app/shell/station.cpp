@@ -78,10 +78,10 @@ void Station::show(const core::PageState& state) {
 }
 
 QSize Station::sizeHint() const {
-    const QFontMetrics small{font(Face::small)};
+    const QFontMetrics small{faceFont(Face::small)};
     int widest = 0;
     for (int i = 0; i < 8; ++i) {
-        const QFontMetrics strong{font(Face::smallStrong)};
+        const QFontMetrics strong{faceFont(Face::smallStrong)};
         widest = std::max(widest, strong.horizontalAdvance(titleOf(static_cast<core::Page>(i))));
     }
     return {kWordsX + widest + kGap, std::max(kHeight, 2 * small.height() + 4 * kGrid)};
@@ -101,7 +101,7 @@ void Station::paintEvent(QPaintEvent*) {
     }
     paintKnot(painter, at, m_state.progress, c);
 
-    painter.setFont(font(isChecked() ? Face::smallStrong : Face::small));
+    painter.setFont(faceFont(isChecked() ? Face::smallStrong : Face::small));
     painter.setPen(isChecked() ? c.accent : underMouse() ? c.accent : c.ink);
     const QFontMetrics metrics = painter.fontMetrics();
     const qreal baseline = at.y() + metrics.capHeight() / 2.0;
@@ -115,7 +115,7 @@ void Station::paintEvent(QPaintEvent*) {
     }
     const QString open = openWords(m_state);
     if (!open.isEmpty()) {
-        painter.setFont(font(Face::smallStrong));
+        painter.setFont(faceFont(Face::smallStrong));
         painter.setPen(m_state.mustSettle > 0 ? c.must : c.open);
         painter.drawText(QPointF(kWordsX, baseline + metrics.height() - 1), open);
     }

@@ -2,6 +2,7 @@
 #include <limits>
 
 #include "core/values/book_date.h"
+#include "core/values/book_date_point.h"
 #include "core/values/book_date_words.h"
 #include "core/values/edtf.h"
 
@@ -9,10 +10,16 @@ namespace headcap::core {
 namespace {
 
 std::string yearText(const EdtfDate& date) {
+    if (date.year > 9999 || date.year < -9999) {
+        return edtfText({EdtfKind::date, {{{EdtfEndKind::date, dateOfYear(date.year)}, {}}}});
+    }
     const auto year = static_cast<int>(date.year);
     switch (date.unspecifiedDigits) {
     case 0:
-        return date.year < 0 ? std::to_string(1 - date.year) + " BC" : std::to_string(date.year);
+        if (date.year <= 0) {
+            return std::to_string(1 - date.year) + " BC";
+        }
+        return (date.year < 1000 ? "AD " : "") + std::to_string(date.year);
     case 1: // "the 1600s" would be the century
         return date.year % 100 == 0 ? std::to_string(date.year / 10) + "-"
                                     : std::to_string(date.year) + "s";
@@ -56,7 +63,12 @@ std::string betweenDates(const EdtfDate& first, EdtfDate last) {
     if (sharesAbout) {
         last.qualifier = last.qualifier == '%' ? '?' : '\0';
     }
-    const std::string left = dateText(first);
+    // "ca. 1590–1600" is read as about both, so about the first alone stands behind it.
+    const bool isFirstAlone = !sharesAbout && (first.qualifier == '~' || first.qualifier == '%');
+    std::string left = dateText(first);
+    if (isFirstAlone) {
+        left = left.substr(std::string_view("ca. ").size()) + " ca.";
+    }
     const std::string right = dateText(last);
     const bool isWide = first.month > 0 || last.month > 0;
     return left + (isWide ? " \u2013 " : "\u2013") + right;

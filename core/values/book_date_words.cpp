@@ -99,7 +99,7 @@ constexpr auto kCenturyBefore =
 
 constexpr auto kAbout = std::to_array<string_view>(
     {"ca", "c", "cca", "circa", "about", "around", "approx", "approximately", "roughly", "near",
-     "um", "etwa", "ungefahr", "vers", "environ", "\xC2\xB1"});
+     "um", "etwa", "ungefahr", "vers", "environ", "+/-"});
 constexpr auto kPerhaps = std::to_array<string_view>(
     {"probably", "prob", "perhaps", "possibly", "maybe", "vermutlich", "wohl", "peut-etre"});
 constexpr auto kEra = std::to_array<string_view>(
@@ -107,7 +107,9 @@ constexpr auto kEra = std::to_array<string_view>(
      "an",          "a.d",          "ad",           "a",        "im jahre",
      "im jahr",     "jm jahr",      "in the year",  "the year", "l'an",
      "en l'an",     "printed",      "printed in",   "gedruckt", "dated",
-     "ce",          "c.e",          "\xC2\xA9"});
+     "ce",          "c.e",          "(c)"});
+constexpr auto kBeforeChrist =
+    std::to_array<string_view>({"bc", "b.c", "bce", "b.c.e", "v. chr", "v.chr"});
 constexpr auto kNotBefore =
     std::to_array<string_view>({"not before", "not earlier than", "no earlier than"});
 constexpr auto kNotAfter =
@@ -126,6 +128,8 @@ std::span<const string_view> wordsOf(DatePhrase phrase) {
         return kPerhaps;
     case DatePhrase::era:
         return kEra;
+    case DatePhrase::beforeChrist:
+        return kBeforeChrist;
     case DatePhrase::notBefore:
         return kNotBefore;
     case DatePhrase::notAfter:
@@ -286,7 +290,12 @@ bool takeAtHead(std::string& text, DatePhrase phrase) {
     return takeHead(text, wordsOf(phrase));
 }
 bool takeAtEnd(std::string& text, DatePhrase phrase) {
-    return takeEnd(text, wordsOf(phrase));
+    // One letter behind a date is more likely "c." for century.
+    std::string left = text;
+    const std::size_t whole = text.size() - (text.ends_with('.') ? 1 : 0);
+    const bool isWord = takeEnd(left, wordsOf(phrase)) && whole - left.size() > 2;
+    text = isWord ? left : text;
+    return isWord;
 }
 
 bool saysUndated(string_view text) {

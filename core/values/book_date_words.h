@@ -36,6 +36,7 @@ enum class DatePhrase {
     about,
     perhaps,
     era,
+    beforeChrist,
     notBefore,
     notAfter,
     before,

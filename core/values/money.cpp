@@ -119,8 +119,10 @@ std::optional<std::string> withoutGroups(std::string_view figures, int places) {
         figures.substr(digits, (lastGroups ? figures.size() : last) - digits);
     const char group = lastGroups ? mark : other;
     const bool hasGroups = grouped.find(group) != std::string_view::npos;
-    if (hasGroups ? !isGrouped(grouped, group)
-                  : figures.size() - last == 4 && last - digits <= 3 && figures[digits] != '0') {
+    const bool couldGroup =
+        figures.size() - last == 4 && last - digits <= 3 && figures[digits] != '0';
+    const bool isUsualForm = places == 3 && mark == '.';
+    if (hasGroups ? !isGrouped(grouped, group) : couldGroup && !isUsualForm) {
         return std::nullopt;
     }
     std::string plain(figures);
