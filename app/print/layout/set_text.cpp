@@ -19,8 +19,9 @@ constexpr double kNoLigatures = 0.02; // at kGlyphScale: a thousandth of a point
 constexpr double kRaisedSize = 0.66;
 constexpr double kRaisedBy = 0.34; // of the size
 
-constexpr double kShortLine = 0.2; // of the width: a last line below this looks lost
-constexpr double kNarrowest = 0.8;
+// Of the width: a last line below this looks lost, and a last word alone below the other.
+constexpr double kShortLine = 0.16;
+constexpr double kShortWord = 0.33;
 
 // Where the first baseline lies within its leading: letters stand a little below the middle.
 constexpr double kBaseline = 0.75;
@@ -164,24 +165,25 @@ void breakAt(QTextLayout& layout, double width) {
     layout.endLayout();
 }
 
+bool endsShort(const QTextLayout& layout, double width) {
+    const QTextLine last = layout.lineAt(layout.lineCount() - 1);
+    const bool isOneWord =
+        !layout.text().mid(last.textStart(), last.textLength()).trimmed().contains(u' ');
+    return last.naturalTextWidth() < width * (isOneWord ? kShortWord : kShortLine);
+}
+
 // Where the last line would hold a short word alone, the lines are set a little narrower, so that
 // it gets company; never at the cost of a line more.
 void breakLines(QTextLayout& layout, double width) {
     breakAt(layout, width);
     const int count = layout.lineCount();
-    const auto isShort = [&layout, count, width] {
-        return layout.lineAt(count - 1).naturalTextWidth() < width * kShortLine;
-    };
-    if (count < 2 || !isShort()) {
+    if (count < 2 || !endsShort(layout, width)) {
         return;
     }
-    for (double part = 0.96; part >= kNarrowest; part -= 0.04) {
-        breakAt(layout, width * part);
-        if (layout.lineCount() == count && !isShort()) {
+    for (int percent = 96; percent >= 80; percent -= 4) {
+        breakAt(layout, width * percent / 100);
+        if (layout.lineCount() == count && !endsShort(layout, width)) {
             return;
-        }
-        if (layout.lineCount() > count) {
-            break;
         }
     }
     breakAt(layout, width);
