@@ -29,6 +29,7 @@ struct Technique {
     std::string undoing;
     bool adds = false;     // something is put into the book: a material must be named
     bool wets = false;     // moisture reaches the leaves: media are tested before
+    bool testsMedia = false; // the inks and colours are tested first
     bool disbinds = false; // the structure is taken down: collation finished and told before
     std::vector<std::string> checks;
     std::vector<std::string> cautions;
