@@ -61,9 +61,9 @@ Material materialFrom(const MaterialKind& kind, const Id<Material>& id) {
 
 std::string_view wordsFor(MaterialClass kind) {
     constexpr std::array<std::string_view, 13> kWords{
-        "paper",  "tissue",       "board",              "leather", "vellum",      "cloth",
-        "thread", "dry adhesive", "prepared adhesive",  "solvent", "consolidant", "ink or colour",
-        "consumable"};
+        "paper",       "tissue",        "board",        "leather",           "vellum",
+        "cloth",       "thread",        "dry adhesive", "prepared adhesive", "solvent",
+        "consolidant", "ink or colour", "consumable"};
     return kWords[static_cast<std::size_t>(kind)];
 }
 

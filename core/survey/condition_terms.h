@@ -14,8 +14,8 @@ struct ConditionTerm {
     std::string key; // "detached"
     std::string name;
     std::string definition;
-    std::string aat; // Getty AAT identifier, where there is one
-    std::vector<std::string> hazards; // that it suggests, by key
+    std::string aat;                   // Getty AAT identifier, where there is one
+    std::vector<std::string> hazards;  // that it suggests, by key
     Handling handling = Handling::yes; // what it usually allows
 };
 
@@ -28,8 +28,7 @@ struct ConditionComponent {
 // In the order of a survey.
 [[nodiscard]] const std::vector<ConditionComponent>& conditionComponents();
 [[nodiscard]] const ConditionComponent* conditionComponent(std::string_view key);
-[[nodiscard]] const ConditionTerm* conditionTerm(std::string_view component,
-                                                 std::string_view term);
+[[nodiscard]] const ConditionTerm* conditionTerm(std::string_view component, std::string_view term);
 
 // Names as people read them, or the workshop's own words as they stand.
 [[nodiscard]] std::string componentName(std::string_view component);
