@@ -75,11 +75,11 @@ std::string restOf(const Words& words, std::string_view whole) {
         if (!isRest(words[i].part)) {
             continue;
         }
-        // A comma or point after a word is kept only where the rest goes on.
+        // A comma after a word is kept only where the rest goes on.
         const bool runsOn = i + 1 < words.size() && isRest(words[i + 1].part);
         std::string_view text = whole.substr(words[i].begin, words[i].end - words[i].begin);
         while (!runsOn && !text.empty() &&
-               std::string_view{",;:."}.find(text.back()) != std::string_view::npos) {
+               std::string_view{",;:"}.find(text.back()) != std::string_view::npos) {
             text.remove_suffix(1);
         }
         if (!text.empty()) {
