@@ -224,8 +224,12 @@ bool isLatin(char32_t sign) {
 }
 
 bool isLetter(char32_t sign) {
-    return isLatin(sign) || (sign >= 0x391 && sign <= 0x3A9) || (sign >= 0x3B1 && sign <= 0x3C9) ||
-           (sign >= 0x400 && sign <= 0x481) || (sign >= 0x5D0 && sign <= 0x5EA);
+    const bool accented = (sign >= 0xC0 && sign <= 0x24F && sign != U'×' && sign != U'÷') ||
+                          (sign >= 0x1E00 && sign <= 0x1EFF);
+    const bool romanised = sign == 0x2BB || sign == 0x2BC || sign == 0x2BE || sign == 0x2BF;
+    return isLatin(sign) || accented || romanised || (sign >= 0x391 && sign <= 0x3A9) ||
+           (sign >= 0x3B1 && sign <= 0x3C9) || (sign >= 0x400 && sign <= 0x481) ||
+           (sign >= 0x5D0 && sign <= 0x5EA);
 }
 
 bool isUpper(char32_t sign) {

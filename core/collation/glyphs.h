@@ -25,7 +25,7 @@ void appendUtf8(std::string& out, char32_t sign);
 
 [[nodiscard]] bool isDigit(char32_t sign);
 [[nodiscard]] bool isLatin(char32_t sign);
-[[nodiscard]] bool isLetter(char32_t sign); // Latin, Greek, Cyrillic or Hebrew
+[[nodiscard]] bool isLetter(char32_t sign); // Latin with its accents, Greek, Cyrillic, Hebrew
 [[nodiscard]] bool isUpper(char32_t sign);
 [[nodiscard]] char32_t toLower(char32_t sign); // for the letters of isLetter
 [[nodiscard]] bool isSpace(char32_t sign);

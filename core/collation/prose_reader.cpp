@@ -1,0 +1,258 @@
+#include <algorithm>
+#include <array>
+#include <string>
+#include <utility>
+
+#include "core/collation/term_reader.h"
+
+namespace headcap::core {
+namespace {
+
+std::string small(std::string_view text) {
+    std::string out(text);
+    for (char& c : out) {
+        c = c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c;
+    }
+    return out;
+}
+
+bool says(const std::string& text, std::string_view words) {
+    return text.find(words) != text.npos;
+}
+
+// A word of ordinary language: three letters or more that are not one letter repeated.
+std::size_t wordLength(const GlyphCursor& cursor) {
+    std::size_t length = 0;
+    bool alike = true;
+    while (isLetter(cursor.sign(length)) && cursor.level(length) == GlyphLevel::line) {
+        alike = alike && toLower(cursor.sign(length)) == toLower(cursor.sign());
+        ++length;
+    }
+    const bool unsignedMark = length == 3 && cursor.startsWith("chi");
+    return length >= 3 && !alike && !unsignedMark ? length : 0;
+}
+
+} // namespace
+
+// Whether words, not marks, stand at the cursor: a word, or two letters or a number before one.
+bool TermReader::wordsAhead() const {
+    GlyphCursor ahead = m_cursor;
+    if (wordLength(ahead) > 0) {
+        return true;
+    }
+    std::size_t letters = 0;
+    while (isLetter(ahead.sign(letters))) {
+        ++letters;
+    }
+    const bool alike = letters == 2 && toLower(ahead.sign()) == toLower(ahead.sign(1));
+    if (letters == 2 && !alike) {
+        ahead.advance(letters);
+        const bool pointed = ahead.take(U'.');
+        return ahead.skipSpaces() && (wordLength(ahead) > 0 || pointed);
+    }
+    if (letters == 0 && ahead.takeNumber() > 0) {
+        return ahead.skipSpaces() && wordLength(ahead) > 0;
+    }
+    return ahead.on(U'$');
+}
+
+std::size_t TermReader::proseEnd() const {
+    int depth = 0;
+    bool quotes = false;
+    for (std::size_t i = m_cursor.position(); i < m_cursor.end(); ++i) {
+        const char32_t sign = m_glyphs[i].sign;
+        quotes = sign == U'"' ? !quotes : quotes;
+        depth += sign == U'(' || sign == U'[' ? 1 : sign == U')' || sign == U']' ? -1 : 0;
+        if (depth > 0 || quotes) {
+            continue;
+        }
+        const bool ends = i + 1 >= m_cursor.end() || isSpace(m_glyphs[i + 1].sign);
+        if (sign == U';' || (sign == U'.' && ends) || (sign == U':' && ends)) {
+            return i;
+        }
+    }
+    return m_cursor.end();
+}
+
+// Words around the formula are set aside, and said to be; what they tell of blanks is kept. After a
+// full stop a sentence of words is prose whatever marks it names.
+bool TermReader::prose(bool afterPoint) {
+    const std::size_t start = m_cursor.position();
+    const std::size_t at = m_cursor.byteOffset();
+    const std::size_t end = proseEnd();
+    int words = 0;
+    bool raised = false;
+    for (GlyphCursor ahead = m_cursor; ahead.position() < end;) {
+        const std::size_t length = wordLength(ahead);
+        words += length > 0 ? 1 : 0;
+        raised = raised || (ahead.isSuperscript() && isDigit(ahead.sign()));
+        std::size_t skip = length;
+        while (length == 0 && isLetter(ahead.sign(skip))) {
+            ++skip;
+        }
+        ahead.advance(std::max<std::size_t>(skip, 1));
+    }
+    const bool sentence = afterPoint ? words >= 2 || (words == 1 && wordsAhead()) : words > 0;
+    if (!sentence || (!afterPoint && !wordsAhead() && words < 2)) {
+        return false;
+    }
+    m_cursor.setPosition(end);
+    const std::string text = textOf(start, end);
+    if (!m_cursor.atEnd() && m_cursor.on(U':') && text.size() < 24) {
+        part();
+    }
+    noteBlanks(text);
+    if (raised && !afterPoint) {
+        problem(at, "'" + text + "' could not be read");
+    } else {
+        setAside(text);
+    }
+    return true;
+}
+
+// "108 leaves", "p. [1-2] 3-62 [63-64]", "$3 signed", "H4 blank", "2 prelim. unmarked".
+bool TermReader::statement() {
+    const std::size_t start = m_cursor.position();
+    if (m_out.terms.empty() || m_depth > 0) {
+        const int count = m_cursor.takeNumber();
+        m_cursor.skipSpaces();
+        if (count > 0 && count < 100 && m_cursor.startsWith("prelim")) {
+            const std::string text = clauseText();
+            Term term;
+            term.at = m_glyphs[start].at;
+            term.first.kind = SignatureKind::unsignedLeaves;
+            term.first.base = "π";
+            term.counts = {count};
+            term.form = CountForm::raised;
+            term.singletons = true;
+            push(std::move(term));
+            m_out.assumptions.push_back({"'" + textOf(start, m_cursor.position()) +
+                                             "' is taken as unsigned leaves before the rest",
+                                         Ground::formula});
+            return true;
+        }
+        m_cursor.setPosition(start);
+        return false;
+    }
+    if (m_cursor.on(U'$')) {
+        m_cursor.setPosition(proseEnd());
+        setAside(textOf(start, m_cursor.position()));
+        return true;
+    }
+    const int leaves = m_cursor.takeNumber();
+    m_cursor.skipSpaces();
+    if (leaves > 0 && leaves < 100'000 &&
+        (m_cursor.takeWord("leaves") || m_cursor.takeWord("leaf"))) {
+        m_out.leavesStated = leaves;
+        return true;
+    }
+    m_cursor.setPosition(start);
+    for (const std::string_view unit : {"pp.", "p.", "pages"}) {
+        if (m_cursor.startsWith(unit) && isSpace(m_cursor.sign(unit.size()))) {
+            std::size_t end = start;
+            while (end < m_cursor.end() && m_glyphs[end].sign != U';' &&
+                   m_glyphs[end].sign != U'$') {
+                ++end;
+            }
+            m_out.extentStated = textOf(start, end);
+            m_cursor.setPosition(end);
+            return true;
+        }
+    }
+    std::vector<LeafTarget> targets = leafList(false);
+    m_cursor.skipSpaces();
+    m_cursor.takeWord("is");
+    m_cursor.takeWord("are");
+    m_cursor.skipSpaces();
+    if (!targets.empty() && m_cursor.startsWith("blank")) {
+        m_out.blanks.insert(m_out.blanks.end(), targets.begin(), targets.end());
+        m_cursor.setPosition(proseEnd());
+        return true;
+    }
+    m_cursor.setPosition(start);
+    return false;
+}
+
+// Manuscripts: "3 × 8 (24)" is three quires of eight, the running total behind them.
+bool TermReader::multiplication() {
+    const std::size_t start = m_cursor.position();
+    const int quires = m_cursor.takeNumber();
+    m_cursor.skipSpaces();
+    const bool times = quires > 0 && quires < 1000 && (m_cursor.take(U'×') || m_cursor.take(U'x'));
+    m_cursor.skipSpaces();
+    const int leaves = times ? m_cursor.takeNumber() : -1;
+    if (leaves < 1 || leaves > 400) {
+        m_cursor.setPosition(start);
+        return false;
+    }
+    const int from = m_out.terms.empty() ? 1
+                     : m_out.terms.back().first.kind == SignatureKind::number
+                         ? std::stoi((m_out.terms.back().last ? *m_out.terms.back().last
+                                                              : m_out.terms.back().first)
+                                         .base) +
+                               1
+                         : 1;
+    m_cursor.skipSpaces();
+    std::string total;
+    if (m_cursor.on(U'(')) {
+        const std::size_t close = closing(m_cursor.position());
+        total = textOf(m_cursor.position() + 1, close);
+        m_cursor.setPosition(std::min(close + 1, m_cursor.end()));
+    }
+    if (!total.empty() && total.find_first_not_of("ivxl") == total.npos) {
+        setAside(textOf(start, m_cursor.position()) +
+                 ", numbered in roman apart from the rest: taken as endleaves, not counted");
+        return true;
+    }
+    Term term;
+    term.at = m_glyphs[start].at;
+    term.first = {SignatureKind::number, {}, 1, std::to_string(from)};
+    if (quires > 1) {
+        term.last = term.first;
+        term.last->base = std::to_string(from + quires - 1);
+    }
+    term.counts = {leaves};
+    term.form = CountForm::raised;
+    m_out.raisedCounts = true;
+    push(std::move(term));
+    return true;
+}
+
+void TermReader::noteBlanks(std::string_view text) {
+    const std::string words = small(text);
+    if (!says(words, "blank")) {
+        return;
+    }
+    const bool both = says(words, "first and last");
+    const bool last = says(words, "last leaf") || says(words, "final leaf") ||
+                      says(words, "the last") || says(words, "last blank");
+    m_out.lastBlank = m_out.lastBlank || last || both;
+    m_out.firstBlank =
+        m_out.firstBlank || says(words, "first leaf") || says(words, "first blank") || both;
+}
+
+void TermReader::setAside(std::string text) {
+    if (text.empty() || m_out.assumptions.size() > 200) {
+        return;
+    }
+    m_out.assumptions.push_back({std::move(text), Ground::prose});
+}
+
+// "in Greek characters", "in Hebrew characters": Latin letters stand for another alphabet's.
+bool TermReader::scriptNote(std::string_view text) {
+    const std::string words = small(text);
+    if (says(words, "numerals") || !says(words, "in ")) {
+        return false;
+    }
+    if (says(words, "greek")) {
+        m_alphabet = Alphabet::romanisedGreek;
+        return true;
+    }
+    if (says(words, "hebrew")) {
+        m_alphabet = Alphabet::romanisedHebrew;
+        return true;
+    }
+    return false;
+}
+
+} // namespace headcap::core
