@@ -61,6 +61,10 @@ TermReader::Sign TermReader::takeSign() {
             return Sign::replaced;
         }
     }
+    if (m_cursor.isSuperscript() && m_cursor.sign() == U'-') {
+        m_cursor.advance();
+        return Sign::cancelled;
+    }
     return m_cursor.take(U'-')   ? Sign::cancelled
            : m_cursor.take(U'+') ? Sign::added
            : m_cursor.take(U'=') ? Sign::identical
@@ -80,6 +84,9 @@ void TermReader::clause(Term& host, std::optional<LeafTarget>& removed) {
         return;
     }
     const bool taken = sign != Sign::none;
+    if (taken) {
+        skipLeafCount();
+    }
     std::vector<LeafTarget> targets = leafList(taken);
     if (taken && targets.empty()) {
         m_cursor.setPosition(start);
@@ -103,6 +110,10 @@ void TermReader::clause(Term& host, std::optional<LeafTarget>& removed) {
             m_cursor.startsWith("prob. blank")) {
             change.perhapsBlank = true;
             clauseText();
+        } else if (m_cursor.startsWith("lacking") || m_cursor.startsWith("wanting") ||
+                   m_cursor.startsWith("missing")) {
+            change.kind = Change::Kind::lacking; // said of this copy
+            clauseText();
         } else {
             m_cursor.setPosition(here);
         }
@@ -114,7 +125,8 @@ void TermReader::clause(Term& host, std::optional<LeafTarget>& removed) {
     }
     m_cursor.setPosition(start);
     bool raised = false;
-    for (std::size_t i = start; i < clauseEnd(); ++i) {
+    const bool ofSigning = says(textOf(start, m_cursor.end()), "signed");
+    for (std::size_t i = start; i < clauseEnd() && !ofSigning; ++i) {
         raised =
             raised || (m_glyphs[i].level == GlyphLevel::superscript && isDigit(m_glyphs[i].sign));
     }
@@ -124,6 +136,19 @@ void TermReader::clause(Term& host, std::optional<LeafTarget>& removed) {
         problem(at, "'" + text + "' could not be read");
     } else {
         setAside(text);
+    }
+}
+
+// "-1 leaf, A2?": the number counts, the leaf is named behind it.
+void TermReader::skipLeafCount() {
+    GlyphCursor ahead = m_cursor;
+    ahead.skipSpaces();
+    if (ahead.takeNumber() > 0 && ahead.skipSpaces() &&
+        (ahead.takeWord("leaf") || ahead.takeWord("leaves"))) {
+        ahead.take(U',');
+        ahead.take(U':');
+        ahead.skipSpaces();
+        m_cursor = ahead;
     }
 }
 
@@ -311,6 +336,10 @@ bool TermReader::leafTargets(std::vector<LeafTarget>& out, bool raisedIsLeaf) {
         target.signature = out.back().signature;
     }
     const bool named = m_cursor.position() != start;
+    if (target.signature && target.signature->kind == SignatureKind::symbol &&
+        isSpace(m_cursor.sign()) && isDigit(m_cursor.sign(1))) {
+        m_cursor.advance(); // "[par.] 1"
+    }
     int first = m_cursor.takeNumber();
     first = first < 0 ? m_cursor.takeNumber(GlyphLevel::subscript) : first;
     const int raised = first < 0 ? m_cursor.takeNumber(GlyphLevel::superscript) : -1;

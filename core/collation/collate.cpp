@@ -104,7 +104,7 @@ CollateAnswer collate(const CollateRequest& request) {
         std::vector<int> totals;
         for (int i = 0; i < extent.readings; ++i) {
             const Extent one = i == 0 ? extent : readExtent(statement, i);
-            if (one.counted() && !one.approximate && !one.atLeast) {
+            if (one.counted() && !one.approximate) {
                 totals.push_back(leafTotal(one));
             }
         }

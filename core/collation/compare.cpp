@@ -87,11 +87,15 @@ Comparison compare(const MakeUp& makeUp, int perhapsBlank, const Extent& extent)
     }
     const std::string figures = fmt::format("the formula has {}, the extent {}",
                                             leaves(out.formulaLeaves), leaves(out.extentLeaves));
-    if (counted.blank > 0 && -out.difference == counted.blank) {
+    if (out.difference < 0 && -out.difference <= counted.blank) {
         out.agrees = true;
-        out.blanksUncounted = true;
-        out.explanation = fmt::format("{}: the extent leaves out the {} said to be blank", figures,
-                                      leaves(counted.blank));
+        out.blanksUncounted = -out.difference == counted.blank;
+        out.explanation =
+            out.blanksUncounted
+                ? fmt::format("{}: the extent leaves out the {} said to be blank", figures,
+                              leaves(counted.blank))
+                : fmt::format("{}: the extent leaves out {} of the {} said to be blank", figures,
+                              -out.difference, leaves(counted.blank));
         return out;
     }
     if ((extent.atLeast && out.difference < 0) || (makeUp.continues && out.difference > 0)) {

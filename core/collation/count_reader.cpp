@@ -75,7 +75,7 @@ bool TermReader::raisedCount(Term& term) {
         }
         term.counts.push_back(number);
         if (joinsCounts(m_cursor.sign()) && m_cursor.isSuperscript(1) &&
-            isDigit(m_cursor.sign(1))) {
+            isDigit(m_cursor.sign(1)) && !opensSeries()) {
             m_cursor.advance();
         } else if (m_cursor.on(U'·')) {
             m_cursor.advance();
@@ -86,6 +86,14 @@ bool TermReader::raisedCount(Term& term) {
         }
     }
     return true;
+}
+
+// "A-C⁴,²B": what stands behind the comma is the prefix of the next mark.
+bool TermReader::opensSeries() const {
+    GlyphCursor ahead = m_cursor;
+    ahead.advance();
+    return ahead.takeNumber(GlyphLevel::superscript) > 0 &&
+           (isLetter(ahead.sign()) || ahead.on(U'[') || isDigit(ahead.sign()));
 }
 
 // A(8), and nothing but the number in the parentheses.
@@ -133,8 +141,9 @@ bool TermReader::leafNumbers(Term& term, GlyphLevel level) {
         }
     }
     const bool list = numbers.size() > 1 && !slashes && !term.last;
+    m_loweredCounts = m_loweredCounts || (level == GlyphLevel::subscript && term.last);
     term.form = level == GlyphLevel::line ? CountForm::plain : CountForm::lowered;
-    if (list || (level == GlyphLevel::subscript && !term.last)) {
+    if (list || (level == GlyphLevel::subscript && !term.last && !m_loweredCounts)) {
         term.only = std::move(numbers);
         term.singletons = ranged || commas;
     } else {

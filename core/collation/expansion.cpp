@@ -256,7 +256,7 @@ private:
         if (!target.signature) {
             return all.empty() ? std::nullopt : std::optional(all.size() - 1);
         }
-        for (const auto same : {sameMark, sameMarkUnprefixed}) {
+        for (const auto same : {sameMark, sameMarkUnprefixed, sameMarkOtherCase}) {
             std::optional<std::size_t> misfit;
             for (std::size_t i = all.size(); i-- > 0;) {
                 if (!same(all[i].signature, *target.signature)) {
@@ -287,6 +287,10 @@ private:
                 continue;
             }
             Gathering& gathering = m_out.makeUp.gatherings[*index];
+            if (target.leaf == 0 && change.kind != Change::Kind::lacking) {
+                report(change.at, "which leaf of '" + name(target) + "' is meant is not said");
+                continue;
+            }
             if (target.leaf == 0) {
                 for (int leaf = 1; leaf <= gathering.called; ++leaf) {
                     insertSorted(gathering.lacking, leaf);
@@ -396,16 +400,21 @@ private:
             change.leaves = {target};
             apply(change, 0);
         }
-        if (m_terms.firstBlank && !all.empty() && all.front().called > 0) {
-            mark({Change::Kind::blank}, all.front(), 1);
+        if (!all.empty()) {
+            blankFrom(all.front(), 1, 1, m_terms.firstBlank ? 1 : 0);
+            blankFrom(all.back(), all.back().called, -1, m_terms.lastBlank);
         }
-        if (m_terms.lastBlank && !all.empty() && all.back().called > 0 && all.back().only.empty()) {
-            int leaf = all.back().called;
-            while (leaf > 1 && std::binary_search(all.back().cancelled.begin(),
-                                                  all.back().cancelled.end(), leaf)) {
-                --leaf;
+    }
+
+    // Blanks counted from one end of a gathering, over what was taken out of it.
+    void blankFrom(Gathering& gathering, int leaf, int step, int count) {
+        const std::vector<int>& out = gathering.cancelled;
+        for (; count > 0 && leaf >= 1 && leaf <= gathering.called && gathering.only.empty();
+             leaf += step) {
+            if (!std::binary_search(out.begin(), out.end(), leaf)) {
+                insertSorted(gathering.blank, leaf);
+                --count;
             }
-            mark({Change::Kind::blank}, all.back(), leaf);
         }
     }
 

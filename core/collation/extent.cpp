@@ -117,6 +117,10 @@ void ExtentReader::step() {
         m_cursor.take(U'(') || m_cursor.take(U')')) {
         return;
     }
+    if (m_cursor.take(U'+')) {
+        m_out.atLeast = true;
+        return;
+    }
     if (m_cursor.take(U';')) {
         m_cursor.skipSpaces();
         GlyphCursor ahead = m_cursor;
@@ -193,18 +197,20 @@ bool ExtentReader::takePlates() {
         m_cursor.take(U']');
     }
     m_cursor.skipSpaces();
+    bool described = false;
     for (const std::string_view kind :
          {"folded ", "double ", "engraved ", "col. ", "unnumbered "}) {
         if (m_cursor.startsWith(kind)) {
             m_cursor.advance(kind.size());
+            described = true;
         }
     }
     const bool plates =
+        (described && (m_cursor.takeWord("leaves") || m_cursor.takeWord("leaf"))) ||
         m_cursor.takeWord("plates") || m_cursor.takeWord("plate") || m_cursor.takeWord("tables") ||
         m_cursor.takeWord("table") || m_cursor.takeWord("maps") || m_cursor.takeWord("map") ||
         m_cursor.startsWith("leaves of plates") || m_cursor.startsWith("leaf of plates") ||
-        m_cursor.startsWith("leaves of tables") || m_cursor.startsWith("p. of plates") ||
-        m_cursor.startsWith("folded leaves") || m_cursor.startsWith("folded leaf");
+        m_cursor.startsWith("leaves of tables") || m_cursor.startsWith("p. of plates");
     if (count < 1 || count > kMostPages || !plates) {
         m_cursor.setPosition(start);
         return false;
@@ -289,7 +295,8 @@ bool ExtentReader::bracket() {
     const std::size_t at = m_cursor.byteOffset();
     m_cursor.advance();
     m_cursor.skipSpaces();
-    if (m_cursor.startsWith("i.e") || m_cursor.startsWith("that is") || m_cursor.on(U'=')) {
+    if (m_cursor.startsWith("i.e") || m_cursor.startsWith("i. e") ||
+        m_cursor.startsWith("that is") || m_cursor.on(U'=')) {
         correction();
         return true;
     }
@@ -348,8 +355,9 @@ void ExtentReader::correction() {
         while (isLatin(ahead.sign())) {
             ahead.advance();
         }
-        if (word && (m_cursor.startsWith("i.e") || m_cursor.startsWith("that") ||
-                     m_cursor.startsWith("is") || m_cursor.startsWith("e"))) {
+        if (word && (m_cursor.startsWith("i.e") || m_cursor.startsWith("i. e") ||
+                     m_cursor.startsWith("that") || m_cursor.startsWith("is") ||
+                     m_cursor.startsWith("e"))) {
             m_cursor = ahead;
         } else if (word) {
             break;
@@ -391,20 +399,32 @@ void ExtentReader::corrected(Written value, std::optional<Written> rangeEnd, std
         run.count = std::max(0, rangeEnd->value - value.value + 1);
         return;
     }
+    int whole = 0;
+    for (std::size_t i = m_open; i < m_out.runs.size(); ++i) {
+        whole += m_out.runs[i].count;
+    }
+    if (whole == value.value && m_out.runs.size() - m_open > 1) {
+        return; // the sum of the sequences, stated for all of them
+    }
     const int start = run.first ? run.first->value : 1;
     const int printed = run.first ? start + run.count - 1 : run.count;
     const bool asLast = value.value >= start;
-    const bool either = asLast && start > 1;
-    bool last = asLast;
-    if (either) {
-        last = (m_reading >> m_choices & 1) == 0;
+    // Behind a range it may be its last number or its count, or the count of all sequences so far.
+    bool other = false;
+    if (start > 1) {
+        other = (static_cast<unsigned>(m_reading) >> static_cast<unsigned>(m_choices) & 1U) != 0;
         ++m_choices;
     }
-    if (either && !last) {
-        assume("'[i.e. " + std::to_string(value.value) +
-               "]' is taken as the number of pages, not as the last page");
+    const std::string text = "'[i.e. " + std::to_string(value.value) + "]'";
+    if (other && !asLast) {
+        assume(text + " is taken as the number of pages of all the sequences together");
+        run.count = std::max(0, run.count + value.value - whole);
+        return;
     }
-    run.count = last && run.first ? value.value - start + 1 : value.value;
+    if (other) {
+        assume(text + " is taken as the number of pages, not as the last page");
+    }
+    run.count = asLast && !other && run.first ? value.value - start + 1 : value.value;
     run.foliated = run.first && start == 1 && value.value == 2 * printed;
     if (run.count > kMostPages) {
         run.count = 0;
@@ -420,6 +440,10 @@ void ExtentReader::number() {
         if (m_cursor.on(U'[')) {
             return;
         }
+    }
+    const std::size_t before = m_cursor.position();
+    if (before > 0 && isLatin(m_cursor.sign()) && m_glyphs[before - 1].sign == U'.') {
+        return; // "p.c": a letter that fell against a full stop is no numeral
     }
     std::optional<Written> first = written();
     if (!first) {

@@ -129,7 +129,7 @@ private:
 
     static std::string leaves(const Gathering& one) {
         std::vector<int> numbers = one.only;
-        for (int leaf = 1; numbers.empty() && leaf <= one.called; ++leaf) {
+        for (int leaf = 1; one.only.empty() && leaf <= one.called; ++leaf) {
             numbers.push_back(leaf);
         }
         const bool unbroken =

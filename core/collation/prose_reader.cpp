@@ -3,6 +3,7 @@
 #include <string>
 #include <utility>
 
+#include "core/collation/leaf_ref.h"
 #include "core/collation/term_reader.h"
 
 namespace headcap::core {
@@ -29,7 +30,8 @@ std::size_t wordLength(const GlyphCursor& cursor) {
         ++length;
     }
     const bool unsignedMark = length == 3 && cursor.startsWith("chi");
-    return length >= 3 && !alike && !unsignedMark ? length : 0;
+    const bool counted = cursor.isSuperscript(length) && isDigit(cursor.sign(length));
+    return length >= 3 && !alike && !unsignedMark && !counted ? length : 0;
 }
 
 } // namespace
@@ -98,15 +100,61 @@ bool TermReader::prose(bool afterPoint) {
     }
     m_cursor.setPosition(end);
     const std::string text = textOf(start, end);
-    if (!m_cursor.atEnd() && m_cursor.on(U':') && text.size() < 24) {
+    if (m_cursor.on(U':') && text.size() < 24 && !text.starts_with("after ")) {
         part();
     }
     noteBlanks(text);
+    insertionPlace(text);
     if (raised && !afterPoint) {
         problem(at, "'" + text + "' could not be read");
     } else {
         setAside(text);
     }
+    return true;
+}
+
+// "after 2A3:" says where the gatherings that follow are inserted.
+void TermReader::insertionPlace(std::string_view text) {
+    m_after.reset();
+    if (!m_cursor.on(U':') || !text.starts_with("after ")) {
+        return;
+    }
+    const auto place = parseLeafRef(text.substr(6));
+    const SignedLeaf* leaf = place ? std::get_if<SignedLeaf>(&*place) : nullptr;
+    if (leaf != nullptr) {
+        m_after = LeafTarget{leaf->signature, leaf->leaf};
+    }
+}
+
+// "v.1, 4, 5:", "pt. 2:", "part 1:".
+bool TermReader::partLabel() {
+    const std::size_t start = m_cursor.position();
+    bool named = false;
+    for (const std::string_view word :
+         {"volumes", "volume", "vols", "vol", "v", "parts", "part", "pts", "pt"}) {
+        named = named || m_cursor.takeWord(word);
+    }
+    if (!named) {
+        return false;
+    }
+    m_cursor.take(U'.');
+    int numbers = 0;
+    do {
+        m_cursor.skipSpaces();
+        const int number = m_cursor.takeNumber();
+        numbers += number > 0 && number < 1000 ? 1 : 1000;
+        if (m_cursor.take(U'-')) {
+            const int last = m_cursor.takeNumber();
+            numbers += last > number && last < 1000 ? last - number : 1000;
+        }
+    } while (m_cursor.take(U',') && numbers < 100);
+    if (numbers >= 100 || !m_cursor.take(U':')) {
+        m_cursor.setPosition(start);
+        return false;
+    }
+    part();
+    m_alike = numbers;
+    setAside(textOf(start, m_cursor.position()));
     return true;
 }
 
@@ -226,7 +274,10 @@ void TermReader::noteBlanks(std::string_view text) {
     const bool both = says(words, "first and last");
     const bool last = says(words, "last leaf") || says(words, "final leaf") ||
                       says(words, "the last") || says(words, "last blank");
-    m_out.lastBlank = m_out.lastBlank || last || both;
+    const int several = says(words, "last two leaves") || says(words, "last 2 leaves")     ? 2
+                        : says(words, "last three leaves") || says(words, "last 3 leaves") ? 3
+                                                                                           : 0;
+    m_out.lastBlank = std::max({m_out.lastBlank, last || both ? 1 : 0, several});
     m_out.firstBlank =
         m_out.firstBlank || says(words, "first leaf") || says(words, "first blank") || both;
 }

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <array>
-#include <cstdlib>
 
 #include <fmt/format.h>
 
@@ -97,16 +96,16 @@ struct Sum {
     int unknown = 0;
     int blanks = 0;
     int perhapsBlank = 0;
-    bool sound = true;
+    std::size_t problemsOpen = 0; // with the counts left open
 };
 
 Sum sumOf(const Terms& terms, Reading reading) {
+    const Expansion open = expand(terms, reading);
     reading.unknownCount = kUsual;
     const Expansion with = expand(terms, reading);
-    reading.unknownCount = 0;
     const LeafTally counted = tally(with.makeUp);
-    return {counted.known, tally(expand(terms, reading).makeUp).unknown, counted.blank,
-            with.perhapsBlank, with.problems.empty()};
+    return {counted.known, tally(open.makeUp).unknown, counted.blank, with.perhapsBlank,
+            open.problems.size()};
 }
 
 // The unknown count that makes the sum `leaves`; 0 where none is open and it fits; none otherwise.
@@ -152,31 +151,35 @@ ConfirmedReading confirm(const Terms& terms, const std::vector<int>& leaves) {
         }
         return out;
     };
-    // First what fits exactly, then what fits but for the blanks the statement names.
+    const auto sound = [&](std::size_t c, int count) {
+        Reading reading = all[c].reading;
+        reading.unknownCount = count;
+        const std::size_t problems = expand(terms, reading).problems.size();
+        return problems == 0 || (c == 0 && count == 0) ||
+               (c == 0 && problems <= sums[c].problemsOpen);
+    };
+    // First what fits exactly, then what fits but for some of the blanks the statement names.
     for (const bool blanks : {false, true}) {
         for (std::size_t e = 0; e < leaves.size(); ++e) {
             for (std::size_t c = 0; c < all.size(); ++c) {
-                const int extra = blanks ? sums[c].blanks : 0;
-                const std::optional<int> count = solve(sums[c], leaves[e] + extra);
-                if (count && (sums[c].sound || c == 0) && (!blanks || extra > 0)) {
-                    return taken(c, e, *count, "");
+                for (int extra = blanks ? sums[c].blanks : 0; extra >= (blanks ? 1 : 0); --extra) {
+                    const std::optional<int> count = solve(sums[c], leaves[e] + extra);
+                    const bool usual = !blanks || !count || *count == 0 || *count == kUsual ||
+                                       extra == sums[c].blanks;
+                    if (count && usual && sound(c, *count)) {
+                        return taken(c, e, *count, "");
+                    }
                 }
             }
         }
     }
-    ConfirmedReading none{plainReading(terms), 0, {}};
-    if (leaves.empty() || sums.front().unknown == 0) {
-        return none;
+    // Eight each, where the extent counts just the leaves that the formula takes out as "blank?".
+    const Sum& plain = sums.front();
+    if (!leaves.empty() && plain.unknown > 0 && plain.perhapsBlank > 0 &&
+        plain.withUsual + plain.perhapsBlank == leaves.front() && sound(0, kUsual)) {
+        return taken(0, 0, kUsual, ", the extent counting what is perhaps blank");
     }
-    // Eight each comes within two leaves of many gatherings: a blank or a cancel is not accounted
-    // for, but no other size comes near.
-    const int gap = std::abs(sums.front().withUsual - leaves.front());
-    const bool asBlank = sums.front().withUsual + sums.front().perhapsBlank == leaves.front();
-    if (asBlank || (gap <= 2 && sums.front().unknown >= 3)) {
-        return taken(0, 0, kUsual,
-                     asBlank ? ", the extent counting what is perhaps blank" : ", the nearest");
-    }
-    return none;
+    return {plainReading(terms), 0, {}};
 }
 
 } // namespace headcap::core

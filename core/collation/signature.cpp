@@ -34,6 +34,18 @@ std::optional<Base> letterBase(GlyphCursor& cursor) {
         alike = alike && sameLetter(cursor.sign(length)) == sameLetter(cursor.sign());
         ++length;
     }
+    if (!alike && length > 2 && length < 12 && cursor.isSuperscript(length)) {
+        // "par⁴": the name of a sign without its brackets.
+        std::string name;
+        for (std::size_t i = 0; i < length; ++i) {
+            appendUtf8(name, cursor.sign(i));
+        }
+        const std::string sign = signForName(name);
+        if (sign.front() != '[') {
+            cursor.advance(length);
+            return Base{SignatureKind::symbol, sign};
+        }
+    }
     if (length == 0 || (!alike && length > 2) ||
         length > static_cast<std::size_t>(kMostAlphabets)) {
         return std::nullopt;
@@ -217,7 +229,9 @@ std::string bracketPrefix(GlyphCursor& cursor) {
     } else if (named && (cursor.takeWord("chi") || cursor.take(U'χ'))) {
         prefix = "χ";
     }
-    if (prefix.empty() || !cursor.take(U']')) {
+    const bool closed = cursor.take(U']');
+    cursor.skipSpaces();
+    if (prefix.empty() || !closed || !startsBase(cursor)) {
         cursor.setPosition(start);
         return {};
     }
@@ -277,11 +291,12 @@ bool readBody(GlyphCursor& cursor, Signature& out) {
         out.multiplier = std::min(base->times * std::max(times, 1), kMostAlphabets);
         out.parenthesised = base->parenthesised;
         out.inferred = base->inferred;
-        const bool mayLead = base->kind == SignatureKind::unsignedLeaves ||
-                             (base->kind == SignatureKind::symbol && !cursor.startsWith(")"));
+        const bool unsignedMark = base->kind == SignatureKind::unsignedLeaves;
+        const bool mayLead =
+            unsignedMark || (base->kind == SignatureKind::symbol && !cursor.startsWith(")"));
         GlyphCursor ahead = cursor;
         const int next = ahead.takeNumber();
-        const bool leads = mayLead && !cursor.atEnd() && (next < 0 || next > 1) &&
+        const bool leads = mayLead && !cursor.atEnd() && (next < 0 || (next > 1 && unsignedMark)) &&
                            startsBase(ahead) && !ahead.on(U'(') && !ahead.on(U'&') &&
                            !(next > 0 && isSideLetter(ahead));
         if (!leads) {
@@ -337,6 +352,13 @@ std::string signForName(std::string name) {
 bool sameMarkUnprefixed(const Signature& a, const Signature& b) {
     return a.kind == b.kind && a.multiplier == b.multiplier && a.base == b.base &&
            a.suffix == b.suffix && a.parenthesised == b.parenthesised;
+}
+
+bool sameMarkOtherCase(const Signature& a, const Signature& b) {
+    const std::vector<Glyph> one = toGlyphs(a.base);
+    const std::vector<Glyph> other = toGlyphs(b.base);
+    return a.kind == b.kind && a.multiplier == b.multiplier && one.size() == 1 &&
+           other.size() == 1 && toLower(one.front().sign) == toLower(other.front().sign);
 }
 
 bool sameMark(const Signature& a, const Signature& b) {

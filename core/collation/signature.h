@@ -36,6 +36,9 @@ struct Signature {
 // The same mark but for the prefix of a repeated series.
 [[nodiscard]] bool sameMarkUnprefixed(const Signature& a, const Signature& b);
 
+// The same mark but for its prefix and the case of its letters.
+[[nodiscard]] bool sameMarkOtherCase(const Signature& a, const Signature& b);
+
 // "2A", "²A", "πA", "3¶", "(z)"; brackets only where asked for.
 [[nodiscard]] std::string toText(const Signature& signature);
 [[nodiscard]] std::string toBracketedText(const Signature& signature);

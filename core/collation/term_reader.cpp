@@ -10,6 +10,7 @@ namespace headcap::core {
 namespace {
 
 constexpr int kDeepest = 8;
+constexpr std::size_t kMostTerms = 5'000;
 constexpr std::size_t kMostProblems = 50;
 
 } // namespace
@@ -23,12 +24,25 @@ TermReader::TermReader(std::string_view formula)
             glyph.sign = glyph.sign == U'\\' ? U'[' : U']';
         }
     }
+    // "A-Dp4s": the marks that raised the 4 fell into the text. Not ours to repair.
+    for (std::size_t i = 1; i + 2 < m_glyphs.size(); ++i) {
+        std::size_t end = i + 1;
+        while (end < m_glyphs.size() && isDigit(m_glyphs[end].sign)) {
+            ++end;
+        }
+        const bool ends = end + 1 >= m_glyphs.size() || !isLetter(m_glyphs[end + 1].sign);
+        if (m_glyphs[i].sign == U'p' && isUpper(m_glyphs[i - 1].sign) && end > i + 1 &&
+            end < m_glyphs.size() && m_glyphs[end].sign == U's' && ends) {
+            m_glyphs[i].sign = 0xFFFD;
+        }
+    }
 }
 
 Terms TermReader::read() {
     m_cursor.skipSpaces();
     label();
     items();
+    repeatPart();
     if (m_out.terms.empty() && m_out.problems.empty()) {
         problem(m_cursor.byteOffset(), "no gathering was found");
     }
@@ -88,16 +102,17 @@ void TermReader::item() {
     if (m_cursor.skipSpaces() || m_cursor.take(U',') || m_cursor.take(U':')) {
         return;
     }
-    if (m_cursor.take(U';')) {
-        part();
-        return;
-    }
-    if (m_cursor.take(U'.')) {
+    if (m_cursor.on(U';') || m_cursor.on(U'.')) {
+        if (m_cursor.on(U';')) {
+            part();
+        }
+        m_after.reset();
+        m_cursor.advance();
         m_cursor.skipSpaces();
         prose(true);
         return;
     }
-    if (statement() || multiplication()) {
+    if (partLabel() || statement() || multiplication()) {
         return;
     }
     if (m_cursor.on(U'(')) {
@@ -134,13 +149,42 @@ void TermReader::item() {
     prose(false);
 }
 
+// "v.1, 4, 5: A² B-D⁴" is three volumes alike.
+void TermReader::repeatPart() {
+    const int times = std::exchange(m_alike, 1);
+    const std::size_t end = m_out.terms.size();
+    for (int i = 1; i < times && end < kMostTerms; ++i) {
+        ++m_part;
+        for (std::size_t from = m_partStart; from < end; ++from) {
+            Term again = m_out.terms[from];
+            again.part = m_part;
+            m_out.terms.push_back(std::move(again));
+        }
+    }
+    m_partStart = m_out.terms.size();
+}
+
 void TermReader::push(Term term) {
+    if (m_after && !m_out.terms.empty()) {
+        // "after 2A3: …" in prose: inserted there, in the gathering it names.
+        Change change;
+        change.kind = Change::Kind::added;
+        change.at = term.at;
+        change.leaves = {*m_after};
+        change.addedTerms.push_back(std::move(term));
+        m_out.terms.back().changes.push_back(std::move(change));
+        return;
+    }
+    if (m_out.terms.size() >= kMostTerms) {
+        return;
+    }
     term.part = m_part;
     term.allInferred = term.allInferred || m_inferred;
     m_out.terms.push_back(std::move(term));
 }
 
 void TermReader::part() {
+    repeatPart();
     if (!m_out.terms.empty() && m_part < 999 && m_out.terms.back().part == m_part) {
         ++m_part;
     }
@@ -235,6 +279,16 @@ bool TermReader::looseCount() {
     GlyphCursor ahead = m_cursor;
     if (readSignature(ahead, false)) {
         return false;
+    }
+    const int series = ahead.takeNumber(GlyphLevel::superscript);
+    ahead.skipSpaces();
+    if (ahead.on(U'"') && series > 1 && series < kMostAlphabets) {
+        m_cursor = ahead;
+        if (std::optional<Term> term = quoted()) {
+            term->first.prefix = superscript(series) + term->first.prefix;
+            push(std::move(*term));
+        }
+        return true;
     }
     if (m_out.terms.empty() || !m_out.terms.back().counts.empty()) {
         const std::size_t at = m_cursor.byteOffset();

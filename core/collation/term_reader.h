@@ -29,6 +29,8 @@ private:
     bool looseCount();
     void part();
     void push(Term term);
+    void repeatPart();
+    bool partLabel();
     std::optional<Term> run();
     std::optional<Term> quoted();
     [[nodiscard]] bool numberIsSignature() const;
@@ -41,6 +43,7 @@ private:
     bool raisedCount(Term& term);
     bool bracedCount(Term& term);
     bool leafNumbers(Term& term, GlyphLevel level);
+    [[nodiscard]] bool opensSeries() const;
     void checkCounts(Term& term);
     bool dottedNumerals(Term& term);
 
@@ -50,6 +53,7 @@ private:
     void clause(Term& host, std::optional<LeafTarget>& removed);
     void added(Term& host, std::optional<LeafTarget> after);
     Sign takeSign();
+    void skipLeafCount();
     std::vector<LeafTarget> leafList(bool raisedIsLeaf);
     bool leafTargets(std::vector<LeafTarget>& out, bool raisedIsLeaf);
     bool statedOfLeaves(Term& host, std::vector<LeafTarget> targets, std::size_t at);
@@ -63,6 +67,7 @@ private:
     [[nodiscard]] bool wordsAhead() const;
     [[nodiscard]] std::size_t proseEnd() const;
     void noteBlanks(std::string_view text);
+    void insertionPlace(std::string_view text);
     void setAside(std::string text);
     bool scriptNote(std::string_view text);
 
@@ -75,8 +80,12 @@ private:
     GlyphCursor m_cursor;
     Terms m_out;
     int m_part = 0;
+    std::size_t m_partStart = 0;
+    int m_alike = 1;                   // volumes the part being read describes
+    std::optional<LeafTarget> m_after; // where what follows in prose is inserted
     int m_depth = 0;
-    bool m_inferred = false; // inside a bracketed group
+    bool m_loweredCounts = false; // A-Z₈: counts stand below the line in this record
+    bool m_inferred = false;      // inside a bracketed group
     Alphabet m_alphabet = Alphabet::latin;
 };
 

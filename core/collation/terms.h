@@ -77,8 +77,8 @@ struct Terms {
     std::string extentStated;        // the pagination in the same statement
     bool raisedCounts = false;       // some leaf count stands above the line
     bool firstBlank = false;         // "first leaf blank", "last leaf blank" in the prose
-    bool lastBlank = false;
-    std::vector<LeafTarget> blanks; // "H4 blank" in the prose
+    int lastBlank = 0;               // how many of the last leaves
+    std::vector<LeafTarget> blanks;  // "H4 blank" in the prose
 };
 
 [[nodiscard]] Terms readTerms(std::string_view formula);
