@@ -1,5 +1,6 @@
 #include "core/collation/compare.h"
 
+#include <algorithm>
 #include <cstdlib>
 #include <map>
 
@@ -23,6 +24,24 @@ int commonSize(const MakeUp& makeUp) {
     return best;
 }
 
+// What the gatherings of unknown size would come to.
+int withEight(const MakeUp& makeUp) {
+    int sum = 0;
+    for (Gathering gathering : makeUp.gatherings) {
+        if (gathering.called == 0) {
+            gathering.called = 8;
+            sum += idealLeaves(gathering).value_or(0);
+        }
+    }
+    return sum;
+}
+
+bool passesV(const MakeUp& makeUp) {
+    return std::any_of(makeUp.gatherings.begin(), makeUp.gatherings.end(), [](const Gathering& one) {
+        return one.signature.base == "X" || one.signature.base == "x";
+    });
+}
+
 std::string cause(const MakeUp& makeUp, const Comparison& c, int perhapsBlank,
                   const Extent& extent) {
     const int gap = std::abs(c.difference);
@@ -42,6 +61,12 @@ std::string cause(const MakeUp& makeUp, const Comparison& c, int perhapsBlank,
                "covers half of the work";
     }
     const int size = commonSize(makeUp);
+    if (size > 2 && gap == size && !shorter && passesV(makeUp)) {
+        return fmt::format(
+            "they are a whole gathering of {} apart: a gathering signed W that the formula does not "
+            "list, or a number out by one gathering",
+            size);
+    }
     if (size > 2 && gap == size) {
         return fmt::format(
             "they are a whole gathering of {} apart: a signature or a number may be out "
@@ -74,11 +99,11 @@ Comparison compare(const MakeUp& makeUp, int perhapsBlank, const Extent& extent)
     out.extentLeaves = leafTotal(extent);
     out.difference = out.extentLeaves - out.formulaLeaves;
     if (!counted.complete()) {
-        out.explanation =
-            fmt::format("the leaf count of {} {} is not printed, and the extent's {} confirm "
-                        "no one reading",
-                        counted.unknown, counted.unknown == 1 ? "gathering" : "gatherings",
-                        leaves(out.extentLeaves));
+        out.explanation = fmt::format(
+            "the leaf count of {} {} is not printed, and the extent's {} confirm no one reading; "
+            "with 8 in each the formula would have {}",
+            counted.unknown, counted.unknown == 1 ? "gathering" : "gatherings",
+            leaves(out.extentLeaves), leaves(counted.known + withEight(makeUp)));
         return out;
     }
     if (out.difference == 0) {

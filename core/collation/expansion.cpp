@@ -31,6 +31,7 @@ public:
             m_out.makeUp.continues = m_out.makeUp.continues || term.continues;
         }
         prose();
+        order();
         renumberParts();
         return std::move(m_out);
     }
@@ -416,6 +417,31 @@ private:
                 --count;
             }
         }
+    }
+
+    // Inserted gatherings stand right behind their host, whatever the text names last.
+    void order() {
+        std::vector<Gathering>& all = m_out.makeUp.gatherings;
+        std::vector<std::vector<std::size_t>> guests(all.size());
+        std::vector<std::size_t> todo;
+        for (std::size_t i = all.size(); i-- > 0;) {
+            (all[i].inside ? guests[all[i].inside->host] : todo).push_back(i);
+        }
+        std::vector<Gathering> sorted;
+        std::vector<std::size_t> place(all.size());
+        while (!todo.empty()) {
+            const std::size_t next = todo.back();
+            todo.pop_back();
+            place[next] = sorted.size();
+            sorted.push_back(all[next]);
+            todo.insert(todo.end(), guests[next].begin(), guests[next].end());
+        }
+        for (Gathering& gathering : sorted) {
+            if (gathering.inside) {
+                gathering.inside->host = place[gathering.inside->host];
+            }
+        }
+        all = std::move(sorted);
     }
 
     void renumberParts() {

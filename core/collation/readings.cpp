@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <string_view>
 
 #include <fmt/format.h>
 
@@ -39,9 +40,17 @@ bool isPlainRange(const Term& term) {
     return term.form == CountForm::plain && term.last && term.counts.size() == 1;
 }
 
-bool crossesW(const Term& term) {
-    return term.last && term.first.kind == SignatureKind::letters &&
-           term.first.base < term.last->base;
+// Any other alphabet than that of 23 letters is made plain by its extra letters (DCRMR 6.215.44.35):
+// without one among the marks, no range is stretched to fit.
+bool marksLetter(const Terms& terms, std::string_view letter) {
+    return std::any_of(terms.terms.begin(), terms.terms.end(), [&](const Term& term) {
+        const auto is = [&](const Signature& mark) {
+            return mark.kind == SignatureKind::letters && mark.base.size() == 1 &&
+                   toLower(static_cast<unsigned char>(mark.base.front())) ==
+                       static_cast<unsigned char>(letter.front());
+        };
+        return is(term.first) || (term.last && is(*term.last));
+    });
 }
 
 std::vector<Candidate> candidates(const Terms& terms) {
@@ -80,10 +89,13 @@ std::vector<Candidate> candidates(const Terms& terms) {
         other.leafRanges = true;
         out.push_back({other, "the number at the end of a range is taken as its last leaf"});
     }
-    if (any(crossesW)) {
+    if (marksLetter(terms, "w")) {
         Reading other = plain;
         other.alphabet = Alphabet::latin24;
         out.push_back({other, "the alphabet is taken to have W, 24 letters"});
+    }
+    if (marksLetter(terms, "j") || (marksLetter(terms, "u") && marksLetter(terms, "v"))) {
+        Reading other = plain;
         other.alphabet = Alphabet::latin26;
         out.push_back({other, "the alphabet is taken to have J, V and W, 26 letters"});
     }

@@ -118,7 +118,9 @@ void TermReader::item() {
     if (m_cursor.on(U'(')) {
         const std::size_t start = m_cursor.position();
         std::optional<Term> term = run();
-        if (term && term->first.parenthesised && (term->form != CountForm::none || term->last)) {
+        const bool apart = start == 0 || isSpace(m_glyphs[start - 1].sign);
+        if (term && term->first.parenthesised &&
+            (term->form != CountForm::none || term->last || apart)) {
             push(std::move(*term));
             return;
         }
