@@ -85,6 +85,7 @@ void TermReader::clause(Term& host, std::optional<LeafTarget>& removed) {
     }
     const bool taken = sign != Sign::none;
     if (taken) {
+        m_cursor.skipSpaces();
         skipLeafCount();
     }
     std::vector<LeafTarget> targets = leafList(taken);
@@ -326,16 +327,19 @@ std::vector<LeafTarget> TermReader::leafList(bool raisedIsLeaf) {
 bool TermReader::leafTargets(std::vector<LeafTarget>& out, bool raisedIsLeaf) {
     const std::size_t start = m_cursor.position();
     const auto quote = [&] { return m_cursor.take(U'"') || m_cursor.take(U'\''); };
-    quote();
+    const bool quoted = quote();
     LeafTarget target;
     GlyphCursor ahead = m_cursor;
     ahead.takeNumber();
-    const bool numbered = ahead.isSubscript();
+    const bool numbered = ahead.isSubscript() || (quoted && (ahead.on(U'"') || ahead.on(U'\'')));
     target.signature = readSignature(m_cursor, numbered);
     if (!target.signature && !out.empty()) {
         target.signature = out.back().signature;
     }
     const bool named = m_cursor.position() != start;
+    if (quoted && target.signature) {
+        quote();
+    }
     if (target.signature && target.signature->kind == SignatureKind::symbol &&
         isSpace(m_cursor.sign()) && isDigit(m_cursor.sign(1))) {
         m_cursor.advance(); // "[par.] 1"

@@ -37,9 +37,10 @@ int withEight(const MakeUp& makeUp) {
 }
 
 bool passesV(const MakeUp& makeUp) {
-    return std::any_of(makeUp.gatherings.begin(), makeUp.gatherings.end(), [](const Gathering& one) {
-        return one.signature.base == "X" || one.signature.base == "x";
-    });
+    return std::any_of(makeUp.gatherings.begin(), makeUp.gatherings.end(),
+                       [](const Gathering& one) {
+                           return one.signature.base == "X" || one.signature.base == "x";
+                       });
 }
 
 std::string cause(const MakeUp& makeUp, const Comparison& c, int perhapsBlank,
@@ -62,10 +63,10 @@ std::string cause(const MakeUp& makeUp, const Comparison& c, int perhapsBlank,
     }
     const int size = commonSize(makeUp);
     if (size > 2 && gap == size && !shorter && passesV(makeUp)) {
-        return fmt::format(
-            "they are a whole gathering of {} apart: a gathering signed W that the formula does not "
-            "list, or a number out by one gathering",
-            size);
+        return fmt::format("they are a whole gathering of {} apart: a gathering signed W that the "
+                           "formula does not "
+                           "list, or a number out by one gathering",
+                           size);
     }
     if (size > 2 && gap == size) {
         return fmt::format(

@@ -120,6 +120,14 @@ private:
                     out.push_back(marked(term.first, term.allInferred));
                     out.back().base = toUtf8(letter.sign);
                 }
+            } else if (pair && term.form == CountForm::none && isUpper(letters[0].sign) &&
+                       !isUpper(letters[1].sign)) {
+                // No printer signs "Gx": G, and a sign that is no leaf count.
+                out.push_back(marked(term.first, term.allInferred));
+                out.back().base = toUtf8(letters[0].sign);
+                report(term.at, "after '" + toText(out.back()) +
+                                    "' a leaf count is expected, found '" +
+                                    toUtf8(letters[1].sign) + "'");
             } else {
                 out.push_back(marked(term.first, term.allInferred));
             }

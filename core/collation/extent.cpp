@@ -121,6 +121,14 @@ void ExtentReader::step() {
         m_out.atLeast = true;
         return;
     }
+    if (m_cursor.on(U'=')) { // "(= 908)": the total, said again
+        const std::size_t start = m_cursor.position();
+        while (!m_cursor.atEnd() && !m_cursor.on(U')') && !m_cursor.on(U';')) {
+            m_cursor.advance();
+        }
+        m_out.assumptions.push_back({textOf(start, m_cursor.position()), Ground::prose});
+        return;
+    }
     if (m_cursor.take(U';')) {
         m_cursor.skipSpaces();
         GlyphCursor ahead = m_cursor;

@@ -110,8 +110,8 @@ private:
         if (!inferred) {
             return range + counts;
         }
-        return start.kind == SignatureKind::number ? "[" + range + counts + "]"
-                                                   : "[" + range + "]" + counts;
+        const bool inside = start.kind == SignatureKind::number || start.base == "x";
+        return inside ? "[" + range + counts + "]" : "[" + range + "]" + counts;
     }
 
     bool alternates(std::size_t first, std::size_t length) const {
@@ -151,12 +151,16 @@ private:
     std::string gathering(std::size_t index) const {
         const Gathering& one = m_makeUp.gatherings[index];
         std::string out = toBracketedText(one.signature);
+        const bool bare = one.signature.inferred && out == toText(one.signature);
         if (!one.only.empty() || (one.singletons && one.called > 1)) {
             out += leaves(one);
         } else if (one.called == 1 && one.signature.kind == SignatureKind::unsignedLeaves) {
             out += "1";
         } else {
             out += count(one.called);
+        }
+        if (bare) { // its count inside the bracket: "[x⁴]"
+            out = "[" + out + (one.called == 0 ? " ]" : "]");
         }
         const std::string changed = changes(index);
         return changed.empty() ? out : out + "(" + changed + ")";

@@ -132,7 +132,10 @@ std::optional<PrintedNumber> Reader::number() {
     }
     std::size_t length = letters.size();
     std::optional<int> value = romanValue(letters);
-    if (!value && length > 1 && letters.back() == 'r') {
+    const bool sided = length > 1 && letters.back() == 'v' && value &&
+                       toRoman(*value, false) != letters &&
+                       romanValue(std::string_view(letters).substr(0, length - 1));
+    if (sided || (!value && length > 1 && letters.back() == 'r')) {
         value = romanValue(std::string_view(letters).substr(0, --length));
     }
     if (!value) {

@@ -68,7 +68,14 @@ std::size_t TermReader::proseEnd() const {
         if (depth > 0 || quotes) {
             continue;
         }
-        const bool ends = i + 1 >= m_cursor.end() || isSpace(m_glyphs[i + 1].sign);
+        std::size_t next = i + 1;
+        while (next < m_cursor.end() && isSpace(m_glyphs[next].sign)) {
+            ++next;
+        }
+        // "No. 31" does not end a sentence.
+        const bool ends = next >= m_cursor.end() ||
+                          (next > i + 1 && !(sign == U'.' && isDigit(m_glyphs[next].sign) &&
+                                             m_glyphs[next].level == GlyphLevel::line));
         if (sign == U';' || (sign == U'.' && ends) || (sign == U':' && ends)) {
             return i;
         }
@@ -84,8 +91,11 @@ bool TermReader::prose(bool afterPoint) {
     const std::size_t end = proseEnd();
     int words = 0;
     bool raised = false;
+    int depth = 0; // words in parentheses belong to the term before them
     for (GlyphCursor ahead = m_cursor; ahead.position() < end;) {
-        const std::size_t length = wordLength(ahead);
+        const char32_t sign = ahead.sign();
+        depth += sign == U'(' || sign == U'[' ? 1 : sign == U')' || sign == U']' ? -1 : 0;
+        const std::size_t length = depth > 0 ? 0 : wordLength(ahead);
         words += length > 0 ? 1 : 0;
         raised = raised || (ahead.isSuperscript() && isDigit(ahead.sign()));
         std::size_t skip = length;

@@ -40,8 +40,8 @@ bool isPlainRange(const Term& term) {
     return term.form == CountForm::plain && term.last && term.counts.size() == 1;
 }
 
-// Any other alphabet than that of 23 letters is made plain by its extra letters (DCRMR 6.215.44.35):
-// without one among the marks, no range is stretched to fit.
+// Any other alphabet than that of 23 letters is made plain by its extra letters
+// (DCRMR 6.215.44.35): without one among the marks, no range is stretched to fit.
 bool marksLetter(const Terms& terms, std::string_view letter) {
     return std::any_of(terms.terms.begin(), terms.terms.end(), [&](const Term& term) {
         const auto is = [&](const Signature& mark) {

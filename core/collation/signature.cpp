@@ -164,8 +164,7 @@ std::optional<Base> bracketBase(GlyphCursor& cursor) {
         cursor.advance(2);
         return Base{SignatureKind::symbol, "[]"};
     }
-    const char32_t only = length == 3 ? toLower(cursor.sign(1)) : 0;
-    if (only == U'x') {
+    if (length == 3 && cursor.on(U'x', 1)) {
         cursor.advance(length);
         return Base{SignatureKind::unsignedLeaves, "χ"};
     }
@@ -281,6 +280,7 @@ bool readBody(GlyphCursor& cursor, Signature& out) {
             cursor.setPosition(start);
             return false;
         }
+        const bool bracketed = cursor.on(U'[');
         const std::optional<Base> base = readBase(cursor);
         if (!base || (base->kind == SignatureKind::number && times > 0)) {
             cursor.setPosition(start);
@@ -296,7 +296,8 @@ bool readBody(GlyphCursor& cursor, Signature& out) {
             unsignedMark || (base->kind == SignatureKind::symbol && !cursor.startsWith(")"));
         GlyphCursor ahead = cursor;
         const int next = ahead.takeNumber();
-        const bool leads = mayLead && !cursor.atEnd() && (next < 0 || (next > 1 && unsignedMark)) &&
+        const bool leads = mayLead && !cursor.atEnd() &&
+                           (next < 0 || (next > 1 && (unsignedMark || !bracketed))) &&
                            startsBase(ahead) && !ahead.on(U'(') && !ahead.on(U'&') &&
                            !(next > 0 && isSideLetter(ahead));
         if (!leads) {
@@ -380,6 +381,10 @@ std::string toText(const Signature& signature) {
 std::string toBracketedText(const Signature& signature) {
     if (!signature.inferred) {
         return toText(signature);
+    }
+    const bool likeChi = signature.base == "x" && signature.multiplier == 1;
+    if (likeChi) {
+        return toText(signature); // "[x]" is how catalogues write χ
     }
     Signature inside = signature;
     inside.prefix.clear();

@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "core/collation/format_name.h"
+#include "core/collation/printed_number.h"
 
 namespace headcap::core {
 namespace {
@@ -109,7 +110,9 @@ void TermReader::item() {
         m_after.reset();
         m_cursor.advance();
         m_cursor.skipSpaces();
-        prose(true);
+        if (!statement()) {
+            prose(true);
+        }
         return;
     }
     if (partLabel() || statement() || multiplication()) {
@@ -381,6 +384,19 @@ void TermReader::rangeEnd(Term& term) {
     }
 }
 
+// "1i": the leaf in small roman numerals, as it is signed.
+void TermReader::romanLeaf(Term& term) {
+    std::string numerals;
+    while (isLatin(m_cursor.sign(numerals.size())) && numerals.size() < 8) {
+        numerals.push_back(static_cast<char>(m_cursor.sign(numerals.size())));
+    }
+    const std::optional<int> leaf = romanValue(numerals);
+    if (leaf && *leaf < 100 && numerals.front() >= 'a') {
+        m_cursor.advance(numerals.size());
+        term.only = {*leaf};
+    }
+}
+
 // "gg3.4", "Gg⁶": as really signed, its leaves or its count inside the quotes or behind them.
 std::optional<Term> TermReader::quoted() {
     const char32_t mark = m_cursor.sign();
@@ -403,6 +419,9 @@ std::optional<Term> TermReader::quoted() {
     if (inside) {
         term.first = std::move(*inside);
         count(term);
+    }
+    if (inside && term.counts.empty() && term.only.empty() && !m_cursor.atEnd()) {
+        romanLeaf(term);
     }
     if (!inside || !m_cursor.atEnd()) {
         term = Term{term.at};

@@ -33,6 +33,7 @@ private:
     bool partLabel();
     std::optional<Term> run();
     std::optional<Term> quoted();
+    void romanLeaf(Term& term);
     [[nodiscard]] bool numberIsSignature() const;
     std::optional<Signature> signatureHere();
     void rangeEnd(Term& term);
