@@ -64,7 +64,8 @@ private:
                 m_leaves.push_back({index, position, ++number});
             }
             for (std::size_t i = from; added.conjugate && i < m_leaves.size(); ++i) {
-                m_leaves[i].conjugate = from + m_leaves.size() - 1 - i;
+                const std::size_t other = from + m_leaves.size() - 1 - i;
+                m_leaves[i].conjugate = other == i ? std::nullopt : std::optional(other);
             }
         }
         for (const std::size_t guest : m_guests[index]) {

@@ -169,8 +169,8 @@ std::optional<Base> bracketBase(GlyphCursor& cursor) {
         return Base{SignatureKind::unsignedLeaves, "χ"};
     }
     cursor.advance();
-    const bool several =
-        isLetter(cursor.sign(1)) && sameLetter(cursor.sign(1)) != sameLetter(cursor.sign());
+    const bool several = isLetter(cursor.sign()) && isLetter(cursor.sign(1)) &&
+                         sameLetter(cursor.sign(1)) != sameLetter(cursor.sign());
     if (std::optional<Base> base = unsignedBase(cursor);
         base && cursor.position() + 1 == start + length) {
         cursor.advance();
@@ -216,12 +216,14 @@ std::string bracketPrefix(GlyphCursor& cursor) {
         return {};
     }
     std::string prefix;
+    bool spaced = false;
     const bool named = cursor.startsWith("superscript ");
     cursor.advance(named ? 12 : 0);
     const int number = cursor.takeNumber();
     if (number > 0 && number < kMostAlphabets) {
-        const bool ranked = cursor.takeWord("d") || cursor.takeWord("nd") ||
-                            cursor.takeWord("rd") || cursor.takeWord("th") || cursor.takeWord("st");
+        spaced = cursor.takeWord("nd") || cursor.takeWord("rd") || cursor.takeWord("th") ||
+                 cursor.takeWord("st");
+        const bool ranked = spaced || cursor.take(U'd');
         prefix = ranked || named ? superscript(number) : std::string();
     } else if (named && (cursor.takeWord("pi") || cursor.take(U'π'))) {
         prefix = "π";
@@ -229,7 +231,9 @@ std::string bracketPrefix(GlyphCursor& cursor) {
         prefix = "χ";
     }
     const bool closed = cursor.take(U']');
-    cursor.skipSpaces();
+    if (spaced) {
+        cursor.skipSpaces(); // "[2nd] A"; but "[2d] [2e]" are two gatherings
+    }
     if (prefix.empty() || !closed || !startsBase(cursor)) {
         cursor.setPosition(start);
         return {};
@@ -276,7 +280,7 @@ bool readBody(GlyphCursor& cursor, Signature& out) {
     for (int links = 0; links < 4; ++links) {
         const std::size_t start = cursor.position();
         const int times = cursor.takeNumber();
-        if (times > kMostAlphabets || times == 0) {
+        if (times > kMostAlphabets || times == 0 || times == 1) { // nobody writes 1A
             cursor.setPosition(start);
             return false;
         }
