@@ -25,6 +25,9 @@ public:
     Expander(const Terms& terms, const Reading& reading) : m_terms(terms), m_reading(reading) {}
 
     Expansion run() {
+        constexpr std::size_t kUsualRange = 24; // gatherings of a term: an alphabet
+        m_out.makeUp.gatherings.reserve(
+            std::min<std::size_t>(m_terms.terms.size() * kUsualRange, 2'000));
         for (std::size_t i = 0; i < m_terms.terms.size(); ++i) {
             const Term& term = m_terms.terms[i];
             lay(term, countsOf(i), std::nullopt);
@@ -430,6 +433,9 @@ private:
     // Inserted gatherings stand right behind their host, whatever the text names last.
     void order() {
         std::vector<Gathering>& all = m_out.makeUp.gatherings;
+        if (std::none_of(all.begin(), all.end(), [](const Gathering& one) { return one.inside; })) {
+            return;
+        }
         std::vector<std::vector<std::size_t>> guests(all.size());
         std::vector<std::size_t> todo;
         for (std::size_t i = all.size(); i-- > 0;) {
@@ -441,7 +447,7 @@ private:
             const std::size_t next = todo.back();
             todo.pop_back();
             place[next] = sorted.size();
-            sorted.push_back(all[next]);
+            sorted.push_back(std::move(all[next]));
             todo.insert(todo.end(), guests[next].begin(), guests[next].end());
         }
         for (Gathering& gathering : sorted) {

@@ -22,6 +22,7 @@ public:
     }
 
     std::vector<Leaf> lay() {
+        m_leaves.reserve(static_cast<std::size_t>(tally(m_makeUp).known));
         for (std::size_t i = 0; i < m_makeUp.gatherings.size(); ++i) {
             if (!m_makeUp.gatherings[i].inside) {
                 gathering(i);

@@ -112,12 +112,15 @@ struct Sum {
 };
 
 Sum sumOf(const Terms& terms, Reading reading) {
-    const Expansion open = expand(terms, reading);
-    reading.unknownCount = kUsual;
-    const Expansion with = expand(terms, reading);
-    const LeafTally counted = tally(with.makeUp);
-    return {counted.known, tally(open.makeUp).unknown, counted.blank, with.perhapsBlank,
-            open.problems.size()};
+    Expansion read = expand(terms, reading);
+    const int unknown = tally(read.makeUp).unknown;
+    const std::size_t problems = read.problems.size();
+    if (unknown > 0) {
+        reading.unknownCount = kUsual;
+        read = expand(terms, reading);
+    }
+    const LeafTally counted = tally(read.makeUp);
+    return {counted.known, unknown, counted.blank, read.perhapsBlank, problems};
 }
 
 // The unknown count that makes the sum `leaves`; 0 where none is open and it fits; none otherwise.
@@ -164,11 +167,13 @@ ConfirmedReading confirm(const Terms& terms, const std::vector<int>& leaves) {
         return out;
     };
     const auto sound = [&](std::size_t c, int count) {
+        if (count == 0) {
+            return c == 0 || sums[c].problemsOpen == 0;
+        }
         Reading reading = all[c].reading;
         reading.unknownCount = count;
         const std::size_t problems = expand(terms, reading).problems.size();
-        return problems == 0 || (c == 0 && count == 0) ||
-               (c == 0 && problems <= sums[c].problemsOpen);
+        return problems == 0 || (c == 0 && problems <= sums[c].problemsOpen);
     };
     // First what fits exactly, then what fits but for some of the blanks the statement names.
     for (const bool blanks : {false, true}) {
