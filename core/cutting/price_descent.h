@@ -18,8 +18,8 @@ struct PriceAnswer {
     std::vector<double> price; // that gave the bound
 };
 
-// Values of the task must have no common divisor.
-[[nodiscard]] PriceAnswer descendPrices(const SheetTask& task, const CutGrid& grid,
+// `known` is a way of cutting to do better than; it may be empty.
+[[nodiscard]] PriceAnswer descendPrices(const SheetTask& task, const CutGrid& grid, CutTree known,
                                         SearchBudget& budget);
 
 } // namespace headcap::core

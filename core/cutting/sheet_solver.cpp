@@ -13,6 +13,7 @@ namespace {
 
 constexpr std::size_t kMostPoints = 3000;
 constexpr std::int64_t kCoarseTicks = 600;
+constexpr std::uint64_t kLargeWork = 400'000'000;
 constexpr std::uint64_t kMostBuildCells = 4'000'000;
 
 bool canBeCut(const SheetOption& option, const SheetTask& task) {
@@ -100,8 +101,9 @@ SheetTask coarsened(const SheetTask& task) {
     return coarse;
 }
 
-SheetAnswer solveOnGrid(const SheetTask& task, const CutGrid& grid, SearchBudget& budget) {
-    PriceAnswer priced = descendPrices(task, grid, budget);
+SheetAnswer solveOnGrid(const SheetTask& task, const CutGrid& grid, CutTree known,
+                        SearchBudget& budget) {
+    PriceAnswer priced = descendPrices(task, grid, std::move(known), budget);
     SheetAnswer answer{std::move(priced.tree), priced.value, priced.bound};
     if (answer.value < answer.bound && grid.cells() <= kMostBuildCells && !budget.isSpent()) {
         BuildAnswer built = searchBuilds(task, grid, priced.price, answer.value, budget);
@@ -126,6 +128,19 @@ std::optional<CutGrid> gridOf(const SheetTask& task) {
     return CutGrid(task, std::move(*across), std::move(*down));
 }
 
+// A good way of cutting where the whole grid is too large to be gone over often.
+SheetAnswer solveCoarsely(const SheetTask& task, SearchBudget& budget) {
+    const SheetTask coarse = coarsened(task);
+    const std::optional<CutGrid> grid = gridOf(coarse);
+    if (!grid) {
+        return {};
+    }
+    SearchBudget part(budget, budget.left() / 3);
+    SheetAnswer answer = solveOnGrid(coarse, *grid, {}, part);
+    budget.spend(part.spent());
+    return isAllowed(answer.tree, task) ? answer : SheetAnswer{};
+}
+
 } // namespace
 
 SheetAnswer solveSheet(const SheetTask& whole, SearchBudget& budget) {
@@ -137,21 +152,15 @@ SheetAnswer solveSheet(const SheetTask& whole, SearchBudget& budget) {
     for (std::int64_t& value : task.value) {
         value /= measure;
     }
+    const std::optional<CutGrid> grid = gridOf(task);
     SheetAnswer answer;
-    if (const std::optional<CutGrid> grid = gridOf(task)) {
-        answer = solveOnGrid(task, *grid, budget);
-        answer.bound = std::min(answer.bound, areaBound(task));
-    } else {
-        const SheetTask coarse = coarsened(task);
-        if (const std::optional<CutGrid> coarseGrid = gridOf(coarse)) {
-            answer = solveOnGrid(coarse, *coarseGrid, budget);
-        }
-        answer.bound = areaBound(task);
-        if (!isAllowed(answer.tree, task)) {
-            answer.tree = {};
-            answer.value = 0;
-        }
+    if (!grid || grid->work() > kLargeWork) {
+        answer = solveCoarsely(task, budget);
     }
+    if (grid) {
+        answer = solveOnGrid(task, *grid, std::move(answer.tree), budget);
+    }
+    answer.bound = grid ? std::min(answer.bound, areaBound(task)) : areaBound(task);
     answer.bound = std::max(answer.bound, answer.value) * measure;
     answer.value *= measure;
     nameOptionsAsIn(whole, answer.tree);
