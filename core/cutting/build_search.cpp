@@ -227,8 +227,7 @@ private:
                  int sum) {
         const int mine = sideBySide ? build.y : build.x;
         const std::size_t start = sideBySide ? m_grid.cell(sum, 0) : m_grid.cell(0, sum);
-        const std::size_t stride =
-            sideBySide ? 1 : static_cast<std::size_t>(m_grid.down.size());
+        const std::size_t stride = sideBySide ? 1 : static_cast<std::size_t>(m_grid.down.size());
         for (const Closed& other : row) {
             const int larger = std::max(mine, other.other);
             const std::size_t cell = start + stride * static_cast<std::size_t>(larger);
@@ -261,9 +260,8 @@ private:
     }
 
     [[nodiscard]] bool isEdgeAllowed(const Build& a, const Build& b, bool sideBySide) const {
-        const std::int64_t difference =
-            sideBySide ? m_grid.down.at(a.y) - m_grid.down.at(b.y)
-                       : m_grid.across.at(a.x) - m_grid.across.at(b.x);
+        const std::int64_t difference = sideBySide ? m_grid.down.at(a.y) - m_grid.down.at(b.y)
+                                                   : m_grid.across.at(a.x) - m_grid.across.at(b.x);
         return isSlackAllowed(difference < 0 ? -difference : difference);
     }
 

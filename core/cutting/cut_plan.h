@@ -55,10 +55,10 @@ enum class CutObjective {
 };
 
 struct CutRules {
-    Length kerf;              // what the blade takes; a shear takes nothing
-    Length leastStrip;        // no narrower strip can be cut off; the trim of edges is exempt
-    Length leastOffcut;       // a remainder with a shorter side is waste, not stock
-    bool mayTurn = true;      // pieces may be turned by 90° where the grain allows
+    Length kerf;         // what the blade takes; a shear takes nothing
+    Length leastStrip;   // no narrower strip can be cut off; the trim of edges is exempt
+    Length leastOffcut;  // a remainder with a shorter side is waste, not stock
+    bool mayTurn = true; // pieces may be turned by 90° where the grain allows
 };
 
 struct CutProblem {
@@ -120,10 +120,10 @@ struct CutPlan {
     std::vector<LeftOutPiece> leftOut;
     std::vector<SheetCut> cuts;
     std::vector<PlannedOffcut> offcuts;
-    Area usedArea;           // of the pieces; used, offcuts and waste make up the sheets cut
-    Area waste;              // trim, kerf and what is too small to keep
-    std::int64_t value = 0;  // of the pieces placed, in millionths
-    std::int64_t cost = 0;   // of the sheets cut, in millionths
+    Area usedArea;          // of the pieces; used, offcuts and waste make up the sheets cut
+    Area waste;             // trim, kerf and what is too small to keep
+    std::int64_t value = 0; // of the pieces placed, in millionths
+    std::int64_t cost = 0;  // of the sheets cut, in millionths
     // Proved: none can place more (allPieces: none leaves out fewer, or as few at less cost;
     // mostValue: none is worth more). The shape of the offcuts is not part of the proof.
     bool isProvedBest = false;

@@ -21,8 +21,7 @@ std::vector<TypeSides> sidesOf(const SheetTask& task, CutPoints::Side side) {
     }
     for (const SheetOption& option : task.options) {
         std::vector<std::int64_t>& sides = types[static_cast<std::size_t>(option.type)].sides;
-        const std::int64_t length =
-            side == CutPoints::Side::width ? option.width : option.height;
+        const std::int64_t length = side == CutPoints::Side::width ? option.width : option.height;
         if (std::ranges::find(sides, length) == sides.end()) {
             sides.push_back(length);
         }

@@ -88,8 +88,7 @@ int KeptValues::traceFrom(int x, int y, CutTree& tree) const {
         return tree.addPiece(cell.detail);
     case From::sideBySide: {
         const int first = traceFrom(cell.detail, y, tree);
-        return tree.addJoin(true, first,
-                            traceFrom(m_grid.across.rest(x, cell.detail), y, tree));
+        return tree.addJoin(true, first, traceFrom(m_grid.across.rest(x, cell.detail), y, tree));
     }
     case From::above: {
         const int first = traceFrom(x, cell.detail, tree);

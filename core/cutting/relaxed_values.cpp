@@ -15,12 +15,12 @@ CutGrid::CutGrid(const SheetTask& task, CutPoints x, CutPoints y)
 std::uint64_t CutGrid::work() const {
     std::uint64_t sides = 0;
     for (int i = 0; i < across.size(); ++i) {
-        sides += static_cast<std::uint64_t>(across.half(i)) *
-                 static_cast<std::uint64_t>(down.size());
+        sides +=
+            static_cast<std::uint64_t>(across.half(i)) * static_cast<std::uint64_t>(down.size());
     }
     for (int i = 0; i < down.size(); ++i) {
-        sides += static_cast<std::uint64_t>(down.half(i)) *
-                 static_cast<std::uint64_t>(across.size());
+        sides +=
+            static_cast<std::uint64_t>(down.half(i)) * static_cast<std::uint64_t>(across.size());
     }
     return sides + cells();
 }
@@ -142,7 +142,8 @@ std::vector<double> RelaxedValues::beside(SearchBudget& budget) const {
             }
             best[m_grid.cell(x, y)] = here;
         }
-        budget.spend(static_cast<std::uint64_t>(height) * static_cast<std::uint64_t>(width + height));
+        budget.spend(static_cast<std::uint64_t>(height) *
+                     static_cast<std::uint64_t>(width + height));
     }
     return best;
 }

@@ -1,6 +1,6 @@
 // How long a search may go on. Work is counted in combinations looked at (very roughly a nanosecond
-// each): with the same limit the answer is the same on every machine. Whoever asks can also stop it,
-// by a deadline or by hand; what was best then is the answer.
+// each): with the same limit the answer is the same on every machine. Whoever asks can also stop
+// it, by a deadline or by hand; what was best then is the answer.
 #pragma once
 
 #include <chrono>

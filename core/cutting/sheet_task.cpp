@@ -36,7 +36,9 @@ std::vector<Size> sizesOf(const CutTree& tree, const SheetTask& task) {
     return sizes;
 }
 
-bool isSlackAllowed(std::int64_t slack, std::int64_t least) { return slack == 0 || slack >= least; }
+bool isSlackAllowed(std::int64_t slack, std::int64_t least) {
+    return slack == 0 || slack >= least;
+}
 
 class Layer {
 public:

@@ -24,7 +24,7 @@ struct SheetTask {
 // A way to take the sheet apart: joined upward, from pieces to the whole.
 struct CutTree {
     struct Node {
-        int option = -1;         // of a piece; -1 where two parts are joined
+        int option = -1;           // of a piece; -1 where two parts are joined
         bool isSideBySide = false; // joined along x, else along y
         int first = -1, second = -1;
     };
