@@ -1,6 +1,7 @@
 #include "core/cutting/most_value.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "core/cutting/all_pieces.h"
 #include "core/cutting/fill_in_turn.h"
@@ -20,10 +21,9 @@ public:
     MostValue(const CutProblem& problem, const StockTasks& tasks, SearchBudget& budget)
         : m_problem(problem), m_tasks(tasks), m_budget(budget) {
         for (std::size_t i = 0; i < problem.pieces.size(); ++i) {
-            const WantedPiece& piece = problem.pieces[i];
-            const std::int64_t value = valueOf(piece);
+            const std::int64_t value = valueOf(problem.pieces[i]);
             m_worth.push_back(value);
-            m_wanted.push_back(tasks.fitsSomewhere[i] && value > 0 ? piece.count : 0);
+            m_wanted.push_back(value > 0 ? mostThatFit(i) : 0);
             m_pieces += m_wanted.back();
         }
         for (std::size_t i = 0; i < problem.sheets.size(); ++i) {
@@ -47,6 +47,25 @@ public:
     }
 
 private:
+    // As many as are wanted, or as the area of the sheets could hold.
+    [[nodiscard]] int mostThatFit(std::size_t piece) const {
+        double most = 0;
+        for (std::size_t i = 0; i < m_problem.sheets.size(); ++i) {
+            const SheetTask& task = m_tasks.sheets[i].task;
+            double room = 0;
+            for (const SheetOption& option : task.options) {
+                if (option.type == static_cast<int>(piece)) {
+                    room = std::max(room, static_cast<double>(task.width) /
+                                              static_cast<double>(option.width) *
+                                              static_cast<double>(task.height) /
+                                              static_cast<double>(option.height));
+                }
+            }
+            most += std::floor(room + 1e-6) * m_problem.sheets[i].count;
+        }
+        return static_cast<int>(std::min(most, static_cast<double>(m_problem.pieces[piece].count)));
+    }
+
     void offer(Filling filling) {
         const std::vector<int> placed = placedIn(m_tasks, filling);
         std::int64_t value = 0;

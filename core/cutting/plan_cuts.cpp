@@ -18,7 +18,7 @@ using Fault = CutProblemFault;
 using Place = CutProblemPlace;
 
 constexpr std::int64_t kMostStretchPpm = 200'000;
-constexpr std::int64_t kMostValueSum = 4'000'000'000'000'000; // millionths
+constexpr std::int64_t kMostValueSum = 4'000'000'000'000'000; // millionths, of all that could fit
 
 struct At {
     Place place;
@@ -87,21 +87,26 @@ Found faultOf(const WantedPiece& piece, std::size_t index) {
         at.side(piece.width, "width"),
         at.side(piece.height, "height"),
         piece.count <= 0 ? Found(at.error(Fault::notPositive, "count")) : std::nullopt,
-        at.number(piece.value.value_or(0), kMostValueSum / std::max(piece.count, 1), "value"),
+        at.number(piece.value.value_or(0), kMostValueSum, "value"),
         at.allowance(piece.overlap, "overlap"),
     });
 }
 
 Found faultOfCounts(const CutProblem& problem) {
-    std::int64_t sheets = 0, pieces = 0, values = 0;
+    std::int64_t sheets = 0, pieces = 0;
+    double area = 0, values = 0;
     for (const StockSheet& sheet : problem.sheets) {
         sheets += sheet.count;
+        area += sheet.count * static_cast<double>(areaOf(sheet.width, sheet.height).count());
     }
-    for (const WantedPiece& piece : problem.pieces) {
+    for (std::size_t i = 0; i < problem.pieces.size(); ++i) {
+        const WantedPiece& piece = problem.pieces[i];
         pieces += piece.count;
-        values += piece.value.value_or(0) * piece.count;
+        const auto size = static_cast<double>(areaOf(piece.width, piece.height).count());
+        values += static_cast<double>(piece.value.value_or(0)) *
+                  std::min(static_cast<double>(piece.count), area / std::max(size, 1.0));
         if (values > kMostValueSum) {
-            return CutProblemError{Fault::tooLarge, Place::plan, 0, "value"};
+            return At{Place::piece, i}.error(Fault::tooLarge, "value");
         }
     }
     const int most =

@@ -1,6 +1,7 @@
 #include "core/cutting/sheet_solver.h"
 
 #include <algorithm>
+#include <cmath>
 #include <numeric>
 #include <optional>
 
@@ -11,8 +12,8 @@ namespace headcap::core {
 
 namespace {
 
-constexpr std::size_t kMostPoints = 3000;
-constexpr std::int64_t kCoarseTicks = 600;
+constexpr double kMostPoints = 3000;
+constexpr double kMostCoarseTicks = 600;
 constexpr std::uint64_t kLargeWork = 400'000'000;
 constexpr std::uint64_t kMostBuildCells = 4'000'000;
 
@@ -86,11 +87,18 @@ std::int64_t areaBound(const SheetTask& task) {
     return static_cast<std::int64_t>(value * (1 + 1e-12)) + 1;
 }
 
+// How many points a side may have for the grid to be gone over once: its work grows with the third
+// power.
+double pointsWithin(const SearchBudget& budget) {
+    return std::max(std::cbrt(4.0 * static_cast<double>(budget.left())), 32.0);
+}
+
 // The same sheet on a coarser measure, every piece rounded up: what is allowed there is allowed.
-SheetTask coarsened(const SheetTask& task) {
+SheetTask coarsened(const SheetTask& task, const SearchBudget& budget) {
     SheetTask coarse = task;
-    const std::int64_t tick =
-        std::max<std::int64_t>(1, std::max(task.width, task.height) / kCoarseTicks);
+    const double ticks = std::min(pointsWithin(budget), kMostCoarseTicks);
+    const std::int64_t tick = std::max<std::int64_t>(1, std::max(task.width, task.height) /
+                                                            static_cast<std::int64_t>(ticks));
     const auto up = [&](std::int64_t length, std::int64_t full) {
         return std::min((length + tick - 1) / tick * tick, full);
     };
@@ -119,10 +127,14 @@ SheetAnswer solveOnGrid(const SheetTask& task, const CutGrid& grid, CutTree know
     return answer;
 }
 
-std::optional<CutGrid> gridOf(const SheetTask& task) {
-    std::optional<CutPoints> across = CutPoints::of(task, CutPoints::Side::width, kMostPoints);
-    std::optional<CutPoints> down = CutPoints::of(task, CutPoints::Side::height, kMostPoints);
-    if (!across || !down) {
+std::optional<CutGrid> gridOf(const SheetTask& task, const SearchBudget& budget) {
+    const auto most = static_cast<std::size_t>(std::min(pointsWithin(budget), kMostPoints));
+    std::optional<CutPoints> across = CutPoints::of(task, CutPoints::Side::width, most);
+    if (!across) {
+        return std::nullopt;
+    }
+    std::optional<CutPoints> down = CutPoints::of(task, CutPoints::Side::height, most);
+    if (!down) {
         return std::nullopt;
     }
     return CutGrid(task, std::move(*across), std::move(*down));
@@ -130,8 +142,8 @@ std::optional<CutGrid> gridOf(const SheetTask& task) {
 
 // A good way of cutting where the whole grid is too large to be gone over often.
 SheetAnswer solveCoarsely(const SheetTask& task, SearchBudget& budget) {
-    const SheetTask coarse = coarsened(task);
-    const std::optional<CutGrid> grid = gridOf(coarse);
+    const SheetTask coarse = coarsened(task, budget);
+    const std::optional<CutGrid> grid = gridOf(coarse, budget);
     if (!grid) {
         return {};
     }
@@ -152,7 +164,7 @@ SheetAnswer solveSheet(const SheetTask& whole, SearchBudget& budget) {
     for (std::int64_t& value : task.value) {
         value /= measure;
     }
-    const std::optional<CutGrid> grid = gridOf(task);
+    const std::optional<CutGrid> grid = gridOf(task, budget);
     SheetAnswer answer;
     if (!grid || grid->work() > kLargeWork) {
         answer = solveCoarsely(task, budget);
