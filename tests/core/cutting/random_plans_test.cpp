@@ -48,9 +48,9 @@ StockSheet randomSheet(Random& random, int index) {
 }
 
 WantedPiece randomPiece(Random& random, int index) {
-    WantedPiece piece{
-        std::to_string(index), Length::micrometres(random.between(100, 4000) * 100),
-        Length::micrometres(random.between(100, 4000) * 100), random.grain(), random.between(1, 5)};
+    WantedPiece piece{std::to_string(index), Length::micrometres(random.between(100, 4000) * 100),
+                      Length::micrometres(random.between(100, 4000) * 100), random.grain(),
+                      random.between(1, 5)};
     if (random.oneIn(3)) {
         piece.width = mm(random.between(10, 400));
         piece.height = mm(random.between(10, 400));
