@@ -19,7 +19,9 @@ constexpr int kTriesAChoice = 60; // before the search is asked
 constexpr int kMostChoicesTried = 200;
 constexpr int kMostImprovements = 1500;
 constexpr std::uint64_t kWorkOfFit = 8; // one fit tried, in the units of the search
-constexpr std::size_t kMostInTurn = 6;  // sheets a choice may have for the search to be asked
+constexpr int kTurnsHarder = 6;
+constexpr std::size_t kMostInHardTurn = 30; // sheets
+constexpr std::size_t kMostInTurn = 6;      // sheets a choice may have for the search to be asked
 
 class AllPieces {
 public:
@@ -40,6 +42,9 @@ public:
             return std::move(m_answer);
         }
         fillFirst();
+        if (m_answer.score.leftOut > 0) {
+            fillHarder();
+        }
         if (m_answer.score.leftOut == 0) {
             m_answer.isProvedBest = tryCheaperChoices();
         }
@@ -96,6 +101,22 @@ private:
                 return;
             }
             fillOnce(drawSheets());
+        }
+    }
+
+    // There is too little to cut from, or it is hard to use: the search fills the sheets in turn,
+    // by the number of pieces and by their area.
+    void fillHarder() {
+        std::vector<std::int64_t> byNumber(m_worth.size(), 1);
+        for (int i = 0; i < kTurnsHarder && !m_budget.isSpent(); ++i) {
+            const std::vector<std::size_t> sheets = drawSheets();
+            if (sheets.size() > kMostInHardTurn) {
+                return;
+            }
+            SearchBudget part(m_budget, m_budget.left() / static_cast<std::uint64_t>(kTurnsHarder));
+            offer(fillInTurn(m_tasks, sheets, m_wanted, i % 2 == 0 ? m_worth : byNumber, part)
+                      .filling);
+            m_budget.spend(part.spent());
         }
     }
 

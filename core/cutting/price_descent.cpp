@@ -29,12 +29,11 @@ double priceGrain(const SheetTask& task) {
 
 class Descent {
 public:
-    Descent(const SheetTask& task, const CutGrid& grid, CutTree known, SearchBudget& budget)
+    Descent(const SheetTask& task, const CutGrid& grid, SearchBudget& budget)
         : m_task(task), m_grid(grid), m_budget(budget), m_relaxed(task, grid), m_kept(task, grid),
           m_grain(priceGrain(task)), m_price(task.value.size()) {
         m_answer.bound = std::numeric_limits<std::int64_t>::max();
         m_answer.price = m_price;
-        offer(std::move(known));
     }
 
     PriceAnswer run() {
@@ -145,9 +144,8 @@ private:
 
 } // namespace
 
-PriceAnswer descendPrices(const SheetTask& task, const CutGrid& grid, CutTree known,
-                          SearchBudget& budget) {
-    return Descent(task, grid, std::move(known), budget).run();
+PriceAnswer descendPrices(const SheetTask& task, const CutGrid& grid, SearchBudget& budget) {
+    return Descent(task, grid, budget).run();
 }
 
 } // namespace headcap::core

@@ -18,8 +18,7 @@ struct PriceAnswer {
     std::vector<double> price; // that gave the bound
 };
 
-// `known` is a way of cutting to do better than; it may be empty.
-[[nodiscard]] PriceAnswer descendPrices(const SheetTask& task, const CutGrid& grid, CutTree known,
+[[nodiscard]] PriceAnswer descendPrices(const SheetTask& task, const CutGrid& grid,
                                         SearchBudget& budget);
 
 } // namespace headcap::core

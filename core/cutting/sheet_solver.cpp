@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <numeric>
 #include <optional>
 
@@ -14,7 +15,7 @@ namespace {
 
 constexpr double kMostPoints = 3000;
 constexpr double kMostCoarseTicks = 600;
-constexpr std::uint64_t kLargeWork = 400'000'000;
+constexpr std::uint64_t kPassesOfSearch = 24; // over the grid, for prices to do any good
 constexpr std::uint64_t kMostBuildCells = 4'000'000;
 
 bool canBeCut(const SheetOption& option, const SheetTask& task) {
@@ -87,16 +88,16 @@ std::int64_t areaBound(const SheetTask& task) {
     return static_cast<std::int64_t>(value * (1 + 1e-12)) + 1;
 }
 
-// How many points a side may have for the grid to be gone over once: its work grows with the third
-// power.
-double pointsWithin(const SearchBudget& budget) {
-    return std::max(std::cbrt(4.0 * static_cast<double>(budget.left())), 32.0);
+// How many points a side may have for its grid to be gone over so many times: a pass takes about
+// half the third power.
+double pointsWithin(const SearchBudget& budget, std::uint64_t passes) {
+    return std::max(std::cbrt(2.0 * static_cast<double>(budget.left() / passes)), 32.0);
 }
 
 // The same sheet on a coarser measure, every piece rounded up: what is allowed there is allowed.
 SheetTask coarsened(const SheetTask& task, const SearchBudget& budget) {
     SheetTask coarse = task;
-    const double ticks = std::min(pointsWithin(budget), kMostCoarseTicks);
+    const double ticks = std::min(pointsWithin(budget, kPassesOfSearch), kMostCoarseTicks);
     const std::int64_t tick = std::max<std::int64_t>(1, std::max(task.width, task.height) /
                                                             static_cast<std::int64_t>(ticks));
     const auto up = [&](std::int64_t length, std::int64_t full) {
@@ -109,9 +110,8 @@ SheetTask coarsened(const SheetTask& task, const SearchBudget& budget) {
     return coarse;
 }
 
-SheetAnswer solveOnGrid(const SheetTask& task, const CutGrid& grid, CutTree known,
-                        SearchBudget& budget) {
-    PriceAnswer priced = descendPrices(task, grid, std::move(known), budget);
+SheetAnswer solveOnGrid(const SheetTask& task, const CutGrid& grid, SearchBudget& budget) {
+    PriceAnswer priced = descendPrices(task, grid, budget);
     SheetAnswer answer{std::move(priced.tree), priced.value, priced.bound};
     if (answer.value < answer.bound && grid.cells() <= kMostBuildCells && !budget.isSpent()) {
         BuildAnswer built = searchBuilds(task, grid, priced.price, answer.value, budget);
@@ -128,7 +128,7 @@ SheetAnswer solveOnGrid(const SheetTask& task, const CutGrid& grid, CutTree know
 }
 
 std::optional<CutGrid> gridOf(const SheetTask& task, const SearchBudget& budget) {
-    const auto most = static_cast<std::size_t>(std::min(pointsWithin(budget), kMostPoints));
+    const auto most = static_cast<std::size_t>(std::min(pointsWithin(budget, 1), kMostPoints));
     std::optional<CutPoints> across = CutPoints::of(task, CutPoints::Side::width, most);
     if (!across) {
         return std::nullopt;
@@ -147,10 +147,40 @@ SheetAnswer solveCoarsely(const SheetTask& task, SearchBudget& budget) {
     if (!grid) {
         return {};
     }
-    SearchBudget part(budget, budget.left() / 3);
-    SheetAnswer answer = solveOnGrid(coarse, *grid, {}, part);
-    budget.spend(part.spent());
+    SheetAnswer answer = solveOnGrid(coarse, *grid, budget);
     return isAllowed(answer.tree, task) ? answer : SheetAnswer{};
+}
+
+// The unconstrained optimum, where it is allowed; else its bound alone.
+SheetAnswer solveUnconstrained(const SheetTask& task, const CutGrid& grid, SearchBudget& budget) {
+    SheetAnswer answer;
+    RelaxedValues relaxed(task, grid);
+    answer.bound = std::numeric_limits<std::int64_t>::max();
+    if (relaxed.solve({task.value.begin(), task.value.end()}, budget)) {
+        answer.bound = static_cast<std::int64_t>(relaxed.whole());
+        CutTree tree = relaxed.trace();
+        if (isAllowed(tree, task)) {
+            answer.value = valueOf(countsOf(tree, task), task);
+            answer.tree = std::move(tree);
+        }
+    }
+    return answer;
+}
+
+// One pass over the whole grid for the bound, the rest of the budget on a coarser one.
+SheetAnswer solveLarge(const SheetTask& task, const std::optional<CutGrid>& grid,
+                       SearchBudget& budget) {
+    SheetAnswer exact;
+    exact.bound = std::numeric_limits<std::int64_t>::max();
+    if (grid && grid->work() < budget.left() / 2) {
+        exact = solveUnconstrained(task, *grid, budget);
+        if (exact.value >= exact.bound) {
+            return exact;
+        }
+    }
+    SheetAnswer coarse = solveCoarsely(task, budget);
+    coarse.bound = exact.bound;
+    return coarse;
 }
 
 } // namespace
@@ -165,14 +195,10 @@ SheetAnswer solveSheet(const SheetTask& whole, SearchBudget& budget) {
         value /= measure;
     }
     const std::optional<CutGrid> grid = gridOf(task, budget);
-    SheetAnswer answer;
-    if (!grid || grid->work() > kLargeWork) {
-        answer = solveCoarsely(task, budget);
-    }
-    if (grid) {
-        answer = solveOnGrid(task, *grid, std::move(answer.tree), budget);
-    }
-    answer.bound = grid ? std::min(answer.bound, areaBound(task)) : areaBound(task);
+    const bool isLarge = !grid || grid->work() > budget.left() / kPassesOfSearch;
+    SheetAnswer answer =
+        isLarge ? solveLarge(task, grid, budget) : solveOnGrid(task, *grid, budget);
+    answer.bound = std::min(answer.bound, areaBound(task));
     answer.bound = std::max(answer.bound, answer.value) * measure;
     answer.value *= measure;
     nameOptionsAsIn(whole, answer.tree);
