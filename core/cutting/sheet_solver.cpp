@@ -128,7 +128,8 @@ SheetAnswer solveOnGrid(const SheetTask& task, const CutGrid& grid, SearchBudget
 }
 
 std::optional<CutGrid> gridOf(const SheetTask& task, const SearchBudget& budget) {
-    const auto most = static_cast<std::size_t>(std::min(pointsWithin(budget, 1), kMostPoints));
+    const auto most =
+        static_cast<std::size_t>(std::min(1.2 * pointsWithin(budget, 1), kMostPoints));
     std::optional<CutPoints> across = CutPoints::of(task, CutPoints::Side::width, most);
     if (!across) {
         return std::nullopt;
@@ -167,20 +168,29 @@ SheetAnswer solveUnconstrained(const SheetTask& task, const CutGrid& grid, Searc
     return answer;
 }
 
-// One pass over the whole grid for the bound, the rest of the budget on a coarser one.
+// A rough answer first, to have one; then one pass over the whole grid for the bound; what is left
+// of the budget goes on a finer measure.
 SheetAnswer solveLarge(const SheetTask& task, const std::optional<CutGrid>& grid,
                        SearchBudget& budget) {
-    SheetAnswer exact;
-    exact.bound = std::numeric_limits<std::int64_t>::max();
-    if (grid && grid->work() < budget.left() / 2) {
-        exact = solveUnconstrained(task, *grid, budget);
-        if (exact.value >= exact.bound) {
-            return exact;
+    SearchBudget part(budget, budget.left() / 8);
+    SheetAnswer best = solveCoarsely(task, part);
+    budget.spend(part.spent());
+    std::int64_t bound = std::numeric_limits<std::int64_t>::max();
+    const auto offer = [&](SheetAnswer answer) {
+        if (answer.value > best.value) {
+            best = std::move(answer);
         }
+    };
+    if (grid && grid->work() < budget.left() / 5 * 4) {
+        SheetAnswer exact = solveUnconstrained(task, *grid, budget);
+        bound = exact.bound;
+        offer(std::move(exact));
     }
-    SheetAnswer coarse = solveCoarsely(task, budget);
-    coarse.bound = exact.bound;
-    return coarse;
+    if (best.value < bound) {
+        offer(solveCoarsely(task, budget));
+    }
+    best.bound = bound;
+    return best;
 }
 
 } // namespace
