@@ -154,7 +154,7 @@ std::optional<CutProblemError> faultOf(const CutProblem& problem) {
 SearchLimits usualLimits(CutObjective objective) {
     const bool isQuick = objective == CutObjective::allPieces;
     SearchLimits limits = untilDeadline(std::chrono::steady_clock::now() +
-                                        std::chrono::milliseconds(isQuick ? 800 : 8'000));
+                                        std::chrono::milliseconds(isQuick ? 600 : 8'000));
     limits.work = isQuick ? 500'000'000 : 9'000'000'000;
     return limits;
 }
