@@ -48,7 +48,7 @@ TEST(CasePieces, areHouseValuesOnceTheWorkshopChangesOne) {
     EXPECT_EQ(casePieces(kA5, house)[0].source, FigureSource::house);
 }
 
-// One folded sheet gives pastedown and free leaf, its fold along the grain (TRADE.md B).
+// One folded sheet gives pastedown and free leaf, its fold along the grain.
 TEST(EndpaperPieces, foldPastedownAndFreeLeafFromOneSheetAlongTheGrain) {
     const std::vector<WorkPiece> pieces = endpaperPieces(EndpaperKind::tippedFold, kA5, kHouse);
     ASSERT_EQ(pieces.size(), 1U);

@@ -30,7 +30,7 @@ CutProblem oneSheet(Length width, Length height, Grain grain, CutObjective objec
     return problem;
 }
 
-// Counts published, or computed, in TRADE.md F: how many pieces a sheet gives, by its grain.
+// Published, or computed where said so: how many pieces a sheet gives, by its grain.
 struct GrainCount {
     Length sheetAcross, sheetTall, pieceAlong, pieceAcross;
     Grain sheetGrain;
