@@ -21,7 +21,7 @@ namespace headcap::app {
                                      const core::JobFile& file);
 
 // Writes the draft; else the one sentence that says why not.
-[[nodiscard]] tl::expected<PdfOutcome, QString> writeDraft(const core::Stores& stores,
+[[nodiscard]] tl::expected<print::PdfOutcome, QString> writeDraft(const core::Stores& stores,
                                                            const core::Clock& clock,
                                                            const core::JobFile& file,
                                                            const std::filesystem::path& path);
