@@ -73,8 +73,7 @@ void setInformation(QPDF& pdf, const PdfFacts& facts) {
 class Outline {
 public:
     Outline(QPDF& pdf, double pageHeight)
-        : m_pdf(pdf), m_pageHeight(pageHeight),
-          m_pages(QPDFPageDocumentHelper(pdf).getAllPages()),
+        : m_pdf(pdf), m_pageHeight(pageHeight), m_pages(QPDFPageDocumentHelper(pdf).getAllPages()),
           m_root(pdf.makeIndirectObject(Object::newDictionary())), m_parent(m_root) {
         m_root.replaceKey("/Type", Object::newName("/Outlines"));
     }
@@ -150,8 +149,7 @@ std::vector<Object> inOrder(QPDF& pdf, const std::string& subtype) {
     std::map<int, Object> found;
     for (Object object : pdf.getAllObjects()) {
         Object dictionary = object.isStream() ? object.getDict() : object;
-        if (dictionary.isDictionary() &&
-            dictionary.getKey("/Subtype").isNameAndEquals(subtype)) {
+        if (dictionary.isDictionary() && dictionary.getKey("/Subtype").isNameAndEquals(subtype)) {
             found.emplace(object.getObjectID(), object);
         }
     }
@@ -176,8 +174,7 @@ void nameFonts(QPDF& pdf) {
         const char first = static_cast<char>('A' + number / kLetters % kLetters);
         const char second = static_cast<char>('A' + number % kLetters);
         ++number;
-        const Object name =
-            Object::newName(std::string("/HCAP") + first + second + "+" + face);
+        const Object name = Object::newName(std::string("/HCAP") + first + second + "+" + face);
         font.replaceKey("/BaseFont", name);
         descendant.replaceKey("/BaseFont", name);
         descriptor.replaceKey("/FontName", name);

@@ -40,9 +40,8 @@ protected:
     QString pdfPath() const { return at(QStringLiteral("report.pdf")); }
     // As a person would copy it: words with single spaces between them.
     ProgramResult text() const {
-        ProgramResult result =
-            runProgram(QStringLiteral("pdftotext"),
-                       {QStringLiteral("-raw"), pdfPath(), QStringLiteral("-")});
+        ProgramResult result = runProgram(QStringLiteral("pdftotext"),
+                                          {QStringLiteral("-raw"), pdfPath(), QStringLiteral("-")});
         result.output = QString::fromUtf8(result.output).simplified().toUtf8();
         return result;
     }
@@ -84,8 +83,7 @@ TEST_F(PdfReport, embedsEveryFaceWithItsText) {
     ASSERT_GT(lines.size(), 4);
     for (const QString& line : lines.mid(2)) {
         // embedded, a subset, with its map to Unicode
-        EXPECT_TRUE(line.contains(QStringLiteral(" yes yes yes ")))
-            << line.toStdString();
+        EXPECT_TRUE(line.contains(QStringLiteral(" yes yes yes "))) << line.toStdString();
     }
 }
 
@@ -116,8 +114,8 @@ TEST_F(PdfReport, letsEveryTextOfTheDocumentBeFoundAndCopied) {
 
 TEST_F(PdfReport, isReadInOrderAndKeepsHebrewWhole) {
     write(sampleDocument());
-    const ProgramResult result = runProgram(QStringLiteral("pdftotext"),
-                                            {pdfPath(), QStringLiteral("-")});
+    const ProgramResult result =
+        runProgram(QStringLiteral("pdftotext"), {pdfPath(), QStringLiteral("-")});
     SKIP_WITHOUT(result, "pdftotext");
     EXPECT_TRUE(result.output.contains("ספר"));
 }
@@ -136,8 +134,7 @@ TEST_F(PdfReport, isPdfAWithoutTransparency) {
     const QString objects = QString::fromLatin1(plain.output);
     EXPECT_FALSE(objects.contains(QRegularExpression(QStringLiteral("/SMask (?!/None)"))));
     EXPECT_FALSE(objects.contains(QRegularExpression(QStringLiteral("/BM (?!/Normal)"))));
-    EXPECT_FALSE(
-        objects.contains(QRegularExpression(QStringLiteral("/(ca|CA) (?!1(\\.0+)?\\s)"))));
+    EXPECT_FALSE(objects.contains(QRegularExpression(QStringLiteral("/(ca|CA) (?!1(\\.0+)?\\s)"))));
 }
 
 TEST_F(PdfReport, hasABookmarkForEverySectionAndALanguage) {
