@@ -42,7 +42,7 @@ Exit audit(const Call& call) {
     const auto file = fileOf(stores, job);
     const auto points = core::audit(file, call.surroundings().clock);
     if (call.wantsJson()) {
-        printLine(core::auditJson(file, points).dump());
+        printLine(core::toJson(job.number, points).dump());
     } else if (points.empty()) {
         printLine("Nothing is open on " + job.number + ".");
     } else {
