@@ -25,12 +25,13 @@ void lowerAscii(std::string& text) {
     }
 }
 
-// Marks that are levelled: accents and superscript letters of the alphabets, Hebrew points. Not
-// the vowel signs of scripts that spell with them.
+// Marks that are levelled: accents and superscript letters of the alphabets, Hebrew points, the
+// middle dot of Catalan and of numerals. Not the vowel signs of scripts that spell with them.
 bool isLevelledMark(UChar32 c) {
     return (c >= 0x0300 && c <= 0x036F) || (c >= 0x1AB0 && c <= 0x1AFF) ||
            (c >= 0x1DC0 && c <= 0x1DFF) || (c >= 0x20D0 && c <= 0x20FF) ||
-           (c >= 0xFE20 && c <= 0xFE2F) || (c >= 0x0591 && c <= 0x05C7 && c != 0x05BE);
+           (c >= 0xFE20 && c <= 0xFE2F) || (c >= 0x0591 && c <= 0x05C7 && c != 0x05BE) ||
+           c == 0x00B7;
 }
 
 // ICU's transliterators are not safe to share between threads: each thread has its own, and

@@ -108,6 +108,9 @@ std::optional<std::string> withoutGroups(std::string_view figures, int places) {
         return std::string(figures);
     }
     const std::size_t digits = figures.find_first_of("0123456789");
+    if (const std::size_t first = figures.find_first_of(".,"); first < digits && first != last) {
+        return std::nullopt;
+    }
     const char mark = figures[last];
     const char other = mark == '.' ? ',' : '.';
     const bool lastGroups =
@@ -116,8 +119,10 @@ std::optional<std::string> withoutGroups(std::string_view figures, int places) {
         figures.substr(digits, (lastGroups ? figures.size() : last) - digits);
     const char group = lastGroups ? mark : other;
     const bool hasGroups = grouped.find(group) != std::string_view::npos;
-    if (hasGroups ? !isGrouped(grouped, group)
-                  : figures.size() - last == 4 && last - digits <= 3 && figures[digits] != '0') {
+    const bool couldGroup =
+        figures.size() - last == 4 && last - digits <= 3 && figures[digits] != '0';
+    const bool isUsualForm = places == 3 && mark == '.';
+    if (hasGroups ? !isGrouped(grouped, group) : couldGroup && !isUsualForm) {
         return std::nullopt;
     }
     std::string plain(figures);
