@@ -92,8 +92,7 @@ KeptFile MadeFiles::made(const Order& order) const {
     const Photographed photograph =
         photographed(*drawn, order.file->scope, order.name, order.takenAt, m_scale);
     KeptFile kept;
-    kept.digest =
-        m_store.put(core::FileStore::Shelf::photograph, photograph.jpeg, ".jpg");
+    kept.digest = m_store.put(core::FileStore::Shelf::photograph, photograph.jpeg, ".jpg");
     kept.fileName = order.file->scope + "-" + order.name + ".jpg";
     kept.mediaType = "image/jpeg";
     kept.bytes = static_cast<std::int64_t>(photograph.jpeg.size());

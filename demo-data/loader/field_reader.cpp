@@ -36,12 +36,18 @@ std::string textOf(const Json& value) {
 std::string_view unitName(core::Unit unit) {
     using core::Unit;
     switch (unit) {
-    case Unit::gram: return "g";
-    case Unit::millilitre: return "ml";
-    case Unit::squareMillimetre: return "mm2";
-    case Unit::metre: return "m";
-    case Unit::sheet: return "sheet";
-    case Unit::piece: return "piece";
+    case Unit::gram:
+        return "g";
+    case Unit::millilitre:
+        return "ml";
+    case Unit::squareMillimetre:
+        return "mm2";
+    case Unit::metre:
+        return "m";
+    case Unit::sheet:
+        return "sheet";
+    case Unit::piece:
+        return "piece";
     }
     return "";
 }
@@ -49,9 +55,12 @@ std::string_view unitName(core::Unit unit) {
 std::string_view basisName(core::StrengthBasis basis) {
     using core::StrengthBasis;
     switch (basis) {
-    case StrengthBasis::weightInVolume: return "w/v";
-    case StrengthBasis::weightInWeight: return "w/w";
-    case StrengthBasis::volumeInVolume: return "v/v";
+    case StrengthBasis::weightInVolume:
+        return "w/v";
+    case StrengthBasis::weightInWeight:
+        return "w/w";
+    case StrengthBasis::volumeInVolume:
+        return "v/v";
     }
     return "";
 }
@@ -133,12 +142,24 @@ void readField(const FieldSlot& slot, const Json& value, const Moment& moment,
                std::span<core::ColumnValue> columns) {
     core::ColumnValue& first = columns[slot.first];
     switch (slot.form) {
-    case Form::text: first = wordsOf(value, moment); return;
-    case Form::number: first = numberOf(value); return;
-    case Form::length: first = orThrow(core::parseLength(textOf(value)), value).count(); return;
-    case Form::area: first = orThrow(core::parseAmount(textOf(value)), value).count; return;
-    case Form::minutes: first = minutesOf(value); return;
-    case Form::grammage: first = grammageOf(value); return;
+    case Form::text:
+        first = wordsOf(value, moment);
+        return;
+    case Form::number:
+        first = numberOf(value);
+        return;
+    case Form::length:
+        first = orThrow(core::parseLength(textOf(value)), value).count();
+        return;
+    case Form::area:
+        first = orThrow(core::parseAmount(textOf(value)), value).count;
+        return;
+    case Form::minutes:
+        first = minutesOf(value);
+        return;
+    case Form::grammage:
+        first = grammageOf(value);
+        return;
     case Form::bookDate:
         first = orThrow(core::parseBookDate(textOf(value)), value).edtf;
         return;

@@ -12,14 +12,10 @@ struct Ending {
     Form form;
 };
 constexpr std::array kEndings{
-    Ending{"_nm", "", Form::length},
-    Ending{"_um2", "", Form::area},
-    Ending{"_min", "", Form::minutes},
-    Ending{"_mg_m2", "", Form::grammage},
-    Ending{"_count", "_unit", Form::amount},
-    Ending{"_minor", "_currency", Form::money},
-    Ending{"_ppm", "_basis", Form::strength},
-    Ending{"_kind", "_id", Form::anyKey},
+    Ending{"_nm", "", Form::length},          Ending{"_um2", "", Form::area},
+    Ending{"_min", "", Form::minutes},        Ending{"_mg_m2", "", Form::grammage},
+    Ending{"_count", "_unit", Form::amount},  Ending{"_minor", "_currency", Form::money},
+    Ending{"_ppm", "_basis", Form::strength}, Ending{"_kind", "_id", Form::anyKey},
 };
 
 bool isBookDate(core::RecordKind kind, std::string_view column) {

@@ -36,8 +36,8 @@ core::AnyRecord built(core::RecordKind kind, const std::vector<core::ColumnValue
                       const std::string& name) {
     auto record = core::recordFrom(kind, columns);
     if (!record) {
-        throw DataError{fmt::format("{}: {} is missing or not one of its words", name,
-                                    record.error().column)};
+        throw DataError{
+            fmt::format("{}: {} is missing or not one of its words", name, record.error().column)};
     }
     return *record;
 }

@@ -12,17 +12,28 @@ namespace {
 constexpr std::string_view refusalWord(core::Refusal::Code code) {
     using Code = core::Refusal::Code;
     switch (code) {
-    case Code::changedSince: return "has changed since";
-    case Code::missing: return "is no longer there";
-    case Code::keyTaken: return "has a key that is taken";
-    case Code::numberTaken: return "has a number that is taken";
-    case Code::stillNamed: return "is still named";
-    case Code::neverDeleted: return "is never deleted";
-    case Code::neverChanged: return "is never changed";
-    case Code::namesNothing: return "names a record that is not there";
-    case Code::breaksRule: return "breaks a rule of the schema";
-    case Code::cannotUndo: return "can't be undone";
-    case Code::nothingToUndo: return "is not there to be undone";
+    case Code::changedSince:
+        return "has changed since";
+    case Code::missing:
+        return "is no longer there";
+    case Code::keyTaken:
+        return "has a key that is taken";
+    case Code::numberTaken:
+        return "has a number that is taken";
+    case Code::stillNamed:
+        return "is still named";
+    case Code::neverDeleted:
+        return "is never deleted";
+    case Code::neverChanged:
+        return "is never changed";
+    case Code::namesNothing:
+        return "names a record that is not there";
+    case Code::breaksRule:
+        return "breaks a rule of the schema";
+    case Code::cannotUndo:
+        return "can't be undone";
+    case Code::nothingToUndo:
+        return "is not there to be undone";
     }
     return "";
 }
@@ -135,8 +146,7 @@ void Teller::addRecords(const Group& group, const Moment& moment, core::Change& 
     }
 }
 
-void Teller::addLedger(const core::AnyRecord& record, const Moment& moment,
-                       core::Change& change) {
+void Teller::addLedger(const core::AnyRecord& record, const Moment& moment, core::Change& change) {
     const auto entry = [&](const core::Id<core::Lot>& lot, core::LedgerKind kind,
                            const core::Amount& amount) {
         core::LedgerEntry made{.id = m_ids.next<core::LedgerEntry>(),
@@ -186,10 +196,10 @@ void Teller::addUpdates(const Group& group, const Moment& moment, core::Change& 
         const Json told = {{"from_state", core::nameOf(from)},
                            {"to_state", to},
                            {"why", move->value("why", std::string{})}};
-        change.add(readRecord({core::RecordKind::stateChange, &told,
-                               core::RecordRef{core::RecordKind::stateChange, m_ids.nextUuid()},
-                               nullptr},
-                              m_defaults, moment));
+        change.add(
+            readRecord({core::RecordKind::stateChange, &told,
+                        core::RecordRef{core::RecordKind::stateChange, m_ids.nextUuid()}, nullptr},
+                       m_defaults, moment));
     }
     for (core::Found& found : changed) {
         change.update(std::move(found.record), found.revision);

@@ -39,8 +39,7 @@ std::vector<std::byte> textFile(std::string_view text) {
 std::vector<std::byte> letterPdf(std::string_view text) {
     const std::string content = pageContent(text);
     const std::vector<std::string> objects{
-        "<< /Type /Catalog /Pages 2 0 R >>",
-        "<< /Type /Pages /Kids [3 0 R] /Count 1 >>",
+        "<< /Type /Catalog /Pages 2 0 R >>", "<< /Type /Pages /Kids [3 0 R] /Count 1 >>",
         "<< /Type /Page /Parent 2 0 R /MediaBox [0 0 595 842] /Contents 5 0 R "
         "/Resources << /Font << /F1 4 0 R >> >> >>",
         "<< /Type /Font /Subtype /Type1 /BaseFont /Times-Roman /Encoding /WinAnsiEncoding >>",

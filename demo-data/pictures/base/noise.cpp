@@ -78,8 +78,7 @@ void Noise::addTo(std::span<float> row, const RowPlace& place, float amount) con
             row[i + k] += scaledLeft + rise * eased(t);
         }
         i += count;
-        const int next =
-            static_cast<int>(std::floor(at + static_cast<double>(i) * step));
+        const int next = static_cast<int>(std::floor(at + static_cast<double>(i) * step));
         left = next == cell + 1 ? right : lattice(next, static_cast<int>(cy), fy);
         cell = next;
     }

@@ -68,7 +68,9 @@ void Surface::light(float strength) {
         const auto row = colours(y);
         for (std::size_t x = 1; x < columns; ++x) {
             const float slope = (2 * here[x] - here[x - 1] - above[x]) * steepness;
-            const float shade = 256.0F * (1 + (slope > 0.5F ? 0.5F : slope < -0.75F ? -0.75F : slope));
+            const float shade = 256.0F * (1 + (slope > 0.5F     ? 0.5F
+                                               : slope < -0.75F ? -0.75F
+                                                                : slope));
             const int factor = static_cast<int>(shade);
             const QRgb p = row[x];
             const int alpha = qAlpha(p);

@@ -70,7 +70,8 @@ private:
 [[nodiscard]] inline QRgb blended(QRgb pixel, const Tone& to, float share) {
     const float cover = static_cast<float>(qAlpha(pixel));
     const auto part = [&](int value, float target) {
-        const float v = static_cast<float>(value) + share * (target * cover - static_cast<float>(value));
+        const float v =
+            static_cast<float>(value) + share * (target * cover - static_cast<float>(value));
         return static_cast<int>(v < 0 ? 0 : v > cover ? cover : v + 0.5F);
     };
     return qRgba(part(qRed(pixel), to.red), part(qGreen(pixel), to.green),

@@ -59,44 +59,55 @@ void addTooling(Surface& surface, const BindingView& view) {
     const double w = view.width();
     const double h = view.height();
     if (view.binding.value("fillets", false)) {
-        gild(surface, drawnMask(surface, [&](QPainter& p) {
-                 for (const double in : {5.0, 6.4}) {
-                     p.setPen(QPen(Qt::white, in < 6 ? 0.55 : 0.3));
-                     p.drawRect(QRectF(in, in, w - 2 * in, h - 2 * in));
-                 }
-                 p.setPen(Qt::white);
-                 const double side = w * 0.10;
-                 for (const QPointF& at : {QPointF{9, 9}, QPointF{w - 9 - side, 9},
-                                           QPointF{9, h - 9 - side}, QPointF{w - 9 - side, h - 9 - side}}) {
-                     drawFlowers(p, QRectF(at, QSizeF{side, side}));
-                 }
-             }),
+        gild(surface,
+             drawnMask(surface,
+                       [&](QPainter& p) {
+                           for (const double in : {5.0, 6.4}) {
+                               p.setPen(QPen(Qt::white, in < 6 ? 0.55 : 0.3));
+                               p.drawRect(QRectF(in, in, w - 2 * in, h - 2 * in));
+                           }
+                           p.setPen(Qt::white);
+                           const double side = w * 0.10;
+                           for (const QPointF& at :
+                                {QPointF{9, 9}, QPointF{w - 9 - side, 9}, QPointF{9, h - 9 - side},
+                                 QPointF{w - 9 - side, h - 9 - side}}) {
+                               drawFlowers(p, QRectF(at, QSizeF{side, side}));
+                           }
+                       }),
              mixed(view.seed, 60), 0.80F);
     }
     if (view.binding.value("blind", false)) {
-        pressBlind(surface, drawnMask(surface, [&](QPainter& p) {
-                       for (const double in : {w * 0.07, w * 0.085, w * 0.24}) {
-                           p.setPen(QPen(Qt::white, 0.5));
-                           p.drawRect(QRectF(in, in, w - 2 * in, h - 2 * in));
-                       }
-                       p.setPen(Qt::white);
-                       const double band = w * 0.10;
-                       drawArabesque(p, {w * 0.26, w * 0.11, w * 0.48, band}, view.seed);
-                       drawArabesque(p, {w * 0.26, h - w * 0.11 - band, w * 0.48, band}, view.seed + 1);
-                   }),
+        pressBlind(surface,
+                   drawnMask(surface,
+                             [&](QPainter& p) {
+                                 for (const double in : {w * 0.07, w * 0.085, w * 0.24}) {
+                                     p.setPen(QPen(Qt::white, 0.5));
+                                     p.drawRect(QRectF(in, in, w - 2 * in, h - 2 * in));
+                                 }
+                                 p.setPen(Qt::white);
+                                 const double band = w * 0.10;
+                                 drawArabesque(p, {w * 0.26, w * 0.11, w * 0.48, band}, view.seed);
+                                 drawArabesque(p, {w * 0.26, h - w * 0.11 - band, w * 0.48, band},
+                                               view.seed + 1);
+                             }),
                    0.10F);
     }
     if (const auto stamp = view.binding.find("stamp"); stamp != view.binding.end()) {
-        gild(surface, drawnMask(surface, [&](QPainter& p) {
-                 const double side = w * 0.34;
-                 if (*stamp == "rose") {
-                     drawCompassRose(p, {w / 2, h * 0.46}, side / 2);
-                 } else if (*stamp == "ship") {
-                     drawShip(p, {w / 2 - side / 2, h * 0.46 - side / 2, side, side});
-                 } else {
-                     drawArabesque(p, {w / 2 - side * 0.7, h * 0.46 - side * 0.2, side * 1.4, side * 0.4}, 4);
-                 }
-             }),
+        gild(surface,
+             drawnMask(surface,
+                       [&](QPainter& p) {
+                           const double side = w * 0.34;
+                           if (*stamp == "rose") {
+                               drawCompassRose(p, {w / 2, h * 0.46}, side / 2);
+                           } else if (*stamp == "ship") {
+                               drawShip(p, {w / 2 - side / 2, h * 0.46 - side / 2, side, side});
+                           } else {
+                               drawArabesque(p,
+                                             {w / 2 - side * 0.7, h * 0.46 - side * 0.2, side * 1.4,
+                                              side * 0.4},
+                                             4);
+                           }
+                       }),
              mixed(view.seed, 61), 0.85F);
     }
 }
@@ -111,7 +122,8 @@ void addTitle(Surface& surface, const BindingView& view) {
         for (const Json& line : *title) {
             const Face face{view.width() * 0.075, false, false, 0.35};
             const QString text = QString::fromStdString(line.get<std::string>());
-            p.fillPath(setLine(text, face, (view.width() - widthOf(text, face)) / 2, y, 3), Qt::white);
+            p.fillPath(setLine(text, face, (view.width() - widthOf(text, face)) / 2, y, 3),
+                       Qt::white);
             y += face.size * 1.3;
         }
     });
@@ -147,7 +159,8 @@ void addWear(Surface& surface, const BindingView& view) {
             const double fore = view.width() - x;
             const auto edge = static_cast<float>(std::min(toEdge, fore));
             const auto corner = static_cast<float>(std::hypot(toEdge, fore));
-            float bare = rubbed ? 1.25F * std::exp(-edge / 1.3F) + 0.14F + 0.45F * rough[i] - 0.30F : -1;
+            float bare =
+                rubbed ? 1.25F * std::exp(-edge / 1.3F) + 0.14F + 0.45F * rough[i] - 0.30F : -1;
             if (rubbed && bare > 0) {
                 const Tone raw = cloth ? Tone{0.62F, 0.62F, 0.50F} : Tone{0.66F, 0.50F, 0.34F};
                 row[i] = blended(row[i], raw, std::min(0.75F, bare));
@@ -156,7 +169,8 @@ void addWear(Surface& surface, const BindingView& view) {
             const float lost = 1 - corner / (7.5F + 3.0F * rough[i]);
             if (lost > 0 && corners) {
                 const float share = std::min(1.0F, lost * 5);
-                row[i] = blended(row[i], {0.56F + 0.06F * rough[i], 0.49F + 0.05F * rough[i], 0.40F}, share);
+                row[i] = blended(
+                    row[i], {0.56F + 0.06F * rough[i], 0.49F + 0.05F * rough[i], 0.40F}, share);
                 relief[i] -= 0.25F * share;
             } else if (lost > 0 && toned_corners) {
                 const float share = std::min(1.0F, lost * 5);
@@ -178,8 +192,8 @@ void addScratches(Surface& surface, const BindingView& view) {
             const double angle = dice.between(-0.7, 0.9);
             const double length = dice.between(3, 26);
             p.setPen(QPen(Qt::white, dice.between(0.08, 0.3)));
-            p.drawPolyline(brokenLine(at, at + QPointF{std::cos(angle), std::sin(angle)} * length, 0.03,
-                                      static_cast<Seed>(i)));
+            p.drawPolyline(brokenLine(at, at + QPointF{std::cos(angle), std::sin(angle)} * length,
+                                      0.03, static_cast<Seed>(i)));
         }
     });
     for (int y = 0; y < surface.height(); ++y) {
@@ -207,8 +221,9 @@ void addStains(Surface& surface, const BindingView& view) {
         const auto row = surface.colours(y);
         for (std::size_t i = 0; i < row.size(); ++i) {
             const double x = place.x + static_cast<double>(i) * place.step;
-            const double off = std::hypot(x - middle.x(), place.y - middle.y()) / (view.width() * 0.2) +
-                               0.4 * static_cast<double>(shape.at(x, place.y));
+            const double off =
+                std::hypot(x - middle.x(), place.y - middle.y()) / (view.width() * 0.2) +
+                0.4 * static_cast<double>(shape.at(x, place.y));
             const auto in = static_cast<float>(0.30 / (1 + std::exp((off - 1) * 16)) +
                                                0.28 * std::exp(-std::pow((off - 1) / 0.05, 2)));
             row[i] = toned(row[i], {0.45F, 0.36F, 0.30F}, in);
@@ -256,14 +271,16 @@ void roundCorners(Surface& surface, const BindingView& view) {
         for (std::size_t i = 0; i < row.size(); ++i) {
             const double x = place.x + static_cast<double>(i) * place.step;
             const double fore = view.width() - x;
-            const double r = kRounding * (blunt ? 1.5 + 0.6 * static_cast<double>(rough.at(x, place.y)) : 1);
+            const double r =
+                kRounding * (blunt ? 1.5 + 0.6 * static_cast<double>(rough.at(x, place.y)) : 1);
             double out = -std::min({toEdge, fore, x + 4});
             if (toEdge < r && fore < r) {
                 out = std::hypot(r - toEdge, r - fore) - r;
             }
             out += 0.14 * static_cast<double>(rough.at(x, place.y)) + 0.12;
             // The edge turns down and away from the lamp.
-            relief[i] += static_cast<float>(std::min(0.0, (out > -0.9 ? -(out + 0.9) * 0.35 : 0.0)));
+            relief[i] +=
+                static_cast<float>(std::min(0.0, (out > -0.9 ? -(out + 0.9) * 0.35 : 0.0)));
             row[i] = cutOut(row[i], static_cast<float>(std::clamp(out / pixel + 0.5, 0.0, 1.0)));
         }
     }

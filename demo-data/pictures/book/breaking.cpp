@@ -17,8 +17,10 @@ void along(Surface& surface, const QPolygonF& line, double reach, Touch touch) {
     const QRectF box = line.boundingRect().adjusted(-reach, -reach, reach, reach);
     const auto [first, last] = surface.rowsOf(box.top(), box.bottom());
     const double left = surface.window().left();
-    const int from = std::clamp(static_cast<int>((box.left() - left) * surface.scale()), 0, surface.width());
-    const int to = std::clamp(static_cast<int>((box.right() - left) * surface.scale()) + 1, 0, surface.width());
+    const int from =
+        std::clamp(static_cast<int>((box.left() - left) * surface.scale()), 0, surface.width());
+    const int to = std::clamp(static_cast<int>((box.right() - left) * surface.scale()) + 1, 0,
+                              surface.width());
     for (int y = first; y < last; ++y) {
         const RowPlace place = surface.placeOf(y);
         const auto row = surface.colours(y);
@@ -27,7 +29,8 @@ void along(Surface& surface, const QPolygonF& line, double reach, Touch touch) {
             const QPointF at{place.x + x * place.step, place.y};
             const Nearness near = nearnessTo(line, at);
             if (std::abs(near.distance) <= reach) {
-                touch(row[static_cast<std::size_t>(x)], relief[static_cast<std::size_t>(x)], near, at);
+                touch(row[static_cast<std::size_t>(x)], relief[static_cast<std::size_t>(x)], near,
+                      at);
             }
         }
     }
@@ -36,38 +39,43 @@ void along(Surface& surface, const QPolygonF& line, double reach, Touch touch) {
 void showTear(Surface& surface, const QPolygonF& line, double gap, Seed seed) {
     const Noise fibres{mixed(seed, 2), 0.25, 0.9};
     const double pixel = 1 / surface.scale();
-    along(surface, line, 9, [&](QRgb& pixelColour, float& relief, const Nearness& near, const QPointF& at) {
-        const double open = gap * std::pow(1 - near.along, 1.6) + 0.04;
-        const double off = std::abs(near.distance) - open;
-        const auto fibre = static_cast<double>(fibres.at(at.x(), at.y()));
-        relief += static_cast<float>((near.distance > 0 ? 0.16 : -0.05) * std::exp(-std::abs(near.distance) / 2.6) *
-                                     (1 - near.along * 0.6));
-        if (off < 0) {
-            pixelColour = cutOut(pixelColour, static_cast<float>(std::clamp(-off / pixel + 0.3, 0.0, 1.0)) * 0.97F);
-        } else if (near.distance > 0 && off < 0.55 + 0.35 * fibre) {
-            pixelColour = blended(pixelColour, {0.97F, 0.94F, 0.87F}, 0.55F);
-        } else if (near.distance < 0) {
-            pixelColour = toned(pixelColour, {0.40F, 0.34F, 0.28F},
-                                static_cast<float>(0.55 * std::exp(-off / 0.55)));
-        }
-    });
+    along(surface, line, 9,
+          [&](QRgb& pixelColour, float& relief, const Nearness& near, const QPointF& at) {
+              const double open = gap * std::pow(1 - near.along, 1.6) + 0.04;
+              const double off = std::abs(near.distance) - open;
+              const auto fibre = static_cast<double>(fibres.at(at.x(), at.y()));
+              relief += static_cast<float>((near.distance > 0 ? 0.16 : -0.05) *
+                                           std::exp(-std::abs(near.distance) / 2.6) *
+                                           (1 - near.along * 0.6));
+              if (off < 0) {
+                  pixelColour =
+                      cutOut(pixelColour,
+                             static_cast<float>(std::clamp(-off / pixel + 0.3, 0.0, 1.0)) * 0.97F);
+              } else if (near.distance > 0 && off < 0.55 + 0.35 * fibre) {
+                  pixelColour = blended(pixelColour, {0.97F, 0.94F, 0.87F}, 0.55F);
+              } else if (near.distance < 0) {
+                  pixelColour = toned(pixelColour, {0.40F, 0.34F, 0.28F},
+                                      static_cast<float>(0.55 * std::exp(-off / 0.55)));
+              }
+          });
 }
 
 // A strip of tissue whose edges were torn, over the closed tear.
 void showMend(Surface& surface, const QPolygonF& line, Seed seed) {
     const Noise edge{mixed(seed, 3), 0.7};
     const Noise fibres{mixed(seed, 4), 0.2, 1.6};
-    along(surface, line, 6, [&](QRgb& pixelColour, float& relief, const Nearness& near, const QPointF& at) {
-        const double off = std::abs(near.distance);
-        const double half = 3.4 + 0.9 * static_cast<double>(edge.at(at.x(), at.y()));
-        const double cover = std::clamp((half - off) / 0.9, 0.0, 1.0);
-        const double fibre = 0.5 + 0.5 * static_cast<double>(fibres.at(at.x(), at.y()));
-        pixelColour = blended(pixelColour, {0.95F, 0.92F, 0.84F},
-                              static_cast<float>(cover * (0.15 + 0.17 * fibre)));
-        relief += static_cast<float>(cover * 0.02);
-        pixelColour = toned(pixelColour, {0.45F, 0.36F, 0.27F},
-                            static_cast<float>(0.36 * std::exp(-off * off / 0.012)));
-    });
+    along(surface, line, 6,
+          [&](QRgb& pixelColour, float& relief, const Nearness& near, const QPointF& at) {
+              const double off = std::abs(near.distance);
+              const double half = 3.4 + 0.9 * static_cast<double>(edge.at(at.x(), at.y()));
+              const double cover = std::clamp((half - off) / 0.9, 0.0, 1.0);
+              const double fibre = 0.5 + 0.5 * static_cast<double>(fibres.at(at.x(), at.y()));
+              pixelColour = blended(pixelColour, {0.95F, 0.92F, 0.84F},
+                                    static_cast<float>(cover * (0.15 + 0.17 * fibre)));
+              relief += static_cast<float>(cover * 0.02);
+              pixelColour = toned(pixelColour, {0.45F, 0.36F, 0.27F},
+                                  static_cast<float>(0.36 * std::exp(-off * off / 0.012)));
+          });
 }
 
 QImage lossMask(const Surface& surface, const Harm& harm, double grow) {
@@ -87,7 +95,8 @@ QImage lossMask(const Surface& surface, const Harm& harm, double grow) {
 
 // Is the place on the leaf at all? A loss at an edge reaches beyond it.
 bool isOnLeaf(const QPointF& at, const QSizeF& leaf) {
-    return at.x() > 0.5 && at.y() > 0.5 && at.x() < leaf.width() - 0.5 && at.y() < leaf.height() - 0.5;
+    return at.x() > 0.5 && at.y() > 0.5 && at.x() < leaf.width() - 0.5 &&
+           at.y() < leaf.height() - 0.5;
 }
 
 void showLoss(Surface& surface, const Harm& harm) {
@@ -114,7 +123,8 @@ void showLoss(Surface& surface, const Harm& harm) {
 void showFill(Surface& surface, const Harm& harm) {
     const QImage hole = lossMask(surface, harm, 0);
     const QImage bevel = lossMask(surface, harm, 1.3);
-    const Tone fill = toneOf(QColor(QString::fromStdString(harm.what.value("fill", std::string{"#ece3cc"}))));
+    const Tone fill =
+        toneOf(QColor(QString::fromStdString(harm.what.value("fill", std::string{"#ece3cc"}))));
     const Noise cloud{mixed(harm.seed, 7), 3};
     const Noise fibre{mixed(harm.seed, 8), 0.5, 0.15};
     std::vector<float> bright(static_cast<std::size_t>(surface.width()));
@@ -192,7 +202,8 @@ void addWorm(Surface& surface, const Harm& harm) {
         holes.addEllipse(at, dice.between(0.45, 0.75), dice.between(0.45, 0.8));
         if (dice.roll() < 0.35) {
             QPainterPath track(at);
-            track.cubicTo(at + QPointF{dice.between(-3, 3), 2}, at + QPointF{dice.between(-4, 4), 5},
+            track.cubicTo(at + QPointF{dice.between(-3, 3), 2},
+                          at + QPointF{dice.between(-4, 4), 5},
                           at + QPointF{dice.between(-3, 3), dice.between(6, 12)});
             QPainterPathStroker gnawed;
             gnawed.setWidth(1.1);
@@ -221,11 +232,13 @@ void addCrease(Surface& surface, const Harm& harm) {
     const QPolygonF line =
         brokenLine(pointOf(harm.what.at("from")), pointOf(harm.what.at("to")), 0.02, harm.seed);
     const float left = harm.isTreated ? 0.35F : 1.0F;
-    along(surface, line, 7, [&](QRgb& pixelColour, float& relief, const Nearness& near, const QPointF&) {
-        relief += left * static_cast<float>(0.34 * std::exp(-std::abs(near.distance) / 1.6));
-        pixelColour = toned(pixelColour, {0.62F, 0.52F, 0.40F},
-                            left * static_cast<float>(0.34 * std::exp(-near.distance * near.distance / 0.05)));
-    });
+    along(surface, line, 7,
+          [&](QRgb& pixelColour, float& relief, const Nearness& near, const QPointF&) {
+              relief += left * static_cast<float>(0.34 * std::exp(-std::abs(near.distance) / 1.6));
+              pixelColour = toned(pixelColour, {0.62F, 0.52F, 0.40F},
+                                  left * static_cast<float>(0.34 * std::exp(-near.distance *
+                                                                            near.distance / 0.05)));
+          });
 }
 
 void addGuard(Surface& surface, const Harm& harm) {
@@ -269,8 +282,8 @@ void addPlateMark(Surface& surface, const Harm& harm) {
         const auto relief = surface.relief(y);
         for (std::size_t x = 0; x < relief.size(); ++x) {
             const double px = place.x + static_cast<double>(x) * place.step;
-            const double in = std::min({px - box.left(), box.right() - px, place.y - box.top(),
-                                        box.bottom() - place.y});
+            const double in = std::min(
+                {px - box.left(), box.right() - px, place.y - box.top(), box.bottom() - place.y});
             relief[x] -= static_cast<float>(0.14 / (1 + std::exp(-in / 0.22)));
         }
     }

@@ -21,9 +21,11 @@ void addSpot(Surface& surface, const Spot& spot, const Tone& tone, const Noise& 
     const double reach = spot.radius * 2.4;
     const auto [first, last] = surface.rowsOf(spot.at.y() - reach, spot.at.y() + reach);
     const double scale = surface.scale();
-    const int left = std::max(0, static_cast<int>((spot.at.x() - reach - surface.window().left()) * scale));
-    const int right = std::min(surface.width(),
-                               static_cast<int>((spot.at.x() + reach - surface.window().left()) * scale) + 1);
+    const int left =
+        std::max(0, static_cast<int>((spot.at.x() - reach - surface.window().left()) * scale));
+    const int right =
+        std::min(surface.width(),
+                 static_cast<int>((spot.at.x() + reach - surface.window().left()) * scale) + 1);
     for (int y = first; y < last; ++y) {
         const RowPlace place = surface.placeOf(y);
         const auto row = surface.colours(y);
@@ -33,10 +35,11 @@ void addSpot(Surface& surface, const Spot& spot, const Tone& tone, const Noise& 
                                (1 + 0.35 * static_cast<double>(uneven.at(px, place.y)));
             double share = std::exp(-off * off * 1.3);
             if (darkRim) {
-                share = 0.55 / (1 + std::exp((off - 1) * 14)) + 0.5 * std::exp(-std::pow((off - 0.97) / 0.07, 2));
+                share = 0.55 / (1 + std::exp((off - 1) * 14)) +
+                        0.5 * std::exp(-std::pow((off - 0.97) / 0.07, 2));
             }
-            row[static_cast<std::size_t>(x)] =
-                toned(row[static_cast<std::size_t>(x)], tone, spot.strength * static_cast<float>(share));
+            row[static_cast<std::size_t>(x)] = toned(row[static_cast<std::size_t>(x)], tone,
+                                                     spot.strength * static_cast<float>(share));
         }
     }
 }
@@ -88,7 +91,8 @@ void addTideLine(Surface& surface, const Harm& harm) {
                                                : std::hypot(x, harm.leaf.height() - place.y);
             float share = 0;
             for (const auto& [part, weight] : {std::pair{1.0, 1.0F}, std::pair{0.62, 0.5F}}) {
-                const auto past = static_cast<float>(in - depth * part) - front[i] * static_cast<float>(part);
+                const auto past =
+                    static_cast<float>(in - depth * part) - front[i] * static_cast<float>(part);
                 if (past < 0) {
                     share += weight * (0.10F + 0.42F * std::exp(past / 3.2F));
                 } else {
@@ -123,7 +127,8 @@ void addMould(Surface& surface, const Harm& harm) {
         const double off = reach * std::sqrt(dice.roll()) * 1.25;
         const QPointF at = middle + QPointF{std::cos(angle), std::sin(angle)} * off;
         const bool green = dice.roll() < 0.3;
-        addSpot(surface, {at, dice.between(0.25, 1.1), static_cast<float>(dice.between(0.2, 0.65)) * faded},
+        addSpot(surface,
+                {at, dice.between(0.25, 1.1), static_cast<float>(dice.between(0.2, 0.65)) * faded},
                 green ? Tone{0.42F, 0.46F, 0.36F} : Tone{0.36F, 0.30F, 0.36F}, uneven, false);
     }
 }
@@ -136,7 +141,8 @@ void addThumbing(Surface& surface, const Harm& harm) {
     for (int i = 0; i < 16; ++i) {
         addSpot(surface,
                 {{corner + dice.between(-13, 11), harm.leaf.height() - dice.between(4, 42)},
-                 dice.between(4, 11), strength * static_cast<float>(dice.between(0.15, 0.5))},
+                 dice.between(4, 11),
+                 strength * static_cast<float>(dice.between(0.15, 0.5))},
                 {0.45F, 0.40F, 0.34F}, uneven, false);
     }
 }

@@ -27,7 +27,9 @@ Sheet sheetOf(const LeafView& view) {
     return {leafSize(view.leaf),
             toneOf(QColor(QString::fromStdString(paper.value("tone", std::string{"#ebe1c9"})))),
             washed ? browned * 0.45F : browned,
-            washed ? soiled * 0.3F : cleaned ? soiled * 0.55F : soiled,
+            washed    ? soiled * 0.3F
+            : cleaned ? soiled * 0.55F
+                      : soiled,
             view.isTreated ? cockled * 0.4F : cockled,
             paper.value("laid", true)};
 }
@@ -103,13 +105,15 @@ void makePaper(Surface& surface, const LeafView& view) {
             const float soil = sheet.soiled * std::max(0.0F, dirt[x] + 0.25F) *
                                (0.12F + 0.5F * std::exp(-near[x] / 22.0F));
             const float red = sheet.tone.red * bright[x] * (1 - 0.16F * brown) * (1 - 0.45F * soil);
-            const float green = sheet.tone.green * bright[x] * (1 - 0.30F * brown) * (1 - 0.47F * soil);
-            const float blue = sheet.tone.blue * bright[x] * (1 - 0.52F * brown) * (1 - 0.50F * soil);
+            const float green =
+                sheet.tone.green * bright[x] * (1 - 0.30F * brown) * (1 - 0.47F * soil);
+            const float blue =
+                sheet.tone.blue * bright[x] * (1 - 0.52F * brown) * (1 - 0.50F * soil);
             const auto part = [&](float value) {
                 return static_cast<int>(std::clamp(value, 0.0F, 1.0F) * cover[x] * 255 + 0.5F);
             };
-            row[x] = qRgba(part(red), part(green), part(blue),
-                           static_cast<int>(cover[x] * 255 + 0.5F));
+            row[x] =
+                qRgba(part(red), part(green), part(blue), static_cast<int>(cover[x] * 255 + 0.5F));
         }
     }
 }

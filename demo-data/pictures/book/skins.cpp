@@ -21,7 +21,8 @@ void addPebbles(std::span<float> relief, const RowPlace& place, const Skin& skin
     std::vector<float> finer(relief.size(), 0);
     Noise{mixed(seed, 2), skin.cell * 0.47}.addTo(finer, place, 1);
     for (std::size_t i = 0; i < relief.size(); ++i) {
-        relief[i] -= skin.grain * (1 - std::abs(bumps[i])) + skin.grain * 0.6F * (1 - std::abs(finer[i]));
+        relief[i] -=
+            skin.grain * (1 - std::abs(bumps[i])) + skin.grain * 0.6F * (1 - std::abs(finer[i]));
     }
 }
 
@@ -58,7 +59,8 @@ bool BindingView::wasDone(const char* repair) const {
 
 Skin skinOf(const Json& binding) {
     const std::string cover = binding.value("cover", std::string{"calf"});
-    const Tone tone = toneOf(QColor(QString::fromStdString(binding.at("colour").get<std::string>())));
+    const Tone tone =
+        toneOf(QColor(QString::fromStdString(binding.at("colour").get<std::string>())));
     if (cover == "calf") {
         return {tone, 0.012F, 0.34, 0.10F, binding.value("sprinkled", false), false};
     }
@@ -107,7 +109,8 @@ void coverWith(Surface& surface, const Skin& skin, Seed seed) {
             Noise{mixed(seed, 16), 1.3}.addTo(drops, place, 0.55F);
             for (std::size_t x = 0; x < columns; ++x) {
                 if (drops[x] > 0.78F) {
-                    row[x] = toned(row[x], {0.42F, 0.38F, 0.36F}, std::min(1.0F, (drops[x] - 0.78F) * 3));
+                    row[x] = toned(row[x], {0.42F, 0.38F, 0.36F},
+                                   std::min(1.0F, (drops[x] - 0.78F) * 3));
                 }
             }
         }
@@ -146,8 +149,8 @@ void coverWithMarble(Surface& surface, const QRectF& box, const Json& palette, S
             const double comb = 4.2 * std::abs(tooth - 0.5);
             const double at = (place.y + static_cast<double>(bend[i]) + comb) / 2.3;
             const double whole = std::floor(at);
-            const auto pick = static_cast<std::size_t>(
-                chanceAt(seed, static_cast<int>(whole), 3) * static_cast<float>(tones.size()));
+            const auto pick = static_cast<std::size_t>(chanceAt(seed, static_cast<int>(whole), 3) *
+                                                       static_cast<float>(tones.size()));
             const Tone& tone = tones[std::min(pick, tones.size() - 1)];
             const double edge = std::min(at - whole, 1 - (at - whole));
             const float dark = edge < 0.07 ? 0.80F : 1.0F;

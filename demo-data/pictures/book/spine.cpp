@@ -61,8 +61,10 @@ void addLabels(Surface& surface, const BindingView& view) {
     for (const Json& label : view.binding.value("labels", Json::array())) {
         const Panel panel = panelOf(view, label.value("panel", 1));
         const double in = kBesideSpine + 1.3;
-        const QRectF box{in, panel.top + 0.4, view.thickness() - 2.6, panel.bottom - panel.top - 0.8};
-        const Tone tone = toneOf(QColor(QString::fromStdString(label.value("colour", std::string{"#6d1f1b"}))));
+        const QRectF box{in, panel.top + 0.4, view.thickness() - 2.6,
+                         panel.bottom - panel.top - 0.8};
+        const Tone tone =
+            toneOf(QColor(QString::fromStdString(label.value("colour", std::string{"#6d1f1b"}))));
         const bool direct = !label.contains("colour");
         const Noise uneven{mixed(view.seed, 41), 3};
         const auto [first, last] = surface.rowsOf(box.top(), box.bottom());
@@ -73,7 +75,9 @@ void addLabels(Surface& surface, const BindingView& view) {
                 const double x = place.x + static_cast<double>(i) * place.step;
                 if (x > box.left() && x < box.right()) {
                     const float bright = 1 + 0.08F * uneven.at(x, place.y);
-                    row[i] = blended(row[i], {tone.red * bright, tone.green * bright, tone.blue * bright}, 0.95F);
+                    row[i] = blended(row[i],
+                                     {tone.red * bright, tone.green * bright, tone.blue * bright},
+                                     0.95F);
                 }
             }
         }
@@ -89,7 +93,8 @@ void addLabels(Surface& surface, const BindingView& view) {
                 Face face{std::min(pitch * 0.86, 5.2), false, false, 0.15};
                 const double most = box.width() * 0.88;
                 face.size *= std::min(1.0, most / widthOf(text, face));
-                p.fillPath(setLine(text, face, box.center().x() - widthOf(text, face) / 2, y, 2), Qt::white);
+                p.fillPath(setLine(text, face, box.center().x() - widthOf(text, face) / 2, y, 2),
+                           Qt::white);
                 y += pitch;
             }
         });
@@ -101,23 +106,27 @@ void addGold(Surface& surface, const BindingView& view) {
     if (!view.binding.value("gilt_spine", false)) {
         return;
     }
-    gild(surface, drawnMask(surface, [&](QPainter& p) {
-             for (int panel = 0; panel <= bandsOf(view); ++panel) {
-                 const Panel at = panelOf(view, panel);
-                 const QRectF box{kBesideSpine + 1.5, at.top + 0.8, view.thickness() - 3, at.bottom - at.top - 1.6};
-                 p.setPen(QPen(Qt::white, 0.3));
-                 p.drawLine(box.topLeft(), box.topRight());
-                 p.drawLine(box.bottomLeft(), box.bottomRight());
-                 const bool labelled = std::ranges::any_of(
-                     view.binding.value("labels", Json::array()),
-                     [&](const Json& label) { return label.value("panel", 1) == panel; });
-                 if (!labelled && box.height() > 8) {
-                     const double side = std::min(box.width(), box.height()) * 0.62;
-                     p.setPen(Qt::white);
-                     drawFlowers(p, {box.center().x() - side / 2, box.center().y() - side / 2, side, side});
-                 }
-             }
-         }),
+    gild(surface,
+         drawnMask(surface,
+                   [&](QPainter& p) {
+                       for (int panel = 0; panel <= bandsOf(view); ++panel) {
+                           const Panel at = panelOf(view, panel);
+                           const QRectF box{kBesideSpine + 1.5, at.top + 0.8, view.thickness() - 3,
+                                            at.bottom - at.top - 1.6};
+                           p.setPen(QPen(Qt::white, 0.3));
+                           p.drawLine(box.topLeft(), box.topRight());
+                           p.drawLine(box.bottomLeft(), box.bottomRight());
+                           const bool labelled = std::ranges::any_of(
+                               view.binding.value("labels", Json::array()),
+                               [&](const Json& label) { return label.value("panel", 1) == panel; });
+                           if (!labelled && box.height() > 8) {
+                               const double side = std::min(box.width(), box.height()) * 0.62;
+                               p.setPen(Qt::white);
+                               drawFlowers(p, {box.center().x() - side / 2,
+                                               box.center().y() - side / 2, side, side});
+                           }
+                       }
+                   }),
          mixed(view.seed, 43), 0.72F);
 }
 
@@ -135,7 +144,8 @@ void addWear(Surface& surface, const BindingView& view) {
         const auto relief = surface.relief(y);
         float onBand = 0;
         for (int band = 0; band < bandsOf(view); ++band) {
-            onBand = std::max(onBand, static_cast<float>(std::exp(-std::pow((place.y - bandAt(view, band)) / 1.4, 2))));
+            onBand = std::max(onBand, static_cast<float>(std::exp(
+                                          -std::pow((place.y - bandAt(view, band)) / 1.4, 2))));
         }
         for (std::size_t i = 0; i < row.size(); ++i) {
             const float bare = (rubbed ? 0.35F * onBand - 0.28F + 0.55F * rough[i] : -1.0F);
@@ -168,7 +178,8 @@ void showUnder(Surface& surface, const QImage& mask, const BindingView& view) {
             const float share = static_cast<float>(in[i]) / 255.0F;
             const double fold = x / 2.1 - std::floor(x / 2.1);
             const auto back = static_cast<float>(std::sin(fold * 3.14159265));
-            const float bright = 0.52F + 0.22F * back + 0.10F * dirt.at(x, place.y) + 0.06F * fine.at(x, place.y);
+            const float bright =
+                0.52F + 0.22F * back + 0.10F * dirt.at(x, place.y) + 0.06F * fine.at(x, place.y);
             row[i] = blended(row[i], {bright * 1.04F, bright * 0.92F, bright * 0.72F}, share);
             relief[i] = relief[i] * (1 - share) + share * (0.35F * back - 0.7F);
         }
@@ -189,18 +200,28 @@ void addLosses(Surface& surface, const BindingView& view) {
     };
     bool any = false;
     if (view.has("headcap")) {
-        cut({{left - 1, -6}, {right + 1, -6}, {right - 1, view.height() * 0.055},
-             {(left + right) / 2, view.height() * 0.085}, {left + 2, view.height() * 0.03}}, 71);
+        cut({{left - 1, -6},
+             {right + 1, -6},
+             {right - 1, view.height() * 0.055},
+             {(left + right) / 2, view.height() * 0.085},
+             {left + 2, view.height() * 0.03}},
+            71);
         any = true;
     }
     if (view.has("tailcap")) {
-        cut({{left - 1, view.height() + 6}, {right + 1, view.height() + 6}, {right - 3, view.height() * 0.955},
-             {left + 3, view.height() * 0.925}}, 72);
+        cut({{left - 1, view.height() + 6},
+             {right + 1, view.height() + 6},
+             {right - 3, view.height() * 0.955},
+             {left + 3, view.height() * 0.925}},
+            72);
         any = true;
     }
     if (view.has("spine lacking")) {
-        cut({{left, view.height() * 0.38}, {right, view.height() * 0.33}, {right, view.height() * 1.03},
-             {left, view.height() * 1.03}}, 73);
+        cut({{left, view.height() * 0.38},
+             {right, view.height() * 0.33},
+             {right, view.height() * 1.03},
+             {left, view.height() * 1.03}},
+            73);
         any = true;
     }
     if (any) {
@@ -222,13 +243,16 @@ void addReback(Surface& surface, const BindingView& view) {
         p.setPen(Qt::NoPen);
         p.setBrush(Qt::white);
         const double foot = lacked ? 0.36 : 0.93;
-        p.drawPolygon(brokenRing({{left, view.height() * 0.065}, {right, view.height() * 0.05},
-                                  {right, view.height() * foot}, {left, view.height() * (foot + 0.025)}},
+        p.drawPolygon(brokenRing({{left, view.height() * 0.065},
+                                  {right, view.height() * 0.05},
+                                  {right, view.height() * foot},
+                                  {left, view.height() * (foot + 0.025)}},
                                  0.05, mixed(view.seed, 81)));
     });
     Surface fresh{surface.window(), surface.scale()};
     Skin skin = skinOf(view.binding);
-    skin.tone = toneOf(QColor(QString::fromStdString(view.binding.value("new_leather", std::string{"#4a2e1e"}))));
+    skin.tone = toneOf(
+        QColor(QString::fromStdString(view.binding.value("new_leather", std::string{"#4a2e1e"}))));
     skin.mottle = 0.035F;
     skin.sprinkled = false;
     coverWith(fresh, skin, mixed(view.seed, 82));
@@ -247,9 +271,11 @@ void addReback(Surface& surface, const BindingView& view) {
                 continue;
             }
             const float share = 1 - static_cast<float>(keep[i]) / 255.0F;
-            row[i] = blended(row[i], {static_cast<float>(qRed(newRow[i])) / 255.0F,
-                                      static_cast<float>(qGreen(newRow[i])) / 255.0F,
-                                      static_cast<float>(qBlue(newRow[i])) / 255.0F}, share);
+            row[i] = blended(row[i],
+                             {static_cast<float>(qRed(newRow[i])) / 255.0F,
+                              static_cast<float>(qGreen(newRow[i])) / 255.0F,
+                              static_cast<float>(qBlue(newRow[i])) / 255.0F},
+                             share);
             relief[i] = relief[i] * (1 - share) + newRelief[i] * share + 0.14F * (1 - share);
         }
     }
@@ -259,8 +285,8 @@ void addJoints(Surface& surface, const BindingView& view) {
     const bool split = view.has("joint");
     for (const double at : {kBesideSpine - 1.2, kBesideSpine + view.thickness() + 1.2}) {
         const bool leftOne = at < kBesideSpine;
-        const QPolygonF crack = brokenLine({at, -2}, {at, view.height() * (leftOne ? 1.02 : 0.4)}, 0.012,
-                                           mixed(view.seed, leftOne ? 91 : 92));
+        const QPolygonF crack = brokenLine({at, -2}, {at, view.height() * (leftOne ? 1.02 : 0.4)},
+                                           0.012, mixed(view.seed, leftOne ? 91 : 92));
         for (int y = 0; y < surface.height(); ++y) {
             const RowPlace place = surface.placeOf(y);
             const auto row = surface.colours(y);
@@ -273,7 +299,8 @@ void addJoints(Surface& surface, const BindingView& view) {
                 relief[i] -= static_cast<float>(0.9 * std::exp(-std::pow((x - at) / 1.3, 2)));
                 if (split) {
                     const double off = std::abs(nearnessTo(crack, {x, place.y}).distance);
-                    row[i] = toned(row[i], {0.08F, 0.07F, 0.06F}, static_cast<float>(std::exp(-off * off / 0.09)));
+                    row[i] = toned(row[i], {0.08F, 0.07F, 0.06F},
+                                   static_cast<float>(std::exp(-off * off / 0.09)));
                     if (off > 0.35 && off < 0.9) {
                         row[i] = blended(row[i], {0.66F, 0.50F, 0.34F}, 0.4F);
                     }
@@ -295,11 +322,15 @@ void addRoundness(Surface& surface, const BindingView& view) {
             double bright = 0;
             if (std::abs(u) < 1) {
                 const double facing = std::cos(u * 1.15 + 0.38);
-                bright = 0.40 + 0.68 * std::max(0.0, facing) + 0.10 * std::exp(-std::pow((u + 0.34) / 0.16, 2));
+                bright = 0.40 + 0.68 * std::max(0.0, facing) +
+                         0.10 * std::exp(-std::pow((u + 0.34) / 0.16, 2));
             } else {
                 bright = (u < 0 ? 0.62 : 0.40) - 0.12 * (std::abs(u) - 1);
             }
-            row[i] = toned(row[i], {static_cast<float>(bright), static_cast<float>(bright), static_cast<float>(bright)}, 1);
+            row[i] = toned(row[i],
+                           {static_cast<float>(bright), static_cast<float>(bright),
+                            static_cast<float>(bright)},
+                           1);
         }
     }
 }

@@ -55,8 +55,10 @@ void curveTowardsFold(Surface& page, bool foldAtRight) {
         for (std::size_t i = 0; i < row.size(); ++i) {
             const double x = place.x + static_cast<double>(i) * place.step;
             const double off = foldAtRight ? width - x : x;
-            const double dark = 0.66 * std::exp(-off / 3.2) + (foldAtRight ? 0.24 : 0.13) * std::exp(-off / 17);
-            const double bright = (foldAtRight ? 0.02 : 0.045) * std::exp(-std::pow((off - 30) / 18, 2));
+            const double dark =
+                0.66 * std::exp(-off / 3.2) + (foldAtRight ? 0.24 : 0.13) * std::exp(-off / 17);
+            const double bright =
+                (foldAtRight ? 0.02 : 0.045) * std::exp(-std::pow((off - 30) / 18, 2));
             const auto factor = static_cast<float>(1 - dark + bright);
             row[i] = toned(row[i], {factor, factor * 0.995F, factor * 0.985F}, 1);
         }

@@ -14,7 +14,8 @@ void rule(QPainter& painter, const QSizeF& leaf) {
     painter.setPen(QPen(painter.pen().color(), 0.22));
     for (const double column : kColumns) {
         const double x = column * leaf.width();
-        painter.drawLine(QPointF{x, leaf.height() * 0.055}, QPointF{x + 0.3, leaf.height() * 0.975});
+        painter.drawLine(QPointF{x, leaf.height() * 0.055},
+                         QPointF{x + 0.3, leaf.height() * 0.975});
     }
     const double y = leaf.height() * 0.105;
     painter.drawLine(QPointF{leaf.width() * 0.04, y}, QPointF{leaf.width() * 0.96, y});
@@ -23,7 +24,8 @@ void rule(QPainter& painter, const QSizeF& leaf) {
 
 void writeSum(QPainter& painter, const QSizeF& leaf, double y, const Pen& pen, Seed seed) {
     const auto figure = [&](int most, int salt) {
-        return QString::number(static_cast<int>(chanceAt(seed, salt, 9) * static_cast<float>(most)));
+        return QString::number(
+            static_cast<int>(chanceAt(seed, salt, 9) * static_cast<float>(most)));
     };
     const std::array sums{figure(40, 1), figure(20, 2), figure(12, 3)};
     for (std::size_t i = 0; i < sums.size(); ++i) {
@@ -52,7 +54,8 @@ void drawAccounts(QPainter& painter, const Json& accounts, const QSizeF& leaf, I
     double y = leaf.height() * 0.145;
     const double pitch = leaf.height() * 0.0315;
     const Json& entries = accounts.at("entries");
-    for (std::size_t i = accounts.value("from", 0U), row = 0; y < leaf.height() * 0.955; ++i, ++row) {
+    for (std::size_t i = accounts.value("from", 0U), row = 0; y < leaf.height() * 0.955;
+         ++i, ++row) {
         const auto entry = QString::fromStdString(entries[i % entries.size()].get<std::string>());
         const Seed line = mixed(seed, static_cast<Seed>(row) + 3);
         const bool under = entry.startsWith(QLatin1Char('>'));

@@ -10,8 +10,8 @@
 namespace headcap::demo {
 
 struct Pen {
-    double tall = 2.0;    // of a small letter, in millimetres
-    double broad = 0.42;  // of a stroke going down
+    double tall = 2.0;   // of a small letter, in millimetres
+    double broad = 0.42; // of a stroke going down
     double slant = 0.42;
 };
 

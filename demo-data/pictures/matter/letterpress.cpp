@@ -91,7 +91,8 @@ void drawHead(QPainter& painter, const Json& prose, const Measure& page, const F
     const Face head{face.size * 1.05, true, false, face.size * 0.05};
     const QString title = textOf(prose, "headline");
     const double y = page.top - face.size * 0.4;
-    fill(painter, setLine(title, head, page.left + (page.width - widthOf(title, head)) / 2, y, seed));
+    fill(painter,
+         setLine(title, head, page.left + (page.width - widthOf(title, head)) / 2, y, seed));
     const QString number = textOf(prose, "page");
     const bool recto = prose.value("recto", true);
     const double x = recto ? page.left + page.width - widthOf(number, face) : page.left;
@@ -100,13 +101,13 @@ void drawHead(QPainter& painter, const Json& prose, const Measure& page, const F
                      painter.pen().color());
 }
 
-void drawFoot(QPainter& painter, const Json& prose, const Measure& page, const Face& face,
-              double y, Seed seed) {
+void drawFoot(QPainter& painter, const Json& prose, const Measure& page, const Face& face, double y,
+              Seed seed) {
     const QString signature = textOf(prose, "signature");
     fill(painter, setLine(signature, face, page.left + page.width * 0.47, y, seed));
     const QString catchword = withLongS(textOf(prose, "catchword"));
-    fill(painter, setLine(catchword, face, page.left + page.width - widthOf(catchword, face), y,
-                          seed + 1));
+    fill(painter,
+         setLine(catchword, face, page.left + page.width - widthOf(catchword, face), y, seed + 1));
 }
 
 // The first letter of a chapter, in a square of scrolls.
@@ -119,9 +120,8 @@ double drawInitial(QPainter& painter, const QString& letter, const Measure& page
     drawArabesque(painter, box.adjusted(0.8, side * 0.04, -0.8, -side * 0.55), seed);
     drawArabesque(painter, box.adjusted(0.8, side * 0.55, -0.8, -side * 0.04), seed + 1);
     const Face face{side * 0.98, false, true, 0};
-    const QPainterPath outline =
-        setLine(letter, face, box.center().x() - widthOf(letter, face) / 2,
-                box.bottom() - side * 0.16, seed);
+    const QPainterPath outline = setLine(letter, face, box.center().x() - widthOf(letter, face) / 2,
+                                         box.bottom() - side * 0.16, seed);
     QPainterPathStroker halo;
     halo.setWidth(side * 0.09);
     const QColor ink = painter.pen().color();
@@ -135,7 +135,8 @@ double drawInitial(QPainter& painter, const QString& letter, const Measure& page
 void drawTitle(QPainter& painter, const Json& title, const QSizeF& leaf, Ink ink, Seed seed) {
     if (title.value("border", false) && ink == Ink::black) {
         const double margin = leaf.width() * 0.085;
-        drawBorder(painter, QRectF(QPointF{}, leaf).adjusted(margin, margin, -margin, -margin * 1.4));
+        drawBorder(painter,
+                   QRectF(QPointF{}, leaf).adjusted(margin, margin, -margin, -margin * 1.4));
     }
     double y = title.value("top", leaf.height() * 0.12);
     Seed line = seed;
@@ -160,8 +161,8 @@ void drawTitle(QPainter& painter, const Json& title, const QSizeF& leaf, Ink ink
         }
         y += face.size * 0.86;
         if (isOf(one, ink)) {
-            fill(painter,
-                 setLine(text, face, (leaf.width() - widthOf(text, face) + face.track) / 2, y, line));
+            fill(painter, setLine(text, face, (leaf.width() - widthOf(text, face) + face.track) / 2,
+                                  y, line));
         }
         y += face.size * 0.36;
     }
@@ -186,8 +187,8 @@ void drawProse(QPainter& painter, const Json& prose, const QSizeF& leaf, Ink ink
     const QString heading = textOf(prose, "heading");
     if (!heading.isEmpty()) {
         const Face large{face.size * 1.35, true, false, 0.1};
-        fill(painter, setLine(heading, large, page.left + (page.width - widthOf(heading, large)) / 2,
-                              y, seed));
+        fill(painter, setLine(heading, large,
+                              page.left + (page.width - widthOf(heading, large)) / 2, y, seed));
         y += leading * 1.6;
     }
     const QString initial = textOf(prose, "initial");
@@ -206,7 +207,8 @@ void drawProse(QPainter& painter, const Json& prose, const QSizeF& leaf, Ink ink
         double used = 0;
         for (;;) {
             const QString& word = copy.next();
-            const double with = used + widthOf(word, face) + (words.isEmpty() ? 0 : face.size * 0.22);
+            const double with =
+                used + widthOf(word, face) + (words.isEmpty() ? 0 : face.size * 0.22);
             if (with > width && !words.isEmpty()) {
                 copy.back();
                 break;

@@ -14,8 +14,8 @@ namespace {
 constexpr double kPi = 3.14159265358979;
 
 struct Chart {
-    QRectF box;          // within its border
-    QPainterPath land;   // mainland and islands
+    QRectF box;        // within its border
+    QPainterPath land; // mainland and islands
     std::vector<QPointF> towns;
 };
 
@@ -52,10 +52,9 @@ Chart surveyed(const Json& map, const QSizeF& leaf, Seed seed) {
     constexpr int kSteps = 520;
     for (int i = 0; i <= kSteps; ++i) {
         const double y = chart.box.top() + chart.box.height() * i / kSteps;
-        const double reach = chart.box.width() *
-                             (0.36 + 0.17 * static_cast<double>(wide.at(7, y)) +
-                              0.085 * static_cast<double>(bays.at(9, y)) +
-                              0.013 * static_cast<double>(rocks.at(11, y)));
+        const double reach = chart.box.width() * (0.36 + 0.17 * static_cast<double>(wide.at(7, y)) +
+                                                  0.085 * static_cast<double>(bays.at(9, y)) +
+                                                  0.013 * static_cast<double>(rocks.at(11, y)));
         const double x = edge + way * reach;
         coast.lineTo(x, y);
         if (i % 37 == 19) {
@@ -188,10 +187,11 @@ void drawNames(QPainter& painter, const Json& map, const Chart& chart) {
     for (const QPointF& town : chart.towns) {
         const auto name = withLongS(QString::fromStdString(
             map.at("places")[next++ % map.at("places").size()].get<std::string>()));
-        const double x = left ? town.x() - widthOf(name, face) - face.size * 0.6
-                              : town.x() + face.size * 0.6;
-        painter.fillPath(setLine(name, face, x, town.y() + face.size * 0.3, static_cast<Seed>(next)),
-                         painter.pen().color());
+        const double x =
+            left ? town.x() - widthOf(name, face) - face.size * 0.6 : town.x() + face.size * 0.6;
+        painter.fillPath(
+            setLine(name, face, x, town.y() + face.size * 0.3, static_cast<Seed>(next)),
+            painter.pen().color());
         painter.setBrush(Qt::NoBrush);
         painter.setPen(QPen(painter.pen().color(), 0.2));
         painter.drawEllipse(town, face.size * 0.16, face.size * 0.16);
@@ -226,7 +226,8 @@ void drawCartouche(QPainter& painter, const Json& map, const QRectF& box, Seed s
         const double most = inner.width() * 0.9;
         const double width = widthOf(text, face);
         face.size *= width > most ? most / width : 1;
-        painter.fillPath(setLine(text, face, inner.center().x() - widthOf(text, face) / 2, y, 9), ink);
+        painter.fillPath(setLine(text, face, inner.center().x() - widthOf(text, face) / 2, y, 9),
+                         ink);
         y += inner.height() * 0.215;
         first = false;
     }
@@ -285,8 +286,7 @@ void drawMap(QPainter& painter, const Json& map, const QSizeF& leaf, Ink ink, Se
     const Face number{chart.box.height() * 0.02, false, false, 0};
     const QString plate = textOf(map, "plate");
     part([&] {
-        painter.fillPath(setLine(plate, number,
-                                 chart.box.right() - widthOf(plate, number),
+        painter.fillPath(setLine(plate, number, chart.box.right() - widthOf(plate, number),
                                  chart.box.top() - chart.box.height() * 0.022, 4),
                          colour);
     });

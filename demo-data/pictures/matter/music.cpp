@@ -51,8 +51,9 @@ void drawNote(QPainter& painter, const Staff& staff, double x, int step, bool op
 void drawClef(QPainter& painter, const Staff& staff, bool bass) {
     const QString clef = bass ? QStringLiteral("?:") : QStringLiteral("&");
     const Face face{staff.space * (bass ? 4.2 : 6.2), true, true, 0};
-    painter.fillPath(setLine(clef, face, staff.left + 0.6, staff.top + staff.space * (bass ? 2.9 : 4.1), 5),
-                     painter.pen().color());
+    painter.fillPath(
+        setLine(clef, face, staff.left + 0.6, staff.top + staff.space * (bass ? 2.9 : 4.1), 5),
+        painter.pen().color());
 }
 
 void drawPart(QPainter& painter, const Staff& staff, bool bass, Seed seed) {
@@ -82,18 +83,20 @@ void drawMusic(QPainter& painter, const Json& music, const QSizeF& leaf, Ink ink
     const double width = leaf.width() * 0.74;
     const Face head{leaf.width() * 0.042, true, false, 0.12};
     const QString title = withLongS(textOf(music, "title"));
-    painter.fillPath(setLine(title, head, left + (width - widthOf(title, head)) / 2,
-                             leaf.height() * 0.10, seed),
-                     painter.pen().color());
+    painter.fillPath(
+        setLine(title, head, left + (width - widthOf(title, head)) / 2, leaf.height() * 0.10, seed),
+        painter.pen().color());
     const Face words{leaf.width() * 0.031, false, false, 0};
     const double space = leaf.width() * 0.0155;
     double y = leaf.height() * 0.15;
     std::size_t line = 0;
     const Json& verses = music.at("words");
     for (int system = 0; system < 3; ++system) {
-        drawPart(painter, {left, width, y, space}, false, mixed(seed, static_cast<Seed>(system * 2)));
+        drawPart(painter, {left, width, y, space}, false,
+                 mixed(seed, static_cast<Seed>(system * 2)));
         const double text = y + space * 7.6;
-        const auto sung = withLongS(QString::fromStdString(verses[line % verses.size()].get<std::string>()));
+        const auto sung =
+            withLongS(QString::fromStdString(verses[line % verses.size()].get<std::string>()));
         const QStringList syllables = sung.split(QLatin1Char(' '));
         const double pitch = width * 0.84 / static_cast<double>(syllables.size());
         for (qsizetype i = 0; i < syllables.size(); ++i) {
@@ -111,10 +114,11 @@ void drawMusic(QPainter& painter, const Json& music, const QSizeF& leaf, Ink ink
     int number = 2;
     for (; line < verses.size() && y < leaf.height() * 0.9; ++line) {
         const auto verse = withLongS(QString::fromStdString(verses[line].get<std::string>()));
-        painter.fillPath(setLine(line % 2 == 1 ? QString::number(number++) + QStringLiteral("  ") + verse
-                                               : QStringLiteral("     ") + verse,
-                                 words, left + width * 0.08, y, mixed(seed, static_cast<Seed>(line))),
-                         painter.pen().color());
+        painter.fillPath(
+            setLine(line % 2 == 1 ? QString::number(number++) + QStringLiteral("  ") + verse
+                                  : QStringLiteral("     ") + verse,
+                    words, left + width * 0.08, y, mixed(seed, static_cast<Seed>(line))),
+            painter.pen().color());
         y += words.size * 1.25;
     }
 }

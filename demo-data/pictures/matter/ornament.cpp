@@ -68,10 +68,10 @@ void drawArabesque(QPainter& painter, const QRectF& box, Seed seed) {
             QPainterPath filling;
             for (int k = 0; k < 3; ++k) {
                 const double a = way * (0.25 + 0.22 * k) * kPi;
-                filling.addPath(leafAt(middle + turned(a, radius * 1.02), a + way * 0.4,
-                                       radius * 0.42));
-                filling.addPath(leafAt(middle + turned(-a, radius * 1.02), -a - way * 0.4,
-                                       radius * 0.42));
+                filling.addPath(
+                    leafAt(middle + turned(a, radius * 1.02), a + way * 0.4, radius * 0.42));
+                filling.addPath(
+                    leafAt(middle + turned(-a, radius * 1.02), -a - way * 0.4, radius * 0.42));
             }
             painter.fillPath(filling, painter.pen().color());
         }
@@ -167,7 +167,8 @@ void drawShip(QPainter& painter, const QRectF& box) {
             const double half = 0.075 + sail * 0.025;
             QPainterPath cloth(at(kMasts[i] - half, top));
             cloth.lineTo(at(kMasts[i] + half, top));
-            cloth.quadTo(at(kMasts[i] + half + 0.055, top + 0.1), at(kMasts[i] + half + 0.01, top + 0.2));
+            cloth.quadTo(at(kMasts[i] + half + 0.055, top + 0.1),
+                         at(kMasts[i] + half + 0.01, top + 0.2));
             cloth.quadTo(at(kMasts[i], top + 0.16), at(kMasts[i] - half + 0.01, top + 0.2));
             cloth.quadTo(at(kMasts[i] - half + 0.05, top + 0.1), at(kMasts[i] - half, top));
             painter.setPen(QPen(ink, line));

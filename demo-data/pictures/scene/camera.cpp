@@ -104,16 +104,17 @@ void expose(QImage& image, const Exposure& exposure) {
             grain = 0.45F * grain + bell[dice >> 20] * sigma;
             const float blue = bell[dice >> 12] * sigma * 0.55F;
             const float red = bell[dice >> 8] * sigma * 0.4F;
-            line[x] = qRgb(channel(static_cast<float>(qRed(p)) * lamps * (1 + exposure.warmth) + grain + red),
-                           channel(static_cast<float>(qGreen(p)) * lamps + grain),
-                           channel(static_cast<float>(qBlue(p)) * lamps * (1 - exposure.warmth) + grain + blue));
+            line[x] = qRgb(
+                channel(static_cast<float>(qRed(p)) * lamps * (1 + exposure.warmth) + grain + red),
+                channel(static_cast<float>(qGreen(p)) * lamps + grain),
+                channel(static_cast<float>(qBlue(p)) * lamps * (1 - exposure.warmth) + grain +
+                        blue));
         }
     }
 }
 
 std::vector<std::byte> developed(const QImage& image, const Frame& frame) {
-    QByteArray jpeg =
-        jpegOf(frame.sideways ? image.transformed(QTransform().rotate(-90)) : image);
+    QByteArray jpeg = jpegOf(frame.sideways ? image.transformed(QTransform().rotate(-90)) : image);
     if (!frame.takenAt.empty() || frame.sideways) {
         writeExif(jpeg, frame);
     }

@@ -22,8 +22,8 @@ struct Exposure {
 void expose(QImage& image, const Exposure& exposure);
 
 struct Frame {
-    std::string takenAt{};  // "2031:03:05 09:10:00"; empty: the camera's clock was not set
-    bool sideways = false;  // held on its side: stored turned, with the orientation that says so
+    std::string takenAt{}; // "2031:03:05 09:10:00"; empty: the camera's clock was not set
+    bool sideways = false; // held on its side: stored turned, with the orientation that says so
     std::string title{};
 };
 

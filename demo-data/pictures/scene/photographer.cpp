@@ -77,13 +77,15 @@ Thing Scene::leafThing(const Json& thing) const {
 
 Thing Scene::boardThing(const Json& thing) const {
     const BindingView view = bindingView(thing.at("board").get<std::string>(), isTreated(thing));
-    return {{view.width(), view.height()}, lyingOf(thing, view.thickness() * 0.16),
+    return {{view.width(), view.height()},
+            lyingOf(thing, view.thickness() * 0.16),
             [view](double scale) { return drawBoard(view, scale); }};
 }
 
 Thing Scene::spineThing(const Json& thing) const {
     const BindingView view = bindingView(thing.at("spine").get<std::string>(), isTreated(thing));
-    return {{view.thickness() + 2 * kBesideSpine, view.height()}, lyingOf(thing, 7),
+    return {{view.thickness() + 2 * kBesideSpine, view.height()},
+            lyingOf(thing, 7),
             [view](double scale) { return drawSpine(view, scale); }};
 }
 
@@ -94,11 +96,15 @@ void Scene::addOpening(const Json& thing, std::vector<Thing>& things) const {
     const QSizeF size = leafSize(found("leaves", names.at(1).get<std::string>()));
     const BindingView binding = bindingView(thing.at("in").get<std::string>(), treated);
     const double square = 3.6;
-    const OpenBook book{size, square, thing.value("leaves_left", 60), thing.value("leaves_right", 60)};
-    things.push_back({book.size(), {.at = {-square - book.left(), -square}, .turn = 0.2, .rise = 3},
-                      [binding, book](double scale) { return drawOpenBook(book, binding, scale); }});
+    const OpenBook book{size, square, thing.value("leaves_left", 60),
+                        thing.value("leaves_right", 60)};
+    things.push_back(
+        {book.size(),
+         {.at = {-square - book.left(), -square}, .turn = 0.2, .rise = 3},
+         [binding, book](double scale) { return drawOpenBook(book, binding, scale); }});
     for (const int side : {0, 1}) {
-        const LeafView view = leafView(names.at(static_cast<std::size_t>(side)).get<std::string>(), treated);
+        const LeafView view =
+            leafView(names.at(static_cast<std::size_t>(side)).get<std::string>(), treated);
         const bool left = side == 0;
         things.push_back({size,
                           {.at = {left ? 0.0 : size.width(), 0},
@@ -137,8 +143,8 @@ QRectF Scene::detailWindow() const {
 }
 
 Surface Scene::drawDetail(double scale) const {
-    return drawLeaf(leafView(m_picture.at("detail").get<std::string>(), isTreated(m_picture)), detailWindow(),
-                    scale);
+    return drawLeaf(leafView(m_picture.at("detail").get<std::string>(), isTreated(m_picture)),
+                    detailWindow(), scale);
 }
 
 QRectF around(const std::vector<Thing>& things) {
@@ -150,8 +156,11 @@ QRectF around(const std::vector<Thing>& things) {
 }
 
 QSize pixelsOf(const Json& picture, double scale) {
-    const QPointF size = picture.contains("size") ? pointOf(picture.at("size")) : QPointF{2400, 1800};
-    const auto part = [&](double value) { return std::max(48, static_cast<int>(std::lround(value * scale))); };
+    const QPointF size =
+        picture.contains("size") ? pointOf(picture.at("size")) : QPointF{2400, 1800};
+    const auto part = [&](double value) {
+        return std::max(48, static_cast<int>(std::lround(value * scale)));
+    };
     return {part(size.x()), part(size.y())};
 }
 
@@ -168,13 +177,15 @@ int barFor(double width) {
 QImage onTable(const Scene& scene, const QSize& pixels) {
     const std::vector<Thing> things = scene.things();
     const QRectF box = around(things);
-    const double margin = std::max(box.width(), box.height()) * scene.picture().value("margin", 0.06);
+    const double margin =
+        std::max(box.width(), box.height()) * scene.picture().value("margin", 0.06);
     const double foot = 17 + box.height() * 0.02;
     const double scale = std::min(pixels.width() / (box.width() + 2 * margin),
                                   pixels.height() / (box.height() + 1.6 * margin + foot));
     Table table{pixels, scale, mixed(scene.seed(), 1), scene.picture().value("grey", 0.47F)};
     const QPointF shift{(table.size().width() - box.width()) / 2 - box.left(),
-                        (table.size().height() - foot - box.height()) / 2 - box.top() + margin * 0.1};
+                        (table.size().height() - foot - box.height()) / 2 - box.top() +
+                            margin * 0.1};
     for (const Thing& thing : things) {
         Lying lying = thing.lying;
         lying.at += shift;
@@ -208,7 +219,8 @@ Photographed photographed(const Json& drawn, const std::string& scope, const std
                           const std::string& takenAt, double scale) {
     const Scene scene{drawn, scope, name};
     const QSize pixels = pixelsOf(scene.picture(), scale);
-    QImage image = scene.picture().contains("detail") ? closeBy(scene, pixels) : onTable(scene, pixels);
+    QImage image =
+        scene.picture().contains("detail") ? closeBy(scene, pixels) : onTable(scene, pixels);
     expose(image, {.seed = scene.seed(),
                    .lift = scene.picture().value("lift", 1.08F),
                    .noise = static_cast<float>(0.8 + 0.3 * pixels.width() / 3000.0)});

@@ -39,11 +39,13 @@ public:
     // The table's pixels that it may touch.
     [[nodiscard]] QRect reach(const QSize& thing, const QSize& table) const {
         const double ratio = std::hypot(m_cos, m_sin);
-        const double half = 0.5 * (std::abs(m_cos) * thing.width() + std::abs(m_sin) * thing.height()) /
+        const double half = 0.5 *
+                            (std::abs(m_cos) * thing.width() + std::abs(m_sin) * thing.height()) /
                             (ratio * ratio);
-        const double tall = 0.5 * (std::abs(m_sin) * thing.width() + std::abs(m_cos) * thing.height()) /
-                                (ratio * ratio) +
-                            m_bow / ratio;
+        const double tall =
+            0.5 * (std::abs(m_sin) * thing.width() + std::abs(m_cos) * thing.height()) /
+                (ratio * ratio) +
+            m_bow / ratio;
         return QRectF(m_at.x() - half, m_at.y() - tall, 2 * half, 2 * tall)
             .toAlignedRect()
             .adjusted(-1, -1, 1, 1)
@@ -109,8 +111,8 @@ QRgb sampled(const QImage& from, double x, double y) {
     const QRgb d = pixel(left + 1, top + 1);
     // Two channels at a time, in the halves of a word.
     const auto mix = [](QRgb p, QRgb q, unsigned f) {
-        const QRgb odd = (((p >> 8) & 0xff00ffU) * (256 - f) + ((q >> 8) & 0xff00ffU) * f) &
-                         0xff00ff00U;
+        const QRgb odd =
+            (((p >> 8) & 0xff00ffU) * (256 - f) + ((q >> 8) & 0xff00ffU) * f) & 0xff00ff00U;
         const QRgb even = ((((p & 0xff00ffU) * (256 - f) + (q & 0xff00ffU) * f)) >> 8) & 0xff00ffU;
         return odd | even;
     };

@@ -11,10 +11,10 @@
 namespace headcap::demo {
 
 struct Lying {
-    QPointF at;          // its window's upper left, before turning
-    double turn = 0;     // degrees, about its middle
-    double rise = 0.3;   // millimetres above the table: how far its shadow falls
-    double bow = 0;      // how far its lines dip towards the fold, in millimetres
+    QPointF at;               // its window's upper left, before turning
+    double turn = 0;          // degrees, about its middle
+    double rise = 0.3;        // millimetres above the table: how far its shadow falls
+    double bow = 0;           // how far its lines dip towards the fold, in millimetres
     bool foldAtRight = false; // the fold is at its right edge, else its left
 };
 
