@@ -1,10 +1,11 @@
-#include <gtest/gtest.h>
-
+// Runs the tests of the windows and of printing: Qt needs its application first, off screen.
 #include <QApplication>
+#include <gtest/gtest.h>
 
 #include "app/look/dress.h"
 
 int main(int argc, char** argv) {
+    qputenv("QT_QPA_PLATFORM", "offscreen");
     ::testing::InitGoogleTest(&argc, argv);
     if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) {
         qputenv("QT_QPA_PLATFORM", "offscreen"); // the listing of tests, too, has no display
