@@ -20,7 +20,7 @@ int extraLetter(std::u32string_view text, std::size_t at) {
     const char32_t last = before(text, at);
     const char32_t next = at + 1 < text.size() ? text[at + 1] : 0;
     if (at > 0 && (c == last || c == next))
-        return 25;
+        return next == 0 ? 50 : 25; // at the end it may be another word: den, denn
     if (at == 0)
         return kOneLetter;
     if (c == 'h' && std::u32string_view(U"tracgeouip").find(last) != std::u32string_view::npos)
@@ -94,7 +94,7 @@ void PrefixAlignment::expand(std::size_t row, std::size_t column) {
     if (inWord)
         relax(row + 1, column, here + extraLetter(m_word, row));
     if (inText && row > 0)
-        relax(row, column + 1, here + extraLetter(m_text, column));
+        relax(row, column + 1, here + extraLetter(m_text, column) * (inWord ? 1 : 2));
 }
 
 int PrefixAlignment::costAt(std::size_t length) const {

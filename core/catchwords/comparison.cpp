@@ -22,11 +22,37 @@ int slipsBorne(std::size_t letters) {
         return kOneLetter + 50;
     if (letters >= 5)
         return kOneLetter;
-    return letters == 4 ? 50 : letters == 3 ? 25 : 0;
+    return letters == 4 ? 40 : letters == 3 ? 25 : 0;
 }
 
-bool hasFigure(std::u32string_view text) {
-    return std::ranges::any_of(text, [](char32_t c) { return c >= '0' && c <= '9'; });
+bool isFigure(char32_t c) { return c >= '0' && c <= '9'; }
+
+bool hasFigure(std::u32string_view text) { return std::ranges::any_of(text, isFigure); }
+
+// A note's mark, as in "(b) Auf" or "c) Es": the catchword of the notes at the foot.
+bool isNoteMark(std::string_view catchword) {
+    const bool open = catchword.starts_with('(');
+    const std::string_view rest = catchword.substr(open ? 1 : 0);
+    return rest.size() >= 2 && rest[1] == ')' && rest[0] >= 'a' && rest[0] <= 'z';
+}
+
+// A passage that the transcriber did not spell out stands in square brackets: [formula].
+bool beginsUnspelt(std::string_view text) {
+    return text.starts_with('[') && text.find(']') < 20 && text.size() > 2 && text[1] >= 'a' &&
+           text[1] <= 'z';
+}
+
+bool looksLikeFormula(std::string_view text) {
+    constexpr std::string_view kSigns[] = {"=", "+", "\\", "∫", "√", "½", "×"};
+    if (std::ranges::any_of(kSigns, [&](std::string_view sign) {
+            return text.find(sign) != std::string_view::npos;
+        }))
+        return true;
+    const LetterText letters = readLetters(text, kMostCatchwords);
+    return std::ranges::any_of(letters.words, [&](const LetterWord& word) {
+        return word.end - word.begin == 1 && !word.numeral &&
+               !isFigure(letters.plain[word.begin]);
+    });
 }
 
 std::u32string_view plainFrom(const LetterText& text, std::size_t word) {
@@ -46,6 +72,8 @@ public:
             return compareSigns();
         if (m_text.words.empty())
             return {Verdict::doubtful, Reason::noText};
+        if (beginsUnspelt(m_reading.nextFirstWords) && looksLikeFormula(m_reading.catchword))
+            return {Verdict::variant, Reason::formulaNotSpelt};
         m_best = {Verdict::different, Reason::otherWord};
         offer(compareFrom(0, 0));
         if (m_best.verdict == Verdict::same)
@@ -54,8 +82,11 @@ public:
         passOverRunningHead();
         passOverHeading();
         completeDividedWord();
+        dropFirstSyllable();
         supplyInitial();
         compareFirstWordOnly();
+        if (m_best.verdict == Verdict::different && isNoteMark(m_reading.catchword))
+            return {Verdict::doubtful, Reason::wordOfNote};
         return m_best;
     }
 
@@ -76,6 +107,8 @@ private:
             return {Verdict::doubtful, Reason::noCatchword};
         if (m_reading.nextFirstWords.starts_with(m_reading.catchword))
             return {Verdict::same, Reason::equal};
+        if (beginsUnspelt(m_reading.nextFirstWords))
+            return {Verdict::variant, Reason::formulaNotSpelt};
         return {Verdict::doubtful, Reason::tooShort};
     }
 
@@ -99,7 +132,8 @@ private:
             m_text.words, [&](const LetterWord& other) { return other.end == end; });
         if (whole)
             return CatchwordComparison{Verdict::same, Reason::equal};
-        if (word.back() >= '0' && word.back() <= '9')
+        const bool splitsFigure = end < m_text.plain.size() && isFigure(m_text.plain[end]);
+        if (isFigure(word.back()) && (splitsFigure || word.size() < 3))
             return std::nullopt;
         if (m_word.words.back().dividedAtEnd || word.size() >= 3)
             return CatchwordComparison{Verdict::same, Reason::partOfWord};
@@ -116,17 +150,20 @@ private:
             if (end > begin)
                 whole = std::min(whole, alignment.costAt(end - begin));
         }
+        const std::size_t letters = plainFrom(m_word, first).size();
         const bool divided = m_word.words.back().dividedAtEnd;
-        const bool mayBePart = divided || word.size() >= 5;
-        const int cost = mayBePart ? std::min(whole, alignment.leastCost()) : whole;
-        const int borne = slipsBorne(word.size());
+        // Part of a word tells less than a whole one: it bears a slip only where it is long.
+        const int part = alignment.leastCost();
+        const bool partWillDo = part < kOneLetter ? divided || letters >= 5 : letters >= 6;
+        const int cost = partWillDo ? std::min(whole, part) : whole;
+        const int borne = slipsBorne(letters);
         if (cost <= borne) {
             const Reason reason = alignment.usedAbbreviation() ? Reason::abbreviation
                                   : cost >= kOneLetter         ? Reason::letterSlip
                                                                : Reason::spelling;
             return CatchwordComparison{Verdict::variant, reason};
         }
-        if (word.size() >= 4 && cost <= borne + kOneLetter / 2)
+        if (letters >= 4 && cost <= borne + kOneLetter / 2)
             return CatchwordComparison{Verdict::doubtful, Reason::moreThanOneSlip};
         return std::nullopt;
     }
@@ -136,10 +173,8 @@ private:
         const std::size_t inText = leadingNumerals(m_text);
         if (inWord > 0)
             offerAs(compareFrom(inWord, 0), Reason::numberPassedOver);
-        if (inText > 0)
+        if (inText > 0 && m_word.plain.size() >= 4)
             offerAs(compareFrom(0, inText), Reason::numberPassedOver);
-        if (inWord > 0 && inText > 0 && inWord < m_word.words.size())
-            offerAs(compareFrom(inWord, inText), Reason::numberPassedOver);
     }
 
     static std::size_t leadingNumerals(const LetterText& text) {
@@ -165,11 +200,12 @@ private:
         for (std::size_t at = 1; at < m_text.words.size() && line < kLinesOfHeading; ++at) {
             const bool startsLine = m_text.words[at].startsLine;
             line += startsLine ? 1 : 0;
-            const bool enough = startsLine ? letters >= 4 : letters >= 6 && at < 12;
+            const bool enough = startsLine ? letters >= 5 : letters >= 7 && at < 8;
             if (!enough)
                 continue;
             const auto found = compareFrom(0, at);
-            if (found && found->verdict == Verdict::same)
+            if (found && found->verdict == Verdict::same &&
+                (found->reason == Reason::equal || letters >= 7))
                 offerAs(found, Reason::afterHeading);
         }
     }
@@ -191,6 +227,20 @@ private:
                                  text.substr(begun.size()).starts_with(word);
         if (wordIsWhole || textIsWhole)
             offer(CatchwordComparison{Verdict::variant, Reason::partOfWord});
+    }
+
+    // The catchword repeats a syllable that the line before has already: ge-/geſtimmte/ſtimmte.
+    void dropFirstSyllable() {
+        const std::u32string_view word = m_word.plain;
+        for (std::size_t dropped = 1; dropped <= 3 && word.size() >= dropped + 4; ++dropped) {
+            const auto rest = word.substr(dropped);
+            const bool divided = m_word.words.back().dividedAtEnd;
+            const bool whole = std::ranges::any_of(
+                m_text.words, [&](const LetterWord& other) { return other.end == rest.size(); });
+            if ((whole || divided) && rest.size() >= 4 + (dropped == 1 ? 2U : 0U) &&
+                std::u32string_view(m_text.plain).starts_with(rest))
+                offer(CatchwordComparison{Verdict::variant, Reason::partOfWord});
+        }
     }
 
     void supplyInitial() {
@@ -249,6 +299,8 @@ std::string_view sentenceOf(CatchwordReason reason) {
     case Reason::moreThanOneSlip: return "alike, but in more than one letter different";
     case Reason::tooShort: return "alike, but in too few letters to tell";
     case Reason::laterWordsDiffer: return "the first word agrees, the next does not";
+    case Reason::formulaNotSpelt: return "the page begins with a formula that is not spelt out";
+    case Reason::wordOfNote: return "the catchword belongs to a note at the foot";
     case Reason::noCatchword: return "there is no catchword";
     case Reason::noText: return "there is no text to compare";
     case Reason::otherWord: return "another word";

@@ -26,6 +26,8 @@ enum class CatchwordReason {
     moreThanOneSlip,
     tooShort,         // agrees, but in too few letters to tell
     laterWordsDiffer, // the first words agree, those after do not
+    formulaNotSpelt,  // the page begins with something the transcriber left out
+    wordOfNote,       // the catchword is that of the notes, the text begins the page
     noCatchword,
     noText,
     otherWord,

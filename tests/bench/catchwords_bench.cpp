@@ -48,7 +48,7 @@ void printNeighbours(const core::TextTable& table, const Columns& columns, bool 
         const auto pair = reading(table, columns, row, row);
         const auto found = compareCatchword(pair);
         ++counts[found.verdict];
-        if (list && !agrees(found.verdict))
+        if (list && found.verdict != CatchwordVerdict::same)
             show(pair, found);
     }
     const int good = counts[CatchwordVerdict::same] + counts[CatchwordVerdict::variant];
