@@ -14,6 +14,7 @@ class TextTable {
 public:
     explicit TextTable(std::string_view text);
 
+    [[nodiscard]] bool hasHeader() const { return !m_header.empty() && !m_header[0].empty(); }
     [[nodiscard]] std::size_t rowCount() const { return m_rows.size(); }
     [[nodiscard]] std::optional<std::size_t> column(std::string_view name) const;
     // Empty where the row is too short.

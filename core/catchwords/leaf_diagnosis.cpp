@@ -1,0 +1,58 @@
+#include "core/catchwords/leaf_diagnosis.h"
+
+#include <algorithm>
+
+#include <nlohmann/json.hpp>
+
+#include "core/catchwords/book_habits.h"
+#include "core/catchwords/bound_leaf.h"
+#include "core/catchwords/leaf_links.h"
+#include "core/catchwords/leaf_story.h"
+#include "core/catchwords/story_findings.h"
+
+namespace headcap::core {
+namespace {
+
+// The leaves that bear print of the text, and how many others stand before each.
+LeafOrder orderOf(const BoundBook& book) {
+    LeafOrder order;
+    int bare = 0;
+    for (std::size_t leaf = 0; leaf < book.leaves.size(); ++leaf) {
+        if (book.leaves[leaf].unprinted) {
+            ++bare;
+            continue;
+        }
+        order.printed.push_back(leaf);
+        order.unprintedBefore.push_back(bare);
+        bare = 0;
+    }
+    return order;
+}
+
+} // namespace
+
+LeafDiagnosis diagnoseLeaves(std::span<const PageRow> pages) {
+    LeafDiagnosis diagnosis;
+    const BoundBook book = bindLeaves(pages);
+    const LeafLinks links(book);
+    const LeafOrder order = orderOf(book);
+    const BookHabits habits(book, order.printed);
+    const auto story = tellStory(book, order, links, habits);
+    diagnosis.findings = findingsOf(book, order, habits, story);
+    std::ranges::stable_sort(diagnosis.findings, {}, &LeafFinding::afterRow);
+    return diagnosis;
+}
+
+std::string_view wordOf(LeafFindingKind kind) {
+    switch (kind) {
+    case LeafFindingKind::leafLacking: return "leaf_lacking";
+    case LeafFindingKind::misnumbered: return "misnumbered";
+    case LeafFindingKind::misbound: return "misbound";
+    case LeafFindingKind::duplicate: return "duplicate";
+    case LeafFindingKind::missigned: return "missigned";
+    case LeafFindingKind::unexplained: return "unexplained";
+    }
+    return {};
+}
+
+} // namespace headcap::core

@@ -1,0 +1,25 @@
+// A page's or leaf's number as printed: 12, (12), fol. 12, xij. In square brackets it was supplied
+// by whoever made the table, not printed, and is no evidence. What is no number is nothing.
+#pragma once
+
+#include <optional>
+#include <string_view>
+
+namespace headcap::core {
+
+enum class NumeralStyle { arabic, roman };
+
+struct PrintedNumber {
+    int value = 0;
+    NumeralStyle style = NumeralStyle::arabic;
+    bool supplied = false;
+
+    friend bool operator==(const PrintedNumber&, const PrintedNumber&) = default;
+};
+
+[[nodiscard]] std::optional<PrintedNumber> readPrintedNumber(std::string_view text);
+
+// i, ij, iiij, iv, jv, xij and so on, in either case; j at the end or beginning is i.
+[[nodiscard]] std::optional<int> readRoman(std::string_view text);
+
+} // namespace headcap::core
