@@ -46,10 +46,52 @@ std::vector<Start> startsOf(const BoundBook& book, const std::vector<std::size_t
 
 } // namespace
 
-BookHabits::BookHabits(const BoundBook& book, const std::vector<std::size_t>& printed)
+BookHabits::BookHabits(const BoundBook& book, const LeafOrder& order)
     : m_foldCost(kMostLeavesInGathering + 1), m_signed(kMostLeavesInGathering + 1) {
-    learnFolds(book, printed);
-    learnSigning(book, printed);
+    learnFolds(book, order.printed);
+    learnSigning(book, order.printed);
+    learnBare(book, order);
+}
+
+// Where bare leaves stand between two leaves whose marks or numbers tell how far apart they are.
+void BookHabits::learnBare(const BoundBook& book, const LeafOrder& order) {
+    const int unit = book.numbering == Numbering::leaves ? 1 : 2;
+    int counted = 0;
+    int passedOver = 0;
+    const auto learn = [&](int distance, int printedDistance, int bare) {
+        counted += distance == printedDistance + bare ? 1 : 0;
+        passedOver += distance == printedDistance ? 1 : 0;
+    };
+    const auto numberOf = [&](std::size_t at) -> std::optional<int> {
+        const BoundLeaf& leaf = book.leaves[order.printed[at]];
+        if (leaf.numbers[0])
+            return leaf.numbers[0]->value;
+        if (leaf.numbers[1])
+            return leaf.numbers[1]->value - (unit == 2 ? 1 : 0);
+        return std::nullopt;
+    };
+    for (std::size_t at = 1; at < order.printed.size(); ++at) {
+        const int bare = order.unprintedBefore[at];
+        if (bare == 0)
+            continue;
+        const auto& mark = book.leaves[order.printed[at]].mark;
+        const auto& before = book.leaves[order.printed[at - 1]].mark;
+        const auto number = numberOf(at);
+        const auto numberBefore = numberOf(at - 1);
+        if (number && numberBefore)
+            learn((*number - *numberBefore) / unit, 1, bare);
+        else if (mark && before && mark->gathering && mark->gathering == before->gathering)
+            learn(mark->leaf - before->leaf, 1, bare);
+    }
+    const double all = counted + passedOver + 2.0;
+    m_countedCost = -std::log((counted + 1.0) / all);
+    m_platesCost = -std::log((passedOver + 1.0) / all);
+}
+
+double BookHabits::bareCost(int bare, int counted) const {
+    if (bare == 0)
+        return 0;
+    return (counted > 0 ? m_countedCost : 0) + (counted < bare ? m_platesCost : 0);
 }
 
 void BookHabits::learnFolds(const BoundBook& book, const std::vector<std::size_t>& printed) {
@@ -67,7 +109,8 @@ void BookHabits::learnFolds(const BoundBook& book, const std::vector<std::size_t
     for (int length = 0; length <= kMostLeavesInGathering; ++length) {
         const int count = counts[static_cast<std::size_t>(length)];
         // One gathering of its own length may be a gathering that has lost a leaf.
-        const double seen = length == mode ? count : std::max(0, count - 1);
+        const int chance = length % 2 == 0 ? 1 : 2;
+        const double seen = length == mode ? count : std::max(0, count - chance);
         const double unseen = length % 2 == 0 ? kEvenFoldCost : kOddFoldCost;
         const double cost = seen > 0 ? std::log(std::max(1.0, most / seen)) : unseen;
         m_foldCost[static_cast<std::size_t>(length)] = std::min(cost, unseen);

@@ -13,8 +13,7 @@ inline constexpr int kMostLeavesInGathering = 32;
 
 class BookHabits {
 public:
-    // `printed` names the leaves of the book that bear print, in the order to be explained.
-    BookHabits(const BoundBook& book, const std::vector<std::size_t>& printed);
+    BookHabits(const BoundBook& book, const LeafOrder& order);
 
     [[nodiscard]] bool hasMarks() const { return m_hasMarks; }
     // That a gathering has so many leaves.
@@ -25,11 +24,18 @@ public:
     [[nodiscard]] double unsignedCost(int position) const;
     [[nodiscard]] double signedCost(int position) const;
 
+    // That so many of the bare leaves in one place belong to gatherings and numbers, the others
+    // not: blanks do, plates do not.
+    [[nodiscard]] double bareCost(int bare, int counted) const;
+
 private:
+    void learnBare(const BoundBook& book, const LeafOrder& order);
     void learnFolds(const BoundBook& book, const std::vector<std::size_t>& printed);
     void learnSigning(const BoundBook& book, const std::vector<std::size_t>& printed);
 
     bool m_hasMarks = false;
+    double m_countedCost = 0;
+    double m_platesCost = 0;
     std::vector<double> m_foldCost;
     std::vector<int> m_usual;
     std::vector<double> m_signed; // the share of gatherings signed at each position

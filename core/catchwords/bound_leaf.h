@@ -34,6 +34,13 @@ struct BoundBook {
     std::vector<BoundLeaf> leaves;
 };
 
+// `printed`: leaves of the book that bear its text, in the order to be explained;
+// `unprintedBefore`: how many bare leaves stand before each.
+struct LeafOrder {
+    std::vector<std::size_t> printed;
+    std::vector<int> unprintedBefore;
+};
+
 [[nodiscard]] BoundBook bindLeaves(std::span<const PageRow> pages);
 
 } // namespace headcap::core

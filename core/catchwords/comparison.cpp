@@ -1,6 +1,7 @@
 #include "core/catchwords/comparison.h"
 
 #include <algorithm>
+#include <cstdlib>
 #include <optional>
 
 #include "core/catchwords/alignment.h"
@@ -173,8 +174,27 @@ private:
         const std::size_t inText = leadingNumerals(m_text);
         if (inWord > 0)
             offerAs(compareFrom(inWord, 0), Reason::numberPassedOver);
+        if (inWord > 0 && inText > 0 && isNextFigure())
+            offerAs(compareFrom(inWord, inText), Reason::numberPassedOver);
         if (inText > 0 && m_word.plain.size() >= 4)
             offerAs(compareFrom(0, inText), Reason::numberPassedOver);
+    }
+
+    // 121. Der, 120. Der: the compositor was one out.
+    [[nodiscard]] bool isNextFigure() const {
+        const auto word = figureOf(m_word);
+        const auto text = figureOf(m_text);
+        return word && text && std::abs(*word - *text) == 1;
+    }
+
+    static std::optional<int> figureOf(const LetterText& text) {
+        int value = 0;
+        for (std::size_t at = text.words[0].begin; at < text.words[0].end; ++at) {
+            if (!isFigure(text.plain[at]) || value > 100'000)
+                return std::nullopt;
+            value = value * 10 + static_cast<int>(text.plain[at] - '0');
+        }
+        return value;
     }
 
     static std::size_t leadingNumerals(const LetterText& text) {

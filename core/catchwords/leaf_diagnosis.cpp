@@ -13,12 +13,29 @@
 namespace headcap::core {
 namespace {
 
+bool agrees(const TurnEvidence& turn) {
+    return turn && turn->verdict <= CatchwordVerdict::variant;
+}
+
+// A plate with words on it: no number, mark or catchword, and the text passes over it.
+bool isPlate(const BoundBook& book, const LeafLinks& links, std::size_t leaf) {
+    const BoundLeaf& bound = book.leaves[leaf];
+    if (bound.mark || bound.numbers[0] || bound.numbers[1] || leaf == 0)
+        return false;
+    for (const auto& row : {bound.recto, bound.verso}) {
+        if (row && !book.pages[*row].catchword.empty())
+            return false;
+    }
+    return leaf + 1 < book.leaves.size() && !agrees(links.between(leaf - 1, leaf)) &&
+           agrees(links.between(leaf - 1, leaf + 1));
+}
+
 // The leaves that bear print of the text, and how many others stand before each.
-LeafOrder orderOf(const BoundBook& book) {
+LeafOrder orderOf(const BoundBook& book, const LeafLinks& links) {
     LeafOrder order;
     int bare = 0;
     for (std::size_t leaf = 0; leaf < book.leaves.size(); ++leaf) {
-        if (book.leaves[leaf].unprinted) {
+        if (book.leaves[leaf].unprinted || isPlate(book, links, leaf)) {
             ++bare;
             continue;
         }
@@ -35,8 +52,8 @@ LeafDiagnosis diagnoseLeaves(std::span<const PageRow> pages) {
     LeafDiagnosis diagnosis;
     const BoundBook book = bindLeaves(pages);
     const LeafLinks links(book);
-    const LeafOrder order = orderOf(book);
-    const BookHabits habits(book, order.printed);
+    const LeafOrder order = orderOf(book, links);
+    const BookHabits habits(book, order);
     const auto story = tellStory(book, order, links, habits);
     diagnosis.findings = findingsOf(book, order, habits, story);
     std::ranges::stable_sort(diagnosis.findings, {}, &LeafFinding::afterRow);

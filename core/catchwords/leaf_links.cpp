@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/catchwords/letters.h"
+
 namespace headcap::core {
 namespace {
 
@@ -10,13 +12,14 @@ using Verdict = CatchwordVerdict;
 
 constexpr double kVariantCost = 0.3;
 constexpr double kDoubtfulCost = 1.5;
-constexpr double kSameByChance = 5.0; // a catchword meets a strange page in under one of a hundred
-constexpr double kVariantByChance = 4.0;
+constexpr double kVariantMoreLikely = 1.0;
 constexpr double kDoubtfulByChance = 1.0;
+constexpr double kReadByCollator = 6.0;
 
 } // namespace
 
 LeafLinks::LeafLinks(const BoundBook& book) : m_book(book) {
+    countFirstWords();
     // Within a leaf nothing can be lost: there the printer's own faults are counted.
     int compared = 0;
     int different = 0;
@@ -25,7 +28,7 @@ LeafLinks::LeafLinks(const BoundBook& book) : m_book(book) {
             continue;
         if (const auto verdict = compare(*leaf.recto, *leaf.verso)) {
             ++compared;
-            different += *verdict == Verdict::different ? 1 : 0;
+            different += verdict->verdict == Verdict::different ? 1 : 0;
         }
     }
     const double rate = (different + 1.0) / (compared + 60.0);
@@ -55,11 +58,27 @@ TurnEvidence LeafLinks::compare(std::size_t page, std::size_t next) const {
     const PageRow& from = m_book.pages[page];
     const PageRow& to = m_book.pages[next];
     if (from.runsOn && next == page + 1)
-        return *from.runsOn ? Verdict::same : Verdict::different;
+        return TurnReading{*from.runsOn ? Verdict::same : Verdict::different, kReadByCollator};
     if (from.catchword.empty() || to.firstWords.empty())
         return std::nullopt;
-    return compareCatchword({from.catchword, to.firstWords, from.wordsBefore, to.runningHead})
-        .verdict;
+    const auto found =
+        compareCatchword({from.catchword, to.firstWords, from.wordsBefore, to.runningHead});
+    return TurnReading{found.verdict, chanceOf(to.firstWords)};
+}
+
+void LeafLinks::countFirstWords() {
+    for (const PageRow& page : m_book.pages) {
+        if (!page.firstWords.empty())
+            ++m_firstWords[readLetters(page.firstWords, 1).plain];
+    }
+}
+
+// Many pages begin with "Die": that a strange one does is no wonder.
+double LeafLinks::chanceOf(std::string_view firstWords) const {
+    const auto found = m_firstWords.find(readLetters(firstWords, 1).plain);
+    const int others = found == m_firstWords.end() ? 0 : found->second - 1;
+    const double rate = (others + 0.3) / (static_cast<double>(m_book.pages.size()) + 20.0);
+    return std::clamp(-std::log(rate), 2.5, 6.0);
 }
 
 TurnEvidence LeafLinks::between(std::size_t leaf, std::size_t next) const {
@@ -71,7 +90,7 @@ TurnEvidence LeafLinks::between(std::size_t leaf, std::size_t next) const {
 double LeafLinks::costIfRunsOn(TurnEvidence evidence) const {
     if (!evidence)
         return 0;
-    switch (*evidence) {
+    switch (evidence->verdict) {
     case Verdict::same: return 0;
     case Verdict::variant: return kVariantCost;
     case Verdict::doubtful: return kDoubtfulCost;
@@ -83,9 +102,9 @@ double LeafLinks::costIfRunsOn(TurnEvidence evidence) const {
 double LeafLinks::costIfBroken(TurnEvidence evidence) const {
     if (!evidence)
         return 0;
-    switch (*evidence) {
-    case Verdict::same: return kSameByChance;
-    case Verdict::variant: return kVariantByChance;
+    switch (evidence->verdict) {
+    case Verdict::same: return evidence->byChance;
+    case Verdict::variant: return evidence->byChance - kVariantMoreLikely;
     case Verdict::doubtful: return kDoubtfulByChance;
     case Verdict::different: return 0;
     }

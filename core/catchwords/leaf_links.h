@@ -4,6 +4,9 @@
 
 #include <cstddef>
 #include <optional>
+#include <string>
+#include <string_view>
+#include <unordered_map>
 #include <vector>
 
 #include "core/catchwords/bound_leaf.h"
@@ -11,8 +14,12 @@
 
 namespace headcap::core {
 
+struct TurnReading {
+    CatchwordVerdict verdict = CatchwordVerdict::doubtful;
+    double byChance = 0; // what it costs that a strange page of this book begins so
+};
 // Nothing where there is no catchword or no text to meet it.
-using TurnEvidence = std::optional<CatchwordVerdict>;
+using TurnEvidence = std::optional<TurnReading>;
 
 class LeafLinks {
 public:
@@ -28,10 +35,13 @@ public:
     [[nodiscard]] std::optional<std::size_t> firstPage(std::size_t leaf) const;
 
 private:
+    void countFirstWords();
     [[nodiscard]] TurnEvidence compare(std::size_t page, std::size_t next) const;
+    [[nodiscard]] double chanceOf(std::string_view firstWords) const;
     [[nodiscard]] bool bears(std::size_t page) const;
 
     const BoundBook& m_book;
+    std::unordered_map<std::u32string, int> m_firstWords;
     double m_differentCost = 4.0; // how rarely this book's catchwords fail within a leaf
 };
 

@@ -15,7 +15,6 @@ constexpr int kNoNumber = -1'000'000;
 constexpr double kLacking = 5.5;
 constexpr double kLackingMore = 0.3; // for each leaf after the first
 constexpr double kLackingMost = 8.0;
-constexpr double kUnprinted = 0.3;
 constexpr double kJump = 5.0;
 constexpr double kJumpWithinLeaf = 5.6;
 constexpr double kJumpAtUnprinted = 0.8; // blanks and plates are numbered or not, as it pleases
@@ -122,7 +121,7 @@ private:
         for (int counted = 0; counted <= std::min(bare, kMostUnprinted); ++counted) {
             start.state.position = 1 + counted;
             start.arrival = {.turn = Turn::unsignedGathering, .countedAfter = counted};
-            emit(start, counted > 0 ? kUnprinted : 0.0);
+            emit(start, m_habits.bareCost(bare, counted));
             beginSeries(start, 0.0, counted, 0);
         }
     }
@@ -134,9 +133,9 @@ private:
             m_node = &before[from];
             const int bare = m_order.unprintedBefore[m_at];
             for (int counted = 0; counted <= std::min(bare, kMostUnprinted); ++counted)
-                leave(counted, bare > 0 ? kUnprinted : 0.0);
+                leave(counted, m_habits.bareCost(bare, counted));
             if (bare > kMostUnprinted)
-                leave(bare, kUnprinted);
+                leave(bare, m_habits.bareCost(bare, bare));
         }
     }
 

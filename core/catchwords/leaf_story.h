@@ -48,13 +48,6 @@ struct StoryLeaf {
     TurnEvidence turn; // the text from the leaf before
 };
 
-// `printed`: leaves of the book that bear print, in the order to be explained; `unprintedBefore`:
-// how many bare leaves stand before each.
-struct LeafOrder {
-    std::vector<std::size_t> printed;
-    std::vector<int> unprintedBefore;
-};
-
 [[nodiscard]] std::vector<StoryLeaf> tellStory(const BoundBook& book, const LeafOrder& order,
                                                const LeafLinks& links, const BookHabits& habits);
 

@@ -48,6 +48,8 @@ std::optional<int> readRoman(std::string_view text) {
 std::optional<PrintedNumber> readPrintedNumber(std::string_view text) {
     text = stripped(text, " \t");
     const bool supplied = text.starts_with('[');
+    if (const auto correction = text.find('['); correction != std::string_view::npos && !supplied)
+        text = text.substr(0, correction);
     text = stripped(text, " []().:-–—");
     for (const std::string_view word : {"fol", "Fol", "f", "p", "pag", "Pag", "Bl"}) {
         if (text.starts_with(word) && text.size() > word.size() &&

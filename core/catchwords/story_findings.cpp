@@ -62,9 +62,9 @@ private:
 
     [[nodiscard]] Says catchwordBroken(std::size_t at) const {
         const auto& turn = m_story[at].turn;
-        if (!turn || *turn == Verdict::doubtful)
+        if (!turn || turn->verdict == Verdict::doubtful)
             return Says::nothing;
-        return *turn == Verdict::different ? Says::yes : Says::no;
+        return turn->verdict == Verdict::different ? Says::yes : Says::no;
     }
 
     // A number read on one of the leaves near `at`, as expected there.
@@ -134,6 +134,10 @@ private:
             support += says == Says::yes ? 1 : 0;
             against += says == Says::no ? 1 : 0;
         }
+        if (support == 1 && text == Says::yes) {
+            catchwordAlone(at);
+            return;
+        }
         std::vector<std::string> evidence;
         if (text == Says::yes)
             evidence.push_back(catchwordSentence(at, "does not meet the next page"));
@@ -153,6 +157,13 @@ private:
             sentence += "; no catchword tells";
         add(LeafFindingKind::leafLacking, lastRowBefore(at), firstRow(at), count,
             support >= 2 && against == 0, sentence + ".");
+    }
+
+    // A printer's catchword goes wrong now and then: alone it proves no loss.
+    void catchwordAlone(std::size_t at) {
+        add(LeafFindingKind::unexplained, lastRowBefore(at), firstRow(at), 0, false,
+            fmt::format("After row {} {}; neither numbers nor fold tell whether a leaf is lacking.",
+                        lastRowBefore(at), catchwordSentence(at, "does not meet the next page")));
     }
 
     [[nodiscard]] std::string numbersOf(std::size_t at, int count) const {
