@@ -8,6 +8,7 @@
 #include "core/catchwords/bound_leaf.h"
 #include "core/catchwords/leaf_links.h"
 #include "core/catchwords/leaf_story.h"
+#include "core/catchwords/rebinding.h"
 #include "core/catchwords/story_findings.h"
 
 namespace headcap::core {
@@ -52,10 +53,13 @@ LeafDiagnosis diagnoseLeaves(std::span<const PageRow> pages) {
     LeafDiagnosis diagnosis;
     const BoundBook book = bindLeaves(pages);
     const LeafLinks links(book);
-    const LeafOrder order = orderOf(book, links);
+    const Rebinding rebound = putInOrder(book, links, orderOf(book, links));
+    const LeafOrder& order = rebound.order;
     const BookHabits habits(book, order);
     const auto story = tellStory(book, order, links, habits);
     diagnosis.findings = findingsOf(book, order, habits, story);
+    diagnosis.findings.insert(diagnosis.findings.end(), rebound.findings.begin(),
+                              rebound.findings.end());
     std::ranges::stable_sort(diagnosis.findings, {}, &LeafFinding::afterRow);
     return diagnosis;
 }

@@ -360,7 +360,7 @@ private:
         const int jump = number.value - side(page) - node.state.expected;
         const int bare = m_order.unprintedBefore[m_at];
         if (bare > 0 && jump % m_unit == 0 && std::abs(jump) <= bare * m_unit)
-            return kJumpAtUnprinted;
+            return std::min(kJump, kJumpAtUnprinted + m_habits.bareCost(bare, jump > 0 ? bare : 0));
         const bool opens = node.arrival.turn != Turn::sameGathering;
         if (number.value <= 3 && opens)
             return kRestart;

@@ -10,6 +10,8 @@ namespace {
 
 using Verdict = CatchwordVerdict;
 
+constexpr double kAgainstHabit = 2.5;
+
 enum class Says { nothing, yes, no };
 
 std::string joined(const std::vector<std::string>& parts) {
@@ -57,7 +59,10 @@ private:
     // Rows from 1.
     [[nodiscard]] std::size_t firstRow(std::size_t at) const { return bound(at).firstRow() + 1; }
     [[nodiscard]] std::size_t lastRowBefore(std::size_t at) const {
-        return at == 0 ? firstRow(at) - 1 : bound(at - 1).lastRow() + 1;
+        if (at == 0)
+            return 0;
+        const std::size_t last = bound(at - 1).lastRow() + 1;
+        return last < firstRow(at) ? last : firstRow(at) - 1;
     }
 
     [[nodiscard]] Says catchwordBroken(std::size_t at) const {
@@ -134,7 +139,8 @@ private:
             support += says == Says::yes ? 1 : 0;
             against += says == Says::no ? 1 : 0;
         }
-        if (support == 1 && text == Says::yes) {
+        // Several leaves are not lost on the word of one catchword.
+        if (support == 1 && text == Says::yes && (count > 1 || against > 0)) {
             catchwordAlone(at);
             return;
         }
@@ -224,8 +230,10 @@ private:
         const Arrival& arrival = m_story[at].arrival;
         // Blanks and plates are numbered or not, as the printer pleased.
         const int bare = m_order.unprintedBefore[at];
+        const bool asBookDoes =
+            m_habits.bareCost(bare, arrival.numberJump > 0 ? bare : 0) < kAgainstHabit;
         if (bare > 0 && arrival.numberJump % m_unit == 0 &&
-            std::abs(arrival.numberJump) <= bare * m_unit)
+            std::abs(arrival.numberJump) <= bare * m_unit && asBookDoes)
             return;
         const auto& numbers = bound(at).numbers;
         std::size_t row = firstRow(at);

@@ -8,6 +8,7 @@
 #include <random>
 #include <string>
 #include <string_view>
+#include <utility>
 
 #include <fmt/format.h>
 
@@ -55,14 +56,14 @@ void printUntouched(const std::vector<tests::TrialBook>& books, bool numbered, b
 }
 
 void printArm(const std::vector<tests::TrialBook>& books, Arm arm, std::string_view name,
-              bool list) {
+              bool numberedOnly, bool list) {
     std::mt19937 random(kSeed);
     int trials = 0;
     int named = 0;
     int lacking = 0;
     for (const tests::TrialBook& book : books) {
         for (int round = 0; round < kTrialsEach; ++round) {
-            const tests::Trial trial = tests::makeTrial(book, arm, random);
+            const tests::Trial trial = tests::makeTrial(book, arm, numberedOnly, random);
             const auto diagnosis = core::diagnoseLeaves(trial.pages);
             const auto result = tests::judge(trial, diagnosis);
             ++trials;
@@ -78,7 +79,8 @@ void printArm(const std::vector<tests::TrialBook>& books, Arm arm, std::string_v
             }
         }
     }
-    fmt::print("{}: {} trials, named in place {:.2f} %, called lacking {:.2f} %\n", name, trials,
+    fmt::print("{}, {}: {} trials, named in place {:.2f} %, called lacking {:.2f} %\n", name,
+               numberedOnly ? "numbered leaves" : "any printed leaf", trials,
                100.0 * named / trials, 100.0 * lacking / trials);
 }
 
@@ -136,16 +138,19 @@ int main(int argc, char** argv) {
         printUntouched(books, true, list);
     if (wanted("1"))
         printUntouched(books, false, list);
-    if (wanted("a"))
-        printArm(books, Arm::leafOut, "a. as printed, a leaf out", list);
-    if (wanted("b"))
-        printArm(books, Arm::leafOutUnnumbered, "b. numbers blanked, a leaf out", list);
-    if (wanted("c"))
-        printArm(books, Arm::numbersRaised, "c. numbers raised by 2", list);
-    if (wanted("d"))
-        printArm(books, Arm::leafOutFoliated, "d. foliated, a leaf out", list);
-    if (wanted("e"))
-        printArm(books, Arm::leavesExchanged, "e. neighbouring leaves exchanged", list);
+    const std::pair<std::string_view, std::pair<Arm, std::string_view>> arms[] = {
+        {"a", {Arm::leafOut, "a. as printed, a leaf out"}},
+        {"b", {Arm::leafOutUnnumbered, "b. numbers blanked, a leaf out"}},
+        {"c", {Arm::numbersRaised, "c. numbers raised by 2"}},
+        {"d", {Arm::leafOutFoliated, "d. foliated, a leaf out"}},
+        {"e", {Arm::leavesExchanged, "e. neighbouring leaves exchanged"}},
+    };
+    for (const auto& [key, arm] : arms) {
+        if (!wanted(key))
+            continue;
+        printArm(books, arm.first, arm.second, true, list);
+        printArm(books, arm.first, arm.second, false, list);
+    }
     if (wanted("t"))
         printTime(books);
     return 0;

@@ -13,6 +13,20 @@ bool bearsText(const core::PageRow& page) {
     return !page.firstWords.empty();
 }
 
+bool isNumbered(const TrialBook& book, std::size_t recto) {
+    for (const std::size_t row : {recto, recto + 1}) {
+        const auto number = core::readPrintedNumber(book.pages[row].number);
+        if (!number || number->supplied)
+            return false;
+    }
+    return true;
+}
+
+// Between printed leaves on both sides; bare plates beside the place leave it open.
+bool holdsPlace(const core::LeafFinding& finding, int afterRow) {
+    return finding.afterRow <= afterRow && finding.beforeRow > afterRow;
+}
+
 } // namespace
 
 std::vector<TrialBook> trialBooks(const core::TextTable& table) {
@@ -31,6 +45,10 @@ std::vector<TrialBook> trialBooks(const core::TextTable& table) {
             book.printed.erase(book.printed.begin());
             book.printed.pop_back();
         }
+        for (const std::size_t row : book.printed) {
+            if (isNumbered(book, row) && isNumbered(book, row - 2))
+                book.numbered.push_back(row);
+        }
         books.push_back(std::move(book));
     }
     return books;
@@ -42,9 +60,10 @@ std::vector<core::PageRow> withoutNumbers(std::vector<core::PageRow> pages) {
     return pages;
 }
 
-Trial makeTrial(const TrialBook& book, Arm arm, std::mt19937& random) {
+Trial makeTrial(const TrialBook& book, Arm arm, bool numberedOnly, std::mt19937& random) {
     Trial trial{.pages = book.pages, .arm = arm};
-    const std::size_t at = book.printed[random() % book.printed.size()];
+    const auto& leaves = numberedOnly ? book.numbered : book.printed;
+    const std::size_t at = leaves[random() % leaves.size()];
     trial.afterRow = static_cast<int>(at);
     trial.texts.reserve(book.pages.size());
     if (arm == Arm::leafOutUnnumbered)
@@ -88,11 +107,11 @@ TrialResult judge(const Trial& trial, const core::LeafDiagnosis& diagnosis) {
             result.named |= finding.kind == Kind::misnumbered && off <= 6;
             break;
         case Arm::leavesExchanged:
-            result.named |= finding.kind == Kind::misbound && off == 0;
+            result.named |= finding.kind == Kind::misbound && holdsPlace(finding, trial.afterRow);
             break;
         default:
-            result.named |= finding.kind == Kind::leafLacking && off == 0 &&
-                            finding.beforeRow == trial.afterRow + 1;
+            result.named |=
+                finding.kind == Kind::leafLacking && holdsPlace(finding, trial.afterRow);
         }
     }
     return result;

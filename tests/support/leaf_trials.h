@@ -16,7 +16,10 @@ struct TrialBook {
     std::string name;
     std::vector<core::PageRow> pages;
     std::size_t firstRecto = 0;          // 0 or 1: where signature marks mostly stand
-    std::vector<std::size_t> printed;    // rectos of leaves printed on both sides, ends left out
+    // Rectos of leaves with text on both sides, the first and last left out; and of those that
+    // bear printed numbers and follow one that does.
+    std::vector<std::size_t> printed;
+    std::vector<std::size_t> numbered;
 };
 
 [[nodiscard]] std::vector<TrialBook> trialBooks(const core::TextTable& table);
@@ -36,7 +39,8 @@ struct Trial {
     int afterRow = 0; // the last row before the place, from 1
 };
 
-[[nodiscard]] Trial makeTrial(const TrialBook& book, Arm arm, std::mt19937& random);
+[[nodiscard]] Trial makeTrial(const TrialBook& book, Arm arm, bool numberedOnly,
+                              std::mt19937& random);
 [[nodiscard]] std::vector<core::PageRow> withoutNumbers(std::vector<core::PageRow> pages);
 
 struct TrialResult {
