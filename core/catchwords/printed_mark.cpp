@@ -148,11 +148,17 @@ bool isTitleWord(std::string_view token) {
     return token.size() > 2 && token.back() == '.' && isLetter(token.front());
 }
 
-// "[Crit. Sam.] F 2": a title in square brackets goes, unless nothing would be left.
+// "[Crit. Sam.] F 2": a title in square brackets goes. A long s is an s.
 std::string withoutBrackets(std::string_view text) {
+    constexpr std::string_view kLongS = "\xC5\xBF";
     std::string left;
     int depth = 0;
-    for (const char c : text) {
+    for (std::size_t at = 0; at < text.size(); ++at) {
+        char c = text[at];
+        if (text.substr(at).starts_with(kLongS)) {
+            c = 's';
+            ++at;
+        }
         depth += c == '[' ? 1 : 0;
         if (depth == 0)
             left += c;
@@ -167,7 +173,8 @@ std::optional<PrintedMark> readPrintedMark(std::string_view text) {
     const std::string bare = withoutBrackets(text);
     const auto tokens = tokensOf(bare);
     for (std::size_t begin = 0; begin < tokens.size(); ++begin) {
-        if (begin > 0 && isTitleWord(tokens[begin]))
+        const bool abbreviated = tokens[begin].back() == '.' && begin + 1 < tokens.size();
+        if (begin > 0 && (abbreviated || isTitleWord(tokens[begin])))
             continue;
         if (const auto mark = readTokens(tokens, begin, tokens.size()))
             return mark;

@@ -169,7 +169,7 @@ private:
     std::vector<Piece> cut() {
         std::vector<Piece> pieces;
         for (std::size_t at = 0; at < m_order.printed.size(); ++at) {
-            if (at == 0 || cost(at - 1, at) >= kBreak)
+            if (at == 0 || cost(at - 1, at) >= kBreak || !agree(at - 1, at))
                 pieces.push_back({at, at});
             pieces.back().end = at + 1;
         }
@@ -183,7 +183,11 @@ private:
             const std::size_t first = piece > kReach ? piece - kReach : 0;
             const std::size_t last = std::min(pieces.size(), piece + kReach);
             for (std::size_t before = first; before <= last; ++before) {
-                if (before == piece || before == piece + 1)
+                // A piece that is wanted somewhere has left a gap there.
+                const bool gap = before > 0 && before < pieces.size() &&
+                                 cost(pieces[before].begin - 1, pieces[before].begin) >= kBreak;
+                const bool end = before == 0 || before == pieces.size();
+                if (before == piece || before == piece + 1 || !(gap || end))
                     continue;
                 const double gain = gainOf(pieces, piece, before);
                 const bool fewer = gain > best.gain - 1e-9 && best.gain > 0 &&
@@ -218,17 +222,23 @@ private:
         const double joinedRight = turn(moved.end - 1, right);
         const bool meets = (left && agree(*left, moved.begin)) ||
                            (right && agree(moved.end - 1, *right));
-        if (!meets || joinedLeft >= kBreak || joinedRight >= kBreak)
+        const bool leftHolds = joinedLeft < kBreak || textAgrees(*left, moved.begin);
+        const bool rightHolds = joinedRight < kBreak || textAgrees(moved.end - 1, *right);
+        if (!meets || !leftHolds || !rightHolds)
             return 0;
         const double now = turn(previous, moved.begin) + turn(moved.end - 1, next) +
                            turn(left, right);
         return now - turn(previous, next) - joinedLeft - joinedRight;
     }
 
+    [[nodiscard]] bool textAgrees(std::size_t at, std::size_t next) const {
+        const auto turn = m_links.between(m_order.printed[at], m_order.printed[next]);
+        return turn && turn->verdict <= CatchwordVerdict::variant;
+    }
+
     // Something speaks for the turn, not only nothing against it.
     [[nodiscard]] bool agree(std::size_t at, std::size_t next) const {
-        const auto turn = m_links.between(m_order.printed[at], m_order.printed[next]);
-        if (turn && turn->verdict <= CatchwordVerdict::variant)
+        if (textAgrees(at, next))
             return true;
         const auto number = numberOf(at);
         const auto following = numberOf(next);

@@ -63,7 +63,9 @@ std::vector<core::PageRow> withoutNumbers(std::vector<core::PageRow> pages) {
 Trial makeTrial(const TrialBook& book, Arm arm, bool numberedOnly, std::mt19937& random) {
     Trial trial{.pages = book.pages, .arm = arm};
     const auto& leaves = numberedOnly ? book.numbered : book.printed;
-    const std::size_t at = leaves[random() % leaves.size()];
+    std::size_t at = leaves[random() % leaves.size()];
+    while (arm == Arm::leavesExchanged && !std::ranges::binary_search(leaves, at + 2))
+        at = leaves[random() % leaves.size()];
     trial.afterRow = static_cast<int>(at);
     trial.texts.reserve(book.pages.size());
     if (arm == Arm::leafOutUnnumbered)
