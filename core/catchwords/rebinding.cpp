@@ -15,7 +15,9 @@ namespace {
 constexpr double kNumberBreak = 4.0;
 constexpr double kMarkBreak = 3.0;
 constexpr double kBreak = 2.9;     // a turn that costs more is a place to cut
-constexpr double kWorthMoving = 6.0;
+constexpr double kExplainable = 6.0; // a lost leaf or a misnumbering explains any break for less
+constexpr double kMeeting = 2.0;     // for a catchword that meets its page at the new place
+constexpr double kWorthMoving = 10.0;
 constexpr std::size_t kMostMoves = 12;
 constexpr std::size_t kReach = 24; // pieces on either side to which one may be moved
 constexpr std::size_t kTellingLetters = 24;
@@ -226,9 +228,14 @@ private:
         const bool rightHolds = joinedRight < kBreak || textAgrees(moved.end - 1, *right);
         if (!meets || !leftHolds || !rightHolds)
             return 0;
-        const double now = turn(previous, moved.begin) + turn(moved.end - 1, next) +
-                           turn(left, right);
-        return now - turn(previous, next) - joinedLeft - joinedRight;
+        const auto broken = [&](std::optional<std::size_t> at, std::optional<std::size_t> to) {
+            return std::min(turn(at, to), kExplainable);
+        };
+        const double now = broken(previous, moved.begin) + broken(moved.end - 1, next) +
+                           broken(left, right);
+        const double meetings = (left && textAgrees(*left, moved.begin) ? kMeeting : 0) +
+                                (right && textAgrees(moved.end - 1, *right) ? kMeeting : 0);
+        return now + meetings - broken(previous, next) - joinedLeft - joinedRight;
     }
 
     [[nodiscard]] bool textAgrees(std::size_t at, std::size_t next) const {
@@ -283,7 +290,7 @@ private:
             sentence = fmt::format("{} after row {} belong{} at the end", what, after,
                                    count == 1 ? "s" : "");
         m_findings.push_back({LeafFindingKind::misbound, after, rowAfter(end - 1), count,
-                              move.gain >= kWorthMoving + 2,
+                              move.gain >= kWorthMoving + 4,
                               sentence + ": there catchwords, numbers and signatures run on."});
     }
 
