@@ -2,10 +2,9 @@
 
 #include <algorithm>
 
-#include <nlohmann/json.hpp>
-
 #include "core/catchwords/book_habits.h"
 #include "core/catchwords/bound_leaf.h"
+#include "core/catchwords/inferred_make_up.h"
 #include "core/catchwords/leaf_links.h"
 #include "core/catchwords/leaf_story.h"
 #include "core/catchwords/rebinding.h"
@@ -57,6 +56,9 @@ LeafDiagnosis diagnoseLeaves(std::span<const PageRow> pages) {
     const LeafOrder& order = rebound.order;
     const BookHabits habits(book, order);
     const auto story = tellStory(book, order, links, habits);
+    diagnosis.gatherings = gatheringsOf(book, habits, story);
+    diagnosis.formula = formulaOf(diagnosis.gatherings);
+    diagnosis.extent = extentOf(book, story);
     diagnosis.findings = findingsOf(book, order, habits, story);
     diagnosis.findings.insert(diagnosis.findings.end(), rebound.findings.begin(),
                               rebound.findings.end());

@@ -6,6 +6,7 @@
 // A New Introduction to Bibliography; Cockerell, Bookbinding, and the Care of Books, ch. II).
 #pragma once
 
+#include <optional>
 #include <span>
 #include <string>
 #include <string_view>
@@ -14,6 +15,7 @@
 #include <nlohmann/json_fwd.hpp>
 
 #include "core/catchwords/page_table.h"
+#include "core/catchwords/printed_mark.h"
 
 namespace headcap::core {
 
@@ -36,14 +38,15 @@ struct LeafFinding {
 };
 
 struct InferredGathering {
-    std::string signature; // as bibliographers write it; in brackets where no mark was read
+    std::string signature; // as bibliographers write it: C, 2A, π
     int leaves = 0;        // called for
     int lacking = 0;       // of them
     std::vector<int> lackingLeaves; // which, from 1
     int firstRow = 0;
     int lastRow = 0;
     bool marked = false; // at least one of its marks was read
-    bool sure = false;   // its marks, its length and its neighbours agree
+    bool sure = false;   // marked, and of a length usual in this book
+    std::optional<GatheringRank> rank; // nothing for an unsigned gathering, π or χ
 };
 
 struct LeafDiagnosis {
