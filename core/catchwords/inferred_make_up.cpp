@@ -244,7 +244,8 @@ std::string formulaOf(const std::vector<InferredGathering>& gatherings) {
         const auto follows = [&](const InferredGathering& gathering) {
             const InferredGathering& before = gatherings[end - 1];
             return first.rank && gathering.rank && gathering.leaves == first.leaves &&
-                   gathering.marked == first.marked &&
+                   (gathering.marked == first.marked ||
+                    gathering.lacking == gathering.leaves) &&
                    gatheringsBetween(*before.rank, *gathering.rank) == 1;
         };
         while (end < gatherings.size() && follows(gatherings[end]))

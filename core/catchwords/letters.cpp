@@ -32,11 +32,15 @@ constexpr std::u32string_view kConSpellings[] = {U"con", U"com", U"cum", U"us"};
 constexpr std::u32string_view kUsSpellings[] = {U"us", U"os", U"s"};
 constexpr std::u32string_view kQuodSpellings[] = {U"quod", U"que", U"quam", U"quae"};
 constexpr std::u32string_view kUeSpellings[] = {U"ue", U"us", U"ed", U"m", U"et", U"z", U""};
-constexpr std::u32string_view kDeSpellings[] = {U"de", U"d"};
+constexpr std::u32string_view kDeSpellings[] = {U"de", U"d", U"uod"};
 
 constexpr std::array<Spellings, kSignEnd - kNasal> kSpellings = {
     kNasalSpellings, kStrokeSpellings, kAndSpellings, kPerSpellings, kConSpellings,
     kUsSpellings,    kQuodSpellings,   kUeSpellings,  kDeSpellings};
+
+constexpr char32_t kOgonek = 0x0328;
+constexpr char32_t kDotAbove = 0x0307;
+constexpr char32_t kDiaeresis = 0x0308;
 
 bool isVowel(char32_t c) { return std::u32string_view(U"aeiouyvj").find(c) != std::u32string_view::npos; }
 
@@ -63,14 +67,15 @@ std::u32string_view special(char32_t c) {
     case 0x00F8: case 0x00D8: return U"oe";
     case 0x00FE: case 0x00DE: return U"th";
     case 0x0131: return U"i";
-    case 0x0292: case 0x01B7: return U"z";
+    case 0x0142: case 0x0141: return U"l\xE001";
+    case 0xA75F: case 0xA75E: return U"v\xE001";
     case 0xA753: case 0xA752: return U"pro";
     case 0xA751: case 0xA750: return U"\xE003";
     case 0xA76F: case 0xA76E: return U"\xE004";
     case 0xA770: return U"\xE005";
     case 0xA759: case 0xA758: return U"\xE006";
     case 0xA757: case 0xA756: return U"q\xE001";
-    case 0xA76B: case 0xA76A: return U"\xE007";
+    case 0xA76B: case 0xA76A: case 0x0292: case 0x01B7: return U"\xE007";
     case 0x0111: case 0x0110: case 0xA77A: case 0xA779: return U"\xE008";
     case 0xA75D: case 0xA75C: return U"rum";
     case 0x204A: case '&': return U"\xE002";
@@ -172,9 +177,23 @@ private:
             m_text.plain += U'e';
         } else if (mark >= 0x0363 && mark <= 0x036F && mark != 0x0364 && mark != 0x0366) {
             m_text.plain += U"aeioucdhmrtvx"[mark - 0x0363];
+        } else if (mark == kOgonek && base == 'e') {
+            m_text.plain.insert(m_text.plain.size() - 1, 1, U'a'); // e caudata
         } else if (isStrokeMark(mark)) {
-            m_text.plain += isVowel(base) || base == 'm' || base == 'n' ? kNasal : kStroke;
+            takeStroke(base);
+        } else if ((mark == kDotAbove || mark == kDiaeresis) && (base == 'q' || base == 'p')) {
+            m_text.plain += kStroke;
         }
+    }
+
+    void takeStroke(char32_t base) {
+        const bool nasal = base == 'm' || base == 'n';
+        const std::size_t size = m_text.plain.size();
+        const bool afterVowel = size >= 2 && isVowel(m_text.plain[size - 2]);
+        if (nasal && !afterVowel)
+            m_text.plain.insert(size - 1, 1, kStroke); // tn̄ is tamen: what is left out comes before
+        else
+            m_text.plain += isVowel(base) || nasal ? kNasal : kStroke;
     }
 
     void append(std::u32string_view letters) {

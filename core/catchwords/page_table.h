@@ -32,6 +32,8 @@ enum class PageTableProblem { noHeader, columnMissing };
 struct PageTableError {
     PageTableProblem problem = PageTableProblem::noHeader;
     std::string_view column = {}; // the first of those missing
+
+    friend bool operator==(const PageTableError&, const PageTableError&) = default;
 };
 
 // The columns page_n, signature, catchword and first_words are wanted; words_before_catchword,

@@ -44,6 +44,12 @@ private:
         [[nodiscard]] std::size_t size() const { return end - begin; }
     };
 
+    struct Neighbours {
+        double cost = 0;
+        bool textAgrees = false;
+        bool numbersAgree = false;
+    };
+
     struct Move {
         std::size_t piece = 0;
         std::size_t before = 0; // the piece before which it goes
@@ -131,22 +137,31 @@ private:
         return std::nullopt;
     }
 
-    double cost(std::size_t at, std::size_t next) {
+    // What is known of two leaves as neighbours; the same pairs are asked for again and again.
+    const Neighbours& neighbours(std::size_t at, std::size_t next) {
         const std::uint64_t key =
             (static_cast<std::uint64_t>(m_order.printed[at]) << 32) | m_order.printed[next];
-        const auto [found, fresh] = m_costs.try_emplace(key, 0.0);
-        if (!fresh)
-            return found->second;
+        const auto [found, fresh] = m_neighbours.try_emplace(key);
+        if (fresh)
+            found->second = weigh(at, next);
+        return found->second;
+    }
+
+    [[nodiscard]] Neighbours weigh(std::size_t at, std::size_t next) const {
         const auto turn = m_links.between(m_order.printed[at], m_order.printed[next]);
-        double sum = turn ? m_links.costIfRunsOn(turn) : 0.5;
         const auto number = numberOf(at);
         const auto following = numberOf(next);
-        if (number && following && *following != *number + m_unit)
-            sum += numberBreak(next, *following - *number - m_unit);
-        sum += markBreak(at, next);
-        found->second = sum;
-        return sum;
+        const int jump = number && following ? *following - *number - m_unit : 0;
+        Neighbours found;
+        found.textAgrees = turn && turn->verdict <= CatchwordVerdict::variant;
+        found.numbersAgree = number && following && jump == 0;
+        found.cost = (turn ? m_links.costIfRunsOn(turn) : 0.5) + markBreak(at, next);
+        if (jump != 0)
+            found.cost += numberBreak(next, jump);
+        return found;
     }
+
+    double cost(std::size_t at, std::size_t next) { return neighbours(at, next).cost; }
 
     [[nodiscard]] double numberBreak(std::size_t next, int jump) const {
         const int bare = m_order.unprintedBefore[next];
@@ -238,18 +253,12 @@ private:
         return now + meetings - broken(previous, next) - joinedLeft - joinedRight;
     }
 
-    [[nodiscard]] bool textAgrees(std::size_t at, std::size_t next) const {
-        const auto turn = m_links.between(m_order.printed[at], m_order.printed[next]);
-        return turn && turn->verdict <= CatchwordVerdict::variant;
-    }
+    bool textAgrees(std::size_t at, std::size_t next) { return neighbours(at, next).textAgrees; }
 
     // Something speaks for the turn, not only nothing against it.
-    [[nodiscard]] bool agree(std::size_t at, std::size_t next) const {
-        if (textAgrees(at, next))
-            return true;
-        const auto number = numberOf(at);
-        const auto following = numberOf(next);
-        return number && following && *following == *number + m_unit;
+    bool agree(std::size_t at, std::size_t next) {
+        const Neighbours& found = neighbours(at, next);
+        return found.textAgrees || found.numbersAgree;
     }
 
     void apply(const std::vector<Piece>& pieces, const Move& move) {
@@ -307,7 +316,7 @@ private:
     const LeafLinks& m_links;
     LeafOrder m_order;
     int m_unit;
-    std::unordered_map<std::uint64_t, double> m_costs;
+    std::unordered_map<std::uint64_t, Neighbours> m_neighbours;
     std::vector<LeafFinding> m_findings;
 };
 
