@@ -28,6 +28,7 @@ constexpr double kMissignedBoth = 8.0;
 constexpr double kFoldAtEnd = 1.5; // the last gathering of a series has what leaves it needs
 constexpr double kNewSeries = 2.0;
 constexpr double kLateSeries = 5.0; // a series that begins in its midst
+constexpr double kNamedLate = 3.5;  // a gathering that only its third leaf or a later one names
 constexpr double kOutOfOrder = 7.5;
 constexpr double kUnsigned = 3.0;
 
@@ -297,7 +298,7 @@ private:
             if (mark.named && mark.leaf == state.position) {
                 state.series = mark.series;
                 state.rank = mark.rank;
-                return 1.0;
+                return kNamedLate;
             }
             return m_habits.hasMarks() ? kMissignedGathering : 0.0;
         }

@@ -237,8 +237,9 @@ private:
         const auto right = firstOf(before);
         const double joinedLeft = turn(left, moved.begin);
         const double joinedRight = turn(moved.end - 1, right);
-        const bool meets = (left && agree(*left, moved.begin)) ||
-                           (right && agree(moved.end - 1, *right));
+        const bool meetsLeft = left && agree(*left, moved.begin);
+        const bool meetsRight = right && agree(moved.end - 1, *right);
+        const bool meets = (meetsLeft || !left) && (meetsRight || !right);
         const bool leftHolds = joinedLeft < kBreak || textAgrees(*left, moved.begin);
         const bool rightHolds = joinedRight < kBreak || textAgrees(moved.end - 1, *right);
         if (!meets || !leftHolds || !rightHolds)
