@@ -12,7 +12,9 @@ constexpr int kFar = std::numeric_limits<int>::max() / 4;
 constexpr std::size_t kMostLetters = 40;
 constexpr std::size_t kMostLeftOut = 5; // letters that one stroke can stand for
 
-char32_t before(std::u32string_view text, std::size_t at) { return at > 0 ? text[at - 1] : 0; }
+char32_t before(std::u32string_view text, std::size_t at) {
+    return at > 0 ? text[at - 1] : 0;
+}
 
 // What it costs that one text has a letter more than the other.
 int extraLetter(std::u32string_view text, std::size_t at) {
@@ -70,8 +72,8 @@ void PrefixAlignment::expand(std::size_t row, std::size_t column) {
         return;
     const bool inWord = row < m_word.size();
     const bool inText = column < m_text.size();
-    const auto spellOut = [&](std::u32string_view signs, std::size_t at, std::u32string_view letters,
-                              std::size_t from, bool signInWord) {
+    const auto spellOut = [&](std::u32string_view signs, std::size_t at,
+                              std::u32string_view letters, std::size_t from, bool signInWord) {
         for (const std::u32string_view spelling : expansionsOf(signs[at])) {
             const auto step = [&](std::size_t length) {
                 signInWord ? relax(row + 1, column + length, here)

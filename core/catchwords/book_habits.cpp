@@ -25,8 +25,8 @@ std::vector<Start> startsOf(const BoundBook& book, const std::vector<std::size_t
     const auto close = [&] {
         if (!current)
             return;
-        const auto most = std::ranges::max_element(
-            votes, {}, [](const auto& vote) { return vote.second; });
+        const auto most =
+            std::ranges::max_element(votes, {}, [](const auto& vote) { return vote.second; });
         starts.push_back({*current, most->first});
         votes.clear();
     };

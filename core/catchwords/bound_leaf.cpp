@@ -70,7 +70,7 @@ public:
 private:
     static constexpr int kMarkOnVerso = 6;
     static constexpr int kWrongParity = 2;
-    static constexpr int kOneSided = 5;        // a leaf of which only one side is there, unprinted
+    static constexpr int kOneSided = 5; // a leaf of which only one side is there, unprinted
     static constexpr int kOneSidedPrinted = 14;
 
     void reach(std::size_t row, std::size_t side) {
@@ -112,7 +112,8 @@ void settleDoubledV(std::vector<BoundLeaf>& leaves) {
             if (!before || !before->gathering)
                 continue;
             const GatheringRank& fifth = *before->gathering;
-            const bool doubled = signatureOf(*mark->gathering) == fmt::format("2{}", signatureOf(fifth));
+            const bool doubled =
+                signatureOf(*mark->gathering) == fmt::format("2{}", signatureOf(fifth));
             const bool letterV = signatureOf(fifth) == "V" || signatureOf(fifth) == "v";
             if (doubled && letterV && before->leaf + static_cast<int>(back) == 5)
                 mark = PrintedMark{fifth, 5};

@@ -26,9 +26,13 @@ int slipsBorne(std::size_t letters) {
     return letters == 4 ? 40 : letters == 3 ? 25 : 0;
 }
 
-bool isFigure(char32_t c) { return c >= '0' && c <= '9'; }
+bool isFigure(char32_t c) {
+    return c >= '0' && c <= '9';
+}
 
-bool hasFigure(std::u32string_view text) { return std::ranges::any_of(text, isFigure); }
+bool hasFigure(std::u32string_view text) {
+    return std::ranges::any_of(text, isFigure);
+}
 
 // A note's mark, as in "(b) Auf" or "c) Es": the catchword of the notes at the foot.
 bool isNoteMark(std::string_view catchword) {
@@ -51,8 +55,7 @@ bool looksLikeFormula(std::string_view text) {
         return true;
     const LetterText letters = readLetters(text, kMostCatchwords);
     return std::ranges::any_of(letters.words, [&](const LetterWord& word) {
-        return word.end - word.begin == 1 && !word.numeral &&
-               !isFigure(letters.plain[word.begin]);
+        return word.end - word.begin == 1 && !word.numeral && !isFigure(letters.plain[word.begin]);
     });
 }
 
@@ -60,7 +63,9 @@ std::u32string_view plainFrom(const LetterText& text, std::size_t word) {
     return std::u32string_view(text.plain).substr(text.words[word].begin);
 }
 
-bool hasSign(std::u32string_view text) { return std::ranges::any_of(text, isAbbreviationSign); }
+bool hasSign(std::u32string_view text) {
+    return std::ranges::any_of(text, isAbbreviationSign);
+}
 
 class Comparer {
 public:
@@ -198,8 +203,8 @@ private:
     }
 
     static std::size_t leadingNumerals(const LetterText& text) {
-        const auto first = std::ranges::find_if(
-            text.words, [](const LetterWord& word) { return !word.numeral; });
+        const auto first =
+            std::ranges::find_if(text.words, [](const LetterWord& word) { return !word.numeral; });
         return static_cast<std::size_t>(first - text.words.begin());
     }
 
@@ -298,32 +303,52 @@ CatchwordComparison compareCatchword(const CatchwordReading& reading) {
 
 std::string_view wordOf(CatchwordVerdict verdict) {
     switch (verdict) {
-    case Verdict::same: return "same";
-    case Verdict::variant: return "variant";
-    case Verdict::doubtful: return "doubtful";
-    case Verdict::different: return "different";
+    case Verdict::same:
+        return "same";
+    case Verdict::variant:
+        return "variant";
+    case Verdict::doubtful:
+        return "doubtful";
+    case Verdict::different:
+        return "different";
     }
     return {};
 }
 
 std::string_view sentenceOf(CatchwordReason reason) {
     switch (reason) {
-    case Reason::equal: return "the same word";
-    case Reason::partOfWord: return "the first part of the word";
-    case Reason::spelling: return "the same word, spelt otherwise";
-    case Reason::abbreviation: return "the same word, abbreviated in one place";
-    case Reason::letterSlip: return "the same word but for one letter";
-    case Reason::afterHeading: return "found behind a heading or note";
-    case Reason::numberPassedOver: return "the same word, with a number or mark in one place only";
-    case Reason::initialApart: return "the same word, its initial set apart";
-    case Reason::moreThanOneSlip: return "alike, but in more than one letter different";
-    case Reason::tooShort: return "alike, but in too few letters to tell";
-    case Reason::laterWordsDiffer: return "the first word agrees, the next does not";
-    case Reason::formulaNotSpelt: return "the page begins with a formula that is not spelt out";
-    case Reason::wordOfNote: return "the catchword belongs to a note at the foot";
-    case Reason::noCatchword: return "there is no catchword";
-    case Reason::noText: return "there is no text to compare";
-    case Reason::otherWord: return "another word";
+    case Reason::equal:
+        return "the same word";
+    case Reason::partOfWord:
+        return "the first part of the word";
+    case Reason::spelling:
+        return "the same word, spelt otherwise";
+    case Reason::abbreviation:
+        return "the same word, abbreviated in one place";
+    case Reason::letterSlip:
+        return "the same word but for one letter";
+    case Reason::afterHeading:
+        return "found behind a heading or note";
+    case Reason::numberPassedOver:
+        return "the same word, with a number or mark in one place only";
+    case Reason::initialApart:
+        return "the same word, its initial set apart";
+    case Reason::moreThanOneSlip:
+        return "alike, but in more than one letter different";
+    case Reason::tooShort:
+        return "alike, but in too few letters to tell";
+    case Reason::laterWordsDiffer:
+        return "the first word agrees, the next does not";
+    case Reason::formulaNotSpelt:
+        return "the page begins with a formula that is not spelt out";
+    case Reason::wordOfNote:
+        return "the catchword belongs to a note at the foot";
+    case Reason::noCatchword:
+        return "there is no catchword";
+    case Reason::noText:
+        return "there is no text to compare";
+    case Reason::otherWord:
+        return "another word";
     }
     return {};
 }

@@ -164,8 +164,8 @@ private:
             const auto page = static_cast<std::size_t>(side);
             ExtentPage entry;
             if (bound.numbers[page] && !arrival.misprinted[page] && leaf.expectedNumber)
-                entry.number = PrintedNumber{*leaf.expectedNumber + side,
-                                             bound.numbers[page]->style, false};
+                entry.number =
+                    PrintedNumber{*leaf.expectedNumber + side, bound.numbers[page]->style, false};
             entry.restarts = side == 0 && arrival.numbersRestart;
             m_pages.push_back(entry);
         }
@@ -196,8 +196,9 @@ private:
         const auto write = [&](int value) {
             return m_last->style == NumeralStyle::roman ? roman(value) : fmt::format("{}", value);
         };
-        std::string part = m_first == 1 ? write(m_last->value)
-                                        : fmt::format("{}-{}", write(m_first), write(m_last->value));
+        std::string part = m_first == 1
+                               ? write(m_last->value)
+                               : fmt::format("{}-{}", write(m_first), write(m_last->value));
         if (m_last->value - m_first + 1 != m_count)
             part += fmt::format(" [i.e. {}]", write(m_first + m_count - 1));
         m_parts.push_back(std::move(part));
@@ -244,8 +245,7 @@ std::string formulaOf(const std::vector<InferredGathering>& gatherings) {
         const auto follows = [&](const InferredGathering& gathering) {
             const InferredGathering& before = gatherings[end - 1];
             return first.rank && gathering.rank && gathering.leaves == first.leaves &&
-                   (gathering.marked == first.marked ||
-                    gathering.lacking == gathering.leaves) &&
+                   (gathering.marked == first.marked || gathering.lacking == gathering.leaves) &&
                    gatheringsBetween(*before.rank, *gathering.rank) == 1;
         };
         while (end < gatherings.size() && follows(gatherings[end]))

@@ -11,9 +11,8 @@
 
 namespace headcap::core {
 
-[[nodiscard]] std::vector<InferredGathering> gatheringsOf(const BoundBook& book,
-                                                          const BookHabits& habits,
-                                                          const std::vector<StoryLeaf>& story);
+[[nodiscard]] std::vector<InferredGathering>
+gatheringsOf(const BoundBook& book, const BookHabits& habits, const std::vector<StoryLeaf>& story);
 
 [[nodiscard]] std::string formulaOf(const std::vector<InferredGathering>& gatherings);
 

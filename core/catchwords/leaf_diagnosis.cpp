@@ -68,12 +68,18 @@ LeafDiagnosis diagnoseLeaves(std::span<const PageRow> pages) {
 
 std::string_view wordOf(LeafFindingKind kind) {
     switch (kind) {
-    case LeafFindingKind::leafLacking: return "leaf_lacking";
-    case LeafFindingKind::misnumbered: return "misnumbered";
-    case LeafFindingKind::misbound: return "misbound";
-    case LeafFindingKind::duplicate: return "duplicate";
-    case LeafFindingKind::missigned: return "missigned";
-    case LeafFindingKind::unexplained: return "unexplained";
+    case LeafFindingKind::leafLacking:
+        return "leaf_lacking";
+    case LeafFindingKind::misnumbered:
+        return "misnumbered";
+    case LeafFindingKind::misbound:
+        return "misbound";
+    case LeafFindingKind::duplicate:
+        return "duplicate";
+    case LeafFindingKind::missigned:
+        return "missigned";
+    case LeafFindingKind::unexplained:
+        return "unexplained";
     }
     return {};
 }

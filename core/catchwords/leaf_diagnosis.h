@@ -38,14 +38,14 @@ struct LeafFinding {
 };
 
 struct InferredGathering {
-    std::string signature; // as bibliographers write it: C, 2A, π
-    int leaves = 0;        // called for
-    int lacking = 0;       // of them
+    std::string signature;          // as bibliographers write it: C, 2A, π
+    int leaves = 0;                 // called for
+    int lacking = 0;                // of them
     std::vector<int> lackingLeaves; // which, from 1
     int firstRow = 0;
     int lastRow = 0;
-    bool marked = false; // at least one of its marks was read
-    bool sure = false;   // marked, and of a length usual in this book
+    bool marked = false;               // at least one of its marks was read
+    bool sure = false;                 // marked, and of a length usual in this book
     std::optional<GatheringRank> rank; // nothing for an unsigned gathering, π or χ
 };
 

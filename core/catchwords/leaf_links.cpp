@@ -91,10 +91,14 @@ double LeafLinks::costIfRunsOn(TurnEvidence evidence) const {
     if (!evidence)
         return 0;
     switch (evidence->verdict) {
-    case Verdict::same: return 0;
-    case Verdict::variant: return kVariantCost;
-    case Verdict::doubtful: return kDoubtfulCost;
-    case Verdict::different: return m_differentCost;
+    case Verdict::same:
+        return 0;
+    case Verdict::variant:
+        return kVariantCost;
+    case Verdict::doubtful:
+        return kDoubtfulCost;
+    case Verdict::different:
+        return m_differentCost;
     }
     return 0;
 }
@@ -103,10 +107,14 @@ double LeafLinks::costIfBroken(TurnEvidence evidence) const {
     if (!evidence)
         return 0;
     switch (evidence->verdict) {
-    case Verdict::same: return evidence->byChance;
-    case Verdict::variant: return evidence->byChance - kVariantMoreLikely;
-    case Verdict::doubtful: return kDoubtfulByChance;
-    case Verdict::different: return 0;
+    case Verdict::same:
+        return evidence->byChance;
+    case Verdict::variant:
+        return evidence->byChance - kVariantMoreLikely;
+    case Verdict::doubtful:
+        return kDoubtfulByChance;
+    case Verdict::different:
+        return 0;
     }
     return 0;
 }

@@ -5,32 +5,10 @@
 #include <limits>
 #include <unordered_map>
 
+#include "core/catchwords/story_state.h"
+
 namespace headcap::core {
 namespace {
-
-constexpr int kUnknownSeries = -1;
-constexpr int kNoNumber = -1'000'000;
-
-// What happens seldom, in nats.
-constexpr double kLacking = 5.5;
-constexpr double kLackingMore = 0.3; // for each leaf after the first
-constexpr double kLackingMost = 8.0;
-constexpr double kJump = 5.0;
-constexpr double kJumpWithinLeaf = 5.6;
-constexpr double kJumpAtUnprinted = 0.8; // blanks and plates are numbered or not, as it pleases
-constexpr double kRestart = 2.0;
-constexpr double kFirstNumber = 0.5;
-constexpr double kNewStyle = 1.0;
-constexpr double kMisprint = 3.5;
-constexpr double kMissignedLeaf = 4.0;
-constexpr double kMissignedGathering = 4.5;
-constexpr double kMissignedBoth = 8.0;
-constexpr double kFoldAtEnd = 1.5; // the last gathering of a series has what leaves it needs
-constexpr double kNewSeries = 2.0;
-constexpr double kLateSeries = 5.0; // a series that begins in its midst
-constexpr double kNamedLate = 3.5;  // a gathering that only its third leaf or a later one names
-constexpr double kOutOfOrder = 7.5;
-constexpr double kUnsigned = 3.0;
 
 constexpr int kMostLacking = 6;
 constexpr int kMostUnprinted = 4;
@@ -38,32 +16,8 @@ constexpr int kLookAhead = 3;
 constexpr std::size_t kBeam = 36;
 constexpr double kBeamDepth = 14.0;
 
-struct State {
-    int series = kUnknownSeries;
-    int rank = 0;
-    int position = 1;
-    int expected = kNoNumber; // the number of this leaf's recto
-    NumeralStyle style = NumeralStyle::arabic;
-
-    friend bool operator==(const State&, const State&) = default;
-};
-
-struct StateHash {
-    std::size_t operator()(const State& state) const {
-        std::size_t hash = static_cast<std::size_t>(state.series + 2);
-        for (const int part : {state.rank, state.position, state.expected,
-                               static_cast<int>(state.style)})
-            hash = hash * 1'000'003 + static_cast<std::size_t>(part + 4'000'000);
-        return hash;
-    }
-};
-
-struct Node {
-    State state;
-    double cost = 0;
-    std::size_t from = 0;
-    Arrival arrival;
-};
+using State = StoryState;
+using Node = StoryNode;
 
 class Storyteller {
 public:
@@ -173,8 +127,7 @@ private:
         next.arrival.countedAfter = counted;
         if (m_habits.hasMarks()) {
             next.state.position += 1 + counted + lacking;
-            if (next.state.position > kMostLeavesInGathering &&
-                next.state.series != kUnknownSeries)
+            if (next.state.position > kMostLeavesInGathering && next.state.series != kUnknownSeries)
                 return;
         }
         emit(next, cost);
@@ -335,14 +288,12 @@ private:
         }
     }
 
-    [[nodiscard]] int side(std::size_t page) const {
-        return m_unit == 2 && page == 1 ? 1 : 0;
-    }
+    [[nodiscard]] int side(std::size_t page) const { return m_unit == 2 && page == 1 ? 1 : 0; }
 
     [[nodiscard]] bool misses(const State& state, std::size_t page) const {
         const auto& number = m_book.leaves[m_order.printed[m_at]].numbers[page];
-        return number && (number->style != state.style ||
-                          number->value != state.expected + side(page));
+        return number &&
+               (number->style != state.style || number->value != state.expected + side(page));
     }
 
     double misprints(Node& node) const {
@@ -418,9 +369,8 @@ private:
         double least = std::numeric_limits<double>::max();
         for (std::size_t at = 0; !m_layers.empty() && at < m_layers.back().size(); ++at) {
             const Node& node = m_layers.back()[at];
-            const double fold = node.state.series == kUnknownSeries
-                                    ? 0.5
-                                    : m_habits.foldCost(node.state.position);
+            const double fold =
+                node.state.series == kUnknownSeries ? 0.5 : m_habits.foldCost(node.state.position);
             if (node.cost + std::min(fold, 1.0) < least) {
                 least = node.cost + std::min(fold, 1.0);
                 index = at;
@@ -431,8 +381,8 @@ private:
             StoryLeaf& leaf = story[at];
             leaf.leaf = m_order.printed[at];
             if (node.state.series != kUnknownSeries)
-                leaf.gathering = GatheringRank{m_series[static_cast<std::size_t>(node.state.series)],
-                                               node.state.rank};
+                leaf.gathering = GatheringRank{
+                    m_series[static_cast<std::size_t>(node.state.series)], node.state.rank};
             leaf.position = m_habits.hasMarks() ? node.state.position : 0;
             if (node.state.expected != kNoNumber)
                 leaf.expectedNumber = node.state.expected;
@@ -468,7 +418,7 @@ private:
     std::size_t m_from = 0;
     const Node* m_node = nullptr;
     std::vector<Node> m_next;
-    std::unordered_map<State, std::size_t, StateHash> m_index;
+    std::unordered_map<State, std::size_t, StoryStateHash> m_index;
     double m_best = 0;
 };
 

@@ -18,7 +18,7 @@ namespace headcap::core {
 enum class Turn {
     sameGathering,
     nextGathering,
-    newSeries,  // another alphabet or sign begins, or the order breaks off
+    newSeries, // another alphabet or sign begins, or the order breaks off
     unsignedGathering,
 };
 
@@ -42,7 +42,7 @@ struct Arrival {
 struct StoryLeaf {
     std::size_t leaf = 0; // in book.leaves
     std::optional<GatheringRank> gathering;
-    int position = 0; // in the gathering, from 1; 0 where no marks tell
+    int position = 0;                  // in the gathering, from 1; 0 where no marks tell
     std::optional<int> expectedNumber; // of the recto, after the arrival
     Arrival arrival;
     TurnEvidence turn; // the text from the leaf before

@@ -42,7 +42,9 @@ constexpr char32_t kOgonek = 0x0328;
 constexpr char32_t kDotAbove = 0x0307;
 constexpr char32_t kDiaeresis = 0x0308;
 
-bool isVowel(char32_t c) { return std::u32string_view(U"aeiouyvj").find(c) != std::u32string_view::npos; }
+bool isVowel(char32_t c) {
+    return std::u32string_view(U"aeiouyvj").find(c) != std::u32string_view::npos;
+}
 
 bool isStrokeMark(char32_t c) {
     return c == 0x0303 || c == 0x0304 || c == 0x0305 || c == 0x0342 || c == 0x035E || c == 0x0360;
@@ -53,33 +55,79 @@ bool isHyphen(char32_t c) {
            c == 0x2E40 || c == '=' || c == 0x2013;
 }
 
-bool isLineEnd(char32_t c) { return c == '\n' || c == '\r' || c == 0x240A; }
+bool isLineEnd(char32_t c) {
+    return c == '\n' || c == '\r' || c == 0x240A;
+}
 
 // Single letters that no decomposition levels.
 std::u32string_view special(char32_t c) {
     switch (c) {
-    case 0x017F: return U"s";
-    case 0xA75B: case 0xA75A: return U"r";
-    case 0x00DF: case 0x1E9E: return U"ss";
-    case 0x00E6: case 0x00C6: return U"ae";
-    case 0x0153: case 0x0152: return U"oe";
-    case 0x0119: case 0x0118: return U"ae";
-    case 0x00F8: case 0x00D8: return U"oe";
-    case 0x00FE: case 0x00DE: return U"th";
-    case 0x0131: return U"i";
-    case 0x0142: case 0x0141: return U"l\xE001";
-    case 0xA75F: case 0xA75E: return U"v\xE001";
-    case 0xA753: case 0xA752: return U"pro";
-    case 0xA751: case 0xA750: return U"\xE003";
-    case 0xA76F: case 0xA76E: return U"\xE004";
-    case 0xA770: return U"\xE005";
-    case 0xA759: case 0xA758: return U"\xE006";
-    case 0xA757: case 0xA756: return U"q\xE001";
-    case 0xA76B: case 0xA76A: case 0x0292: case 0x01B7: return U"\xE007";
-    case 0x0111: case 0x0110: case 0xA77A: case 0xA779: return U"\xE008";
-    case 0xA75D: case 0xA75C: return U"rum";
-    case 0x204A: case '&': return U"\xE002";
-    default: return {};
+    case 0x017F:
+        return U"s";
+    case 0xA75B:
+    case 0xA75A:
+        return U"r";
+    case 0x00DF:
+    case 0x1E9E:
+        return U"ss";
+    case 0x00E6:
+    case 0x00C6:
+        return U"ae";
+    case 0x0153:
+    case 0x0152:
+        return U"oe";
+    case 0x0119:
+    case 0x0118:
+        return U"ae";
+    case 0x00F8:
+    case 0x00D8:
+        return U"oe";
+    case 0x00FE:
+    case 0x00DE:
+        return U"th";
+    case 0x0131:
+        return U"i";
+    case 0x0142:
+    case 0x0141:
+        return U"l\xE001";
+    case 0xA75F:
+    case 0xA75E:
+        return U"v\xE001";
+    case 0xA753:
+    case 0xA752:
+        return U"pro";
+    case 0xA751:
+    case 0xA750:
+        return U"\xE003";
+    case 0xA76F:
+    case 0xA76E:
+        return U"\xE004";
+    case 0xA770:
+        return U"\xE005";
+    case 0xA759:
+    case 0xA758:
+        return U"\xE006";
+    case 0xA757:
+    case 0xA756:
+        return U"q\xE001";
+    case 0xA76B:
+    case 0xA76A:
+    case 0x0292:
+    case 0x01B7:
+        return U"\xE007";
+    case 0x0111:
+    case 0x0110:
+    case 0xA77A:
+    case 0xA779:
+        return U"\xE008";
+    case 0xA75D:
+    case 0xA75C:
+        return U"rum";
+    case 0x204A:
+    case '&':
+        return U"\xE002";
+    default:
+        return {};
     }
 }
 
@@ -245,10 +293,18 @@ private:
             m_text.looseBegin.push_back(m_text.loose.size());
             for (std::size_t at = word.begin; at < word.end; ++at) {
                 switch (const char32_t c = m_text.plain[at]) {
-                case 'v': m_text.loose += U'u'; break;
-                case 'j': case 'y': m_text.loose += U'i'; break;
-                case 'w': m_text.loose += U"uu"; break;
-                default: m_text.loose += c;
+                case 'v':
+                    m_text.loose += U'u';
+                    break;
+                case 'j':
+                case 'y':
+                    m_text.loose += U'i';
+                    break;
+                case 'w':
+                    m_text.loose += U"uu";
+                    break;
+                default:
+                    m_text.loose += c;
                 }
             }
             m_text.looseEnd.push_back(m_text.loose.size());
@@ -268,7 +324,9 @@ private:
 
 } // namespace
 
-LetterText readLetters(std::string_view utf8, std::size_t most) { return Reader(most).read(utf8); }
+LetterText readLetters(std::string_view utf8, std::size_t most) {
+    return Reader(most).read(utf8);
+}
 
 std::span<const std::u32string_view> expansionsOf(char32_t sign) {
     if (sign < kNasal || sign >= kSignEnd)

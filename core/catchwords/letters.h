@@ -40,6 +40,8 @@ struct LetterText {
 [[nodiscard]] std::span<const std::u32string_view> expansionsOf(char32_t sign);
 inline constexpr std::u32string_view kAnyLetters = U"*";
 
-[[nodiscard]] constexpr bool isAbbreviationSign(char32_t c) { return c >= 0xE000 && c < 0xE020; }
+[[nodiscard]] constexpr bool isAbbreviationSign(char32_t c) {
+    return c >= 0xE000 && c < 0xE020;
+}
 
 } // namespace headcap::core

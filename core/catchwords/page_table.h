@@ -12,8 +12,8 @@
 namespace headcap::core {
 
 struct PageRow {
-    std::string_view number;     // as printed; may be empty or wrong
-    std::string_view signature;  // as printed; mostly empty
+    std::string_view number;    // as printed; may be empty or wrong
+    std::string_view signature; // as printed; mostly empty
     std::string_view catchword;
     std::string_view firstWords;
     std::string_view wordsBefore = {}; // before the catchword

@@ -14,10 +14,18 @@ constexpr std::string_view kAlphabet = "ABCDEFGHIKLMNOPQRSTVXYZ";
 constexpr int kLetters = 23;
 constexpr int kMostLeaves = 40;
 
-bool isLetter(char c) { return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z'); }
-bool isLower(char c) { return c >= 'a' && c <= 'z'; }
-bool isFigure(char c) { return c >= '0' && c <= '9'; }
-char upper(char c) { return isLower(c) ? static_cast<char>(c - 'a' + 'A') : c; }
+bool isLetter(char c) {
+    return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z');
+}
+bool isLower(char c) {
+    return c >= 'a' && c <= 'z';
+}
+bool isFigure(char c) {
+    return c >= '0' && c <= '9';
+}
+char upper(char c) {
+    return isLower(c) ? static_cast<char>(c - 'a' + 'A') : c;
+}
 
 // In half steps; -1 for none.
 int letterRank(char letter) {
@@ -29,15 +37,16 @@ int letterRank(char letter) {
     return at == std::string_view::npos ? -1 : 2 * static_cast<int>(at);
 }
 
-bool sameLetter(char a, char b) { return letterRank(a) == letterRank(b); }
+bool sameLetter(char a, char b) {
+    return letterRank(a) == letterRank(b);
+}
 
 std::optional<int> readLeafNumber(std::string_view text) {
     while (!text.empty() && (text.back() == '.' || text.back() == ',' || text.back() == ')'))
         text.remove_suffix(1);
     if (text.empty())
         return std::nullopt;
-    const bool small =
-        std::ranges::all_of(text, [](char c) { return isLower(c) || isFigure(c); });
+    const bool small = std::ranges::all_of(text, [](char c) { return isLower(c) || isFigure(c); });
     const auto number = small ? readPrintedNumber(text) : std::nullopt;
     if (!number || number->value < 1 || number->value > kMostLeaves)
         return std::nullopt;
@@ -90,8 +99,10 @@ std::optional<GatheringRank> readGathering(const std::string& text) {
             signs += c;
     }
     if (letters.empty())
-        return signs.empty() || signs.size() > 24 ? std::nullopt : std::optional(signGathering(signs));
-    const bool one = std::ranges::all_of(letters, [&](char c) { return sameLetter(c, letters[0]); });
+        return signs.empty() || signs.size() > 24 ? std::nullopt
+                                                  : std::optional(signGathering(signs));
+    const bool one =
+        std::ranges::all_of(letters, [&](char c) { return sameLetter(c, letters[0]); });
     if (!one || letters.size() > 6 || letterRank(letters[0]) < 0)
         return std::nullopt;
     if (signs.empty())
@@ -215,7 +226,8 @@ std::string signatureOf(const GatheringRank& gathering) {
     char letter = within % 2 != 0 ? 'W' : kAlphabet[static_cast<std::size_t>(within / 2)];
     if (gathering.series != "A")
         letter = static_cast<char>(letter - 'A' + 'a');
-    const std::string body = gathering.series == "(a)" ? fmt::format("({})", letter) : std::string(1, letter);
+    const std::string body =
+        gathering.series == "(a)" ? fmt::format("({})", letter) : std::string(1, letter);
     return times > 1 ? fmt::format("{}{}", times, body) : body;
 }
 

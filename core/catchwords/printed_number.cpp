@@ -7,18 +7,37 @@ namespace {
 
 constexpr int kMostPages = 100'000;
 
-bool isFigure(char c) { return c >= '0' && c <= '9'; }
+bool isFigure(char c) {
+    return c >= '0' && c <= '9';
+}
 
 int romanDigit(char c) {
     switch (c) {
-    case 'i': case 'I': case 'j': case 'J': return 1;
-    case 'v': case 'V': return 5;
-    case 'x': case 'X': return 10;
-    case 'l': case 'L': return 50;
-    case 'c': case 'C': return 100;
-    case 'd': case 'D': return 500;
-    case 'm': case 'M': return 1000;
-    default: return 0;
+    case 'i':
+    case 'I':
+    case 'j':
+    case 'J':
+        return 1;
+    case 'v':
+    case 'V':
+        return 5;
+    case 'x':
+    case 'X':
+        return 10;
+    case 'l':
+    case 'L':
+        return 50;
+    case 'c':
+    case 'C':
+        return 100;
+    case 'd':
+    case 'D':
+        return 500;
+    case 'm':
+    case 'M':
+        return 1000;
+    default:
+        return 0;
     }
 }
 

@@ -1,6 +1,6 @@
 // A page's or leaf's number as printed: 12, (12), fol. 12, xij. In square brackets it was supplied
-// by whoever made the table, not printed, and is no evidence; a correction in brackets behind the number, 136[134], is passed over. What is no number
-// is nothing.
+// by whoever made the table, not printed, and is no evidence; a correction in brackets behind the
+// number, 136[134], is passed over. What is no number is nothing.
 #pragma once
 
 #include <optional>

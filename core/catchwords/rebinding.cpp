@@ -14,7 +14,7 @@ namespace {
 
 constexpr double kNumberBreak = 4.0;
 constexpr double kMarkBreak = 3.0;
-constexpr double kBreak = 2.9;     // a turn that costs more is a place to cut
+constexpr double kBreak = 2.9;       // a turn that costs more is a place to cut
 constexpr double kExplainable = 6.0; // a lost leaf or a misnumbering explains any break for less
 constexpr double kMeeting = 2.0;     // for a catchword that meets its page at the new place
 constexpr double kWorthMoving = 10.0;
@@ -104,8 +104,7 @@ private:
     }
 
     // Of the two copies the one that fits its neighbours worse is the intruder.
-    void takeOut(std::size_t first, std::size_t second, std::size_t count,
-                 std::vector<bool>& out) {
+    void takeOut(std::size_t first, std::size_t second, std::size_t count, std::vector<bool>& out) {
         const std::size_t last = m_order.printed.size() - 1;
         const auto misfit = [&](std::size_t begin) {
             const std::size_t end = begin + count - 1;
@@ -247,8 +246,8 @@ private:
         const auto broken = [&](std::optional<std::size_t> at, std::optional<std::size_t> to) {
             return std::min(turn(at, to), kExplainable);
         };
-        const double now = broken(previous, moved.begin) + broken(moved.end - 1, next) +
-                           broken(left, right);
+        const double now =
+            broken(previous, moved.begin) + broken(moved.end - 1, next) + broken(left, right);
         const double meetings = (left && textAgrees(*left, moved.begin) ? kMeeting : 0) +
                                 (right && textAgrees(moved.end - 1, *right) ? kMeeting : 0);
         return now + meetings - broken(previous, next) - joinedLeft - joinedRight;
@@ -281,10 +280,10 @@ private:
 
     void report(const std::vector<Piece>& pieces, const Move& move) {
         const Piece& moved = pieces[move.piece];
-        const bool exchanged = move.before == move.piece + 2 &&
-                               pieces[move.piece + 1].size() == moved.size();
-        const bool exchangedBack = move.before + 1 == move.piece &&
-                                   pieces[move.before].size() == moved.size();
+        const bool exchanged =
+            move.before == move.piece + 2 && pieces[move.piece + 1].size() == moved.size();
+        const bool exchangedBack =
+            move.before + 1 == move.piece && pieces[move.before].size() == moved.size();
         const std::size_t begin = exchangedBack ? pieces[move.before].begin : moved.begin;
         const std::size_t end = exchanged ? pieces[move.piece + 1].end : moved.end;
         const int after = rowBefore(begin);

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cstdlib>
+#include <optional>
 
 #include <fmt/format.h>
 
@@ -108,17 +109,36 @@ private:
             return Says::nothing;
         if (leaf.arrival.lackingBefore > 0 && leaf.arrival.lackingAfter == 0)
             return Says::yes; // the fold before was completed to its usual length
-        std::size_t last = at;
-        while (last + 1 < m_story.size() &&
-               m_story[last + 1].arrival.turn == Turn::sameGathering)
-            ++last;
-        const bool closed = last + 1 < m_story.size() &&
-                            m_story[last + 1].arrival.turn == Turn::nextGathering;
-        if (!closed)
+        const auto length = closedLength(at);
+        if (!length)
             return markSkips(at) ? Says::yes : Says::nothing;
+        return m_habits.isUsualFold(*length) ? Says::yes : Says::no;
+    }
+
+    // Of the gathering that holds `at`, lacking leaves counted, where the next follows in order.
+    [[nodiscard]] std::optional<int> closedLength(std::size_t at) const {
+        std::size_t last = at;
+        while (last + 1 < m_story.size() && m_story[last + 1].arrival.turn == Turn::sameGathering)
+            ++last;
+        if (last + 1 >= m_story.size() || m_story[last + 1].arrival.turn != Turn::nextGathering)
+            return std::nullopt;
         const Arrival& next = m_story[last + 1].arrival;
-        const int length = m_story[last].position + next.countedBefore + next.lackingBefore;
-        return m_habits.isUsualFold(length) ? Says::yes : Says::no;
+        return m_story[last].position + next.countedBefore + next.lackingBefore;
+    }
+
+    // When one half of a fold is lost, the other is loose or held by paste alone.
+    [[nodiscard]] std::string conjugateSentence(std::size_t at) const {
+        const Arrival& arrival = m_story[at].arrival;
+        const bool ofFormer = arrival.lackingBefore == 1;
+        if (arrival.lacking() != 1 || (ofFormer && at == 0))
+            return {};
+        const StoryLeaf& neighbour = ofFormer ? m_story[at - 1] : m_story[at];
+        const auto length = closedLength(ofFormer ? at - 1 : at);
+        if (!neighbour.gathering || !length || *length % 2 != 0)
+            return {};
+        const int lost = ofFormer ? *length : neighbour.position - 1;
+        return fmt::format("; its conjugate is {}",
+                           leafName(neighbour, neighbour.position - (*length + 1 - lost)));
     }
 
     // Marks on both sides in one gathering count on over the place.
@@ -161,8 +181,28 @@ private:
             sentence += ", though the numbers run on: not numbered, or from another copy";
         if (text == Says::nothing)
             sentence += "; no catchword tells";
+        sentence += conjugateSentence(at);
         add(LeafFindingKind::leafLacking, lastRowBefore(at), firstRow(at), count,
             support >= 2 && against == 0, sentence + ".");
+    }
+
+    // The leaf does not follow the one before it as bound: it has a finding of its own already.
+    [[nodiscard]] bool wasMoved(std::size_t at) const {
+        const auto bare = static_cast<std::size_t>(m_order.unprintedBefore[at]);
+        return m_story[at].leaf != m_story[at - 1].leaf + 1 + bare;
+    }
+
+    // Numbers or a complete fold vouch for the turn, whatever the catchword says.
+    [[nodiscard]] bool isHeldTogether(std::size_t at) const {
+        const BoundLeaf& before = bound(at - 1);
+        const BoundLeaf& after = bound(at);
+        const auto numbered = [](const BoundLeaf& leaf) {
+            return leaf.numbers[0] || leaf.numbers[1];
+        };
+        if (numbered(before) && numbered(after))
+            return true;
+        const auto length = closedLength(at - 1);
+        return length && m_habits.isUsualFold(*length);
     }
 
     // A printer's catchword goes wrong now and then: alone it proves no loss.
@@ -212,14 +252,17 @@ private:
 
     // Nothing lacks by the account, yet text and fold both break: numbers alone hold it together.
     void breaks(std::size_t at) {
-        if (at == 0 || catchwordBroken(at) != Says::yes)
+        if (at == 0 || catchwordBroken(at) != Says::yes || wasMoved(at))
             return;
         const Arrival& arrival = m_story[at].arrival;
         const bool outOfOrder = arrival.turn == Turn::newSeries && at > 0 &&
                                 m_story[at - 1].gathering && m_story[at].gathering &&
                                 m_story[at - 1].gathering->series == m_story[at].gathering->series;
-        if (!outOfOrder)
+        if (!outOfOrder) {
+            if (!isHeldTogether(at))
+                catchwordAlone(at);
             return;
+        }
         add(LeafFindingKind::unexplained, lastRowBefore(at), firstRow(at), 0, false,
             fmt::format("After row {} the signatures break off ({} is followed by {}) and {}.",
                         lastRowBefore(at), leafName(m_story[at - 1]), leafName(m_story[at]),
@@ -248,12 +291,11 @@ private:
         const bool sure = text == Says::no || arrival.jumpWithinLeaf;
         add(LeafFindingKind::misnumbered, row - 1, row,
             (std::abs(arrival.numberJump) + m_unit - 1) / m_unit, sure,
-            fmt::format("From row {} on the numbers are {} by {}{}: the printer's misnumbering, "
-                        "nothing is lost.",
-                        row, arrival.numberJump > 0 ? "too high" : "too low",
-                        std::abs(arrival.numberJump),
-                        evidence.empty() ? std::string()
-                                         : fmt::format(", but {}", joined(evidence))));
+            fmt::format(
+                "From row {} on the numbers are {} by {}{}: the printer's misnumbering, "
+                "nothing is lost.",
+                row, arrival.numberJump > 0 ? "too high" : "too low", std::abs(arrival.numberJump),
+                evidence.empty() ? std::string() : fmt::format(", but {}", joined(evidence))));
     }
 
     void misprints(std::size_t at) {
@@ -297,8 +339,7 @@ std::string leafName(const StoryLeaf& leaf, int back) {
 }
 
 std::vector<LeafFinding> findingsOf(const BoundBook& book, const LeafOrder& order,
-                                    const BookHabits& habits,
-                                    const std::vector<StoryLeaf>& story) {
+                                    const BookHabits& habits, const std::vector<StoryLeaf>& story) {
     return FindingReader(book, order, habits, story).read();
 }
 

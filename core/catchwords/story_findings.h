@@ -1,5 +1,5 @@
-// Reads the findings out of the account of a book's leaves: what lacks, what the printer misnumbered
-// or missigned, what no account explains; each with the evidence for and against it.
+// Reads the findings out of the account of a book's leaves: what lacks, what the printer
+// misnumbered or missigned, what no account explains; each with the evidence for and against it.
 #pragma once
 
 #include <vector>

@@ -21,7 +21,9 @@ namespace {
 
 using core::CatchwordVerdict;
 
-bool agrees(CatchwordVerdict verdict) { return verdict <= CatchwordVerdict::variant; }
+bool agrees(CatchwordVerdict verdict) {
+    return verdict <= CatchwordVerdict::variant;
+}
 
 struct Columns {
     explicit Columns(const core::TextTable& table)

@@ -83,8 +83,8 @@ Trial makeTrial(const TrialBook& book, Arm arm, bool numberedOnly, std::mt19937&
             if (arm == Arm::numbersRaised)
                 trial.texts.push_back(open + std::to_string(read->value + 2) + close);
             else
-                trial.texts.push_back(
-                    recto ? open + std::to_string((read->value + 1) / 2) + close : "");
+                trial.texts.push_back(recto ? open + std::to_string((read->value + 1) / 2) + close
+                                            : "");
             number = trial.texts.back();
         }
     }

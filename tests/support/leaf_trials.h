@@ -15,7 +15,7 @@ namespace headcap::tests {
 struct TrialBook {
     std::string name;
     std::vector<core::PageRow> pages;
-    std::size_t firstRecto = 0;          // 0 or 1: where signature marks mostly stand
+    std::size_t firstRecto = 0; // 0 or 1: where signature marks mostly stand
     // Rectos of leaves with text on both sides, the first and last left out; and of those that
     // bear printed numbers and follow one that does.
     std::vector<std::size_t> printed;

@@ -33,49 +33,44 @@ TEST_P(ComparedCatchword, isGradedAsAReaderWould) {
 }
 
 // Letter forms of the handpress period; the words are made up.
-INSTANTIATE_TEST_SUITE_P(
-    Same, ComparedCatchword,
-    testing::Values(Pair{"nesse", "neſſe of heart", Verdict::same},
-                    Pair{"Wam-", "Wampen wol angefuͤllt", Verdict::same},
-                    Pair{"Zei", "Zeichen und", Verdict::same},
-                    Pair{"THE", "The second Booke", Verdict::same},
-                    Pair{"ge-", "ge-\nben wird", Verdict::same},
-                    Pair{"ſich,", "ſich: und", Verdict::same},
-                    Pair{"da von", "davon aber", Verdict::same},
-                    Pair{"ſchoͤn", "ſchön und gut", Verdict::same},
-                    Pair{"AS", "A␊S the Sunne", Verdict::same},
-                    Pair{"Cæſar", "Caeſar came", Verdict::same},
-                    Pair{"§. 13.", "§. 13. Von den", Verdict::same},
-                    Pair{"H. Geist/", "H. Geiſt/ vnd", Verdict::same}));
+INSTANTIATE_TEST_SUITE_P(Same, ComparedCatchword,
+                         testing::Values(Pair{"nesse", "neſſe of heart", Verdict::same},
+                                         Pair{"Wam-", "Wampen wol angefuͤllt", Verdict::same},
+                                         Pair{"Zei", "Zeichen und", Verdict::same},
+                                         Pair{"THE", "The second Booke", Verdict::same},
+                                         Pair{"ge-", "ge-\nben wird", Verdict::same},
+                                         Pair{"ſich,", "ſich: und", Verdict::same},
+                                         Pair{"da von", "davon aber", Verdict::same},
+                                         Pair{"ſchoͤn", "ſchön und gut", Verdict::same},
+                                         Pair{"AS", "A␊S the Sunne", Verdict::same},
+                                         Pair{"Cæſar", "Caeſar came", Verdict::same},
+                                         Pair{"§. 13.", "§. 13. Von den", Verdict::same},
+                                         Pair{"H. Geist/", "H. Geiſt/ vnd", Verdict::same}));
 INSTANTIATE_TEST_SUITE_P(
     Variant, ComparedCatchword,
-    testing::Values(Pair{"vpon", "upon the", Verdict::variant},
-                    Pair{"iudge", "judge the", Verdict::variant},
-                    Pair{"vvith", "with all", Verdict::variant},
-                    Pair{"quãdo", "quando el", Verdict::variant},
-                    Pair{"rationē", "rationem habet", Verdict::variant},
-                    Pair{"&", "et alia", Verdict::variant},
-                    Pair{"ꝙ", "quod erat", Verdict::variant},
-                    Pair{"tñ", "tamen non", Verdict::variant},
-                    Pair{"vnnd", "vnd alſo", Verdict::variant},
-                    Pair{"Merchandize", "Merchandise is", Verdict::variant},
-                    Pair{"governement", "government of", Verdict::variant},
-                    Pair{"Jnſel", "Jnſul Ruͤgen", Verdict::variant},
-                    Pair{"Deſcription", "CHAP. IV.␊Deſcription of", Verdict::variant},
-                    Pair{"Then", "hen came they", Verdict::variant},
-                    Pair{"machen", "chen laſſen", Verdict::variant, "und er will ma-"},
-                    Pair{"Winter", "Of Seaſons Winter comes", Verdict::variant, "", "Of Seaſons"}));
-INSTANTIATE_TEST_SUITE_P(
-    Not, ComparedCatchword,
-    testing::Values(Pair{"the", "and when they", Verdict::different},
-                    Pair{"his", "this was", Verdict::different},
-                    Pair{"§. 12.", "§. 21. Von", Verdict::different},
-                    Pair{"11", "1 und", Verdict::different},
-                    Pair{"hand", "band of", Verdict::different},
-                    Pair{"(b) Auf", "Die Felder", Verdict::doubtful},
-                    Pair{"", "and so", Verdict::doubtful},
-                    Pair{"and", "", Verdict::doubtful},
-                    Pair{"wo", "wodurch ſie", Verdict::doubtful}));
+    testing::Values(
+        Pair{"vpon", "upon the", Verdict::variant}, Pair{"iudge", "judge the", Verdict::variant},
+        Pair{"vvith", "with all", Verdict::variant}, Pair{"quãdo", "quando el", Verdict::variant},
+        Pair{"rationē", "rationem habet", Verdict::variant}, Pair{"&", "et alia", Verdict::variant},
+        Pair{"ꝙ", "quod erat", Verdict::variant}, Pair{"tñ", "tamen non", Verdict::variant},
+        Pair{"vnnd", "vnd alſo", Verdict::variant},
+        Pair{"Merchandize", "Merchandise is", Verdict::variant},
+        Pair{"governement", "government of", Verdict::variant},
+        Pair{"Jnſel", "Jnſul Ruͤgen", Verdict::variant},
+        Pair{"Deſcription", "CHAP. IV.␊Deſcription of", Verdict::variant},
+        Pair{"Then", "hen came they", Verdict::variant},
+        Pair{"machen", "chen laſſen", Verdict::variant, "und er will ma-"},
+        Pair{"Winter", "Of Seaſons Winter comes", Verdict::variant, "", "Of Seaſons"}));
+INSTANTIATE_TEST_SUITE_P(Not, ComparedCatchword,
+                         testing::Values(Pair{"the", "and when they", Verdict::different},
+                                         Pair{"his", "this was", Verdict::different},
+                                         Pair{"§. 12.", "§. 21. Von", Verdict::different},
+                                         Pair{"11", "1 und", Verdict::different},
+                                         Pair{"hand", "band of", Verdict::different},
+                                         Pair{"(b) Auf", "Die Felder", Verdict::doubtful},
+                                         Pair{"", "and so", Verdict::doubtful},
+                                         Pair{"and", "", Verdict::doubtful},
+                                         Pair{"wo", "wodurch ſie", Verdict::doubtful}));
 
 TEST(Catchwords, readBadBytesWithoutHarm) {
     const std::string broken = "\xFF\xC3 a\xE2\x82";

@@ -104,6 +104,9 @@ TEST_P(LeafTakenOut, isNamedInItsPlace) {
         << finding.sentence;
     EXPECT_NE(diagnosis.formula.find(fmt::format("(-{}{})", letter, leaf)), std::string::npos)
         << diagnosis.formula;
+    EXPECT_NE(finding.sentence.find(fmt::format("conjugate is {}{}", letter, 5 - leaf)),
+              std::string::npos)
+        << finding.sentence;
     EXPECT_EQ(diagnosis.extent, "96 p.");
 }
 

@@ -19,8 +19,8 @@ using tests::Arm;
 
 const std::vector<tests::TrialBook>& books() {
     static const auto kText = tests::readReference("pages.tsv");
-    static const auto kBooks = kText ? tests::trialBooks(TextTable(*kText))
-                                     : std::vector<tests::TrialBook>{};
+    static const auto kBooks =
+        kText ? tests::trialBooks(TextTable(*kText)) : std::vector<tests::TrialBook>{};
     return kBooks;
 }
 
@@ -71,9 +71,13 @@ TEST_F(WholeBooks, asTheyAreLackHardlyALeaf) {
     EXPECT_LE(lackingIn1500(false), 0.5);
 }
 
-TEST_F(WholeBooks, showALeafTakenOut) { EXPECT_GE(run(Arm::leafOut).named, 0.985); }
+TEST_F(WholeBooks, showALeafTakenOut) {
+    EXPECT_GE(run(Arm::leafOut).named, 0.985);
+}
 
-TEST_F(WholeBooks, showItWithoutNumbers) { EXPECT_GE(run(Arm::leafOutUnnumbered).named, 0.85); }
+TEST_F(WholeBooks, showItWithoutNumbers) {
+    EXPECT_GE(run(Arm::leafOutUnnumbered).named, 0.85);
+}
 
 TEST_F(WholeBooks, showMisnumberingAsWhatItIs) {
     const Shares shares = run(Arm::numbersRaised);
@@ -85,7 +89,9 @@ TEST_F(WholeBooks, showALeafTakenOutWhereLeavesAreNumbered) {
     EXPECT_GE(run(Arm::leafOutFoliated).named, 0.97);
 }
 
-TEST_F(WholeBooks, showLeavesExchanged) { EXPECT_GE(run(Arm::leavesExchanged).named, 0.95); }
+TEST_F(WholeBooks, showLeavesExchanged) {
+    EXPECT_GE(run(Arm::leavesExchanged).named, 0.95);
+}
 
 } // namespace
 } // namespace headcap::core

@@ -24,7 +24,9 @@ struct Example {
 
 class ReadMark : public testing::TestWithParam<Example> {};
 
-TEST_P(ReadMark, namesItsGatheringAndLeaf) { EXPECT_EQ(named(GetParam().printed), GetParam().means); }
+TEST_P(ReadMark, namesItsGatheringAndLeaf) {
+    EXPECT_EQ(named(GetParam().printed), GetParam().means);
+}
 
 INSTANTIATE_TEST_SUITE_P(
     Printed, ReadMark,
