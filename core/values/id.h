@@ -27,6 +27,14 @@ public:
     friend auto operator<=>(const Uuid&, const Uuid&) = default;
 
 private:
+    friend class IdSource;
+    struct Parts {
+        std::uint64_t milliseconds = 0; // 48 bits
+        std::uint64_t high = 0;         // 12 bits of chance
+        std::uint64_t low = 0;          // 62 bits of chance
+    };
+    [[nodiscard]] static Uuid fromParts(const Parts& parts);
+    [[nodiscard]] Parts parts() const;
     explicit Uuid(const std::array<std::uint8_t, 16>& bytes) : m_bytes(bytes) {}
     std::array<std::uint8_t, 16> m_bytes;
 };
@@ -48,8 +56,8 @@ private:
 // Makes keys, in order of time within one source: two keys of one millisecond still ascend.
 class IdSource {
 public:
-    explicit IdSource(const Clock& clock);             // seeded by the system
-    IdSource(const Clock& clock, std::uint64_t seed);  // the same keys every time, for tests
+    explicit IdSource(const Clock& clock);            // seeded by the system
+    IdSource(const Clock& clock, std::uint64_t seed); // the same keys every time, for tests
 
     template <class Record>
     [[nodiscard]] Id<Record> next() {

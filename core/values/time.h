@@ -13,11 +13,12 @@ using Instant = std::chrono::sys_time<std::chrono::milliseconds>;
 using Day = std::chrono::year_month_day; // always valid where a record holds one
 using Minutes = std::chrono::minutes;
 
-// "2031-03-05T09:10:00.000Z"
+// "2031-03-05T09:10:00.000Z", of the years 0000 to 9999; empty for an instant outside them. The
+// thousandths may be left out in reading.
 [[nodiscard]] std::string isoText(Instant instant);
 [[nodiscard]] std::optional<Instant> instantFromIso(std::string_view text);
 
-// "2031-03-05"
+// "2031-03-05"; empty for a day that is none or is outside the years 0000 to 9999.
 [[nodiscard]] std::string isoText(Day day);
 [[nodiscard]] std::optional<Day> dayFromIso(std::string_view text);
 

@@ -9,9 +9,13 @@ namespace {
 
 // What must not compile.
 template <class A, class B>
-concept CanMultiply = requires(A a, B b) { a * b; };
+concept CanMultiply = requires(A a, B b) {
+    a* b;
+};
 template <class A, class B>
-concept CanAdd = requires(A a, B b) { a + b; };
+concept CanAdd = requires(A a, B b) {
+    a + b;
+};
 static_assert(!std::is_convertible_v<std::int64_t, Length>);
 static_assert(!std::is_constructible_v<Length, std::int64_t>);
 static_assert(!CanMultiply<Length, Length>);

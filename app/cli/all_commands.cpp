@@ -1,0 +1,10 @@
+#include "app/cli/commands.h"
+
+namespace headcap::app::cli {
+
+std::vector<Command> allCommands() {
+    return {demoCommand(),   auditCommand(),  reportCommand(), issueCommand(),
+            findCommand(),   verifyCommand(), backupCommand(), restoreCommand()};
+}
+
+} // namespace headcap::app::cli

@@ -1,0 +1,17 @@
+// The subcommands, one source each.
+#pragma once
+
+#include "app/cli/command.h"
+
+namespace headcap::app::cli {
+
+[[nodiscard]] Command demoCommand();
+[[nodiscard]] Command auditCommand();
+[[nodiscard]] Command reportCommand();
+[[nodiscard]] Command issueCommand();
+[[nodiscard]] Command findCommand();
+[[nodiscard]] Command verifyCommand();
+[[nodiscard]] Command backupCommand();
+[[nodiscard]] Command restoreCommand();
+
+} // namespace headcap::app::cli

@@ -1,0 +1,30 @@
+#!/usr/bin/env bash
+# Builds Headcap and opens it on the demo workshop; further words go to the program.
+#   app/run.sh                 the window, on the demo workshop
+#   app/run.sh report 2031-003 -o report.pdf   any command of `headcap --help`
+# Without a display it writes the finished demo job's treatment report and says where it lies.
+set -euo pipefail
+root=$(cd "$(dirname "$0")/.." && pwd)
+# shellcheck source=app/build.sh
+. "$root/app/build.sh"
+
+install_packages "$root/app/packages.txt"
+configure_and_build "$root" "$root/build" -DCMAKE_BUILD_TYPE=Release -- headcap
+
+headcap=$root/build/headcap
+if [ $# -gt 0 ]; then
+    [ -n "${DISPLAY:-}${WAYLAND_DISPLAY:-}" ] || export QT_QPA_PLATFORM="${QT_QPA_PLATFORM:-offscreen}"
+    exec "$headcap" "$@"
+fi
+
+demo=${HEADCAP_DEMO:-$root/build/demo-workshop}
+[ -e "$demo/workshop.sqlite" ] || QT_QPA_PLATFORM=offscreen "$headcap" demo "$demo"
+if [ -n "${DISPLAY:-}${WAYLAND_DISPLAY:-}" ]; then
+    exec "$headcap" --workshop "$demo"
+fi
+export QT_QPA_PLATFORM=offscreen
+job=2031-003
+report=$root/build/treatment-report-$job.pdf
+"$headcap" --workshop "$demo" report "$job" -o "$report" >/dev/null
+echo "There is no display here. The treatment report of the demo's finished job $job lies at"
+echo "  $report"

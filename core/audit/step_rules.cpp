@@ -1,0 +1,9 @@
+#include "core/audit/rules.h"
+
+namespace headcap::core {
+
+std::span<const AuditRule> stepRules() {
+    return {};
+}
+
+} // namespace headcap::core

@@ -1,0 +1,72 @@
+// The file of one job: everything the record says of it, as values. Windows show it, the audit
+// judges it, the report is composed from it; all of them pure functions over this struct.
+#pragma once
+
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/record/stores.h"
+
+namespace headcap::core {
+
+struct JobFile {
+    Job job;
+    Item item;
+    Owner owner;
+    std::optional<Workshop> workshop{};
+    std::optional<Item> whole{};   // the set or batch the item is part of
+    std::vector<Item> parts{};     // the volumes of a set, in order
+    std::vector<Work> works{};     // of the item and its parts
+    std::vector<Hazard> hazards{}; // of the item, its whole and its parts
+    std::vector<Job> otherJobs{};  // on the same item, its whole or its parts
+    std::vector<Person> people{};  // all of the workshop
+
+    std::vector<StateChange> stateChanges{};
+    std::vector<Piece> pieces{};
+    std::vector<CustodyMove> moves{};
+    std::vector<Notice> notices{};
+    std::vector<FollowUp> followUps{};
+    std::vector<Attachment> attachments{};
+    std::vector<Examination> examinations{};
+    std::vector<Finding> findings{};
+    std::vector<Test> tests{};
+    std::vector<Collation> collations{};
+    std::vector<CollationFinding> collationFindings{};
+    std::vector<Facsimile> facsimiles{};
+    std::vector<Proposal> proposals{};
+    std::vector<ProposalOption> options{};
+    std::vector<ProposalLine> lines{};
+    std::vector<Decision> decisions{};
+    std::vector<Step> steps{}; // in order of time, struck ones among them
+    std::vector<MaterialUse> uses{};
+    std::vector<Photograph> photographs{};
+    std::vector<IssuedReport> reports{};
+
+    // The lots the job names, those they were mixed from or cut off through any number of steps,
+    // with their kinds, parts and the whole ledger of each.
+    std::vector<Material> materials{};
+    std::vector<Lot> lots{};
+    std::vector<LotPart> lotParts{};
+    std::vector<LedgerEntry> ledger{};
+
+    // The revision each of these records was read at.
+    std::map<RecordRef, Revision> revisions{};
+    [[nodiscard]] Revision revisionOf(const RecordRef& ref) const;
+
+    [[nodiscard]] const Person* person(const std::optional<Id<Person>>& id) const;
+    [[nodiscard]] const Lot* lot(const std::optional<Id<Lot>>& id) const;
+    [[nodiscard]] const Material* material(const Id<Material>& id) const;
+    [[nodiscard]] const Item* part(const std::optional<Id<Item>>& id) const;
+    [[nodiscard]] const Step* step(const std::optional<Id<Step>>& id) const;
+    [[nodiscard]] std::vector<const MaterialUse*> usesOf(const Step& step) const;
+};
+
+// Nothing where there is no such job.
+[[nodiscard]] std::optional<JobFile> loadJobFile(const RecordStore& store, const Id<Job>& id);
+
+// What slips, headings and reports call the item: its short title or title, and its date.
+[[nodiscard]] std::string headingOf(const Item& item);
+
+} // namespace headcap::core

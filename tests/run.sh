@@ -1,0 +1,57 @@
+#!/usr/bin/env bash
+# Builds and runs the tests.
+#   tests/run.sh              everything, through ctest, under the offscreen platform
+#   tests/run.sh --faults     the long fault programs: kills, power losses, full disks
+#   tests/run.sh --bench      the benchmarks, each beside its bare counterpart
+#   tests/run.sh --sanitize   everything under the address and undefined sanitizers
+#   tests/run.sh --lint       clang-format and clang-tidy
+# Further words go to ctest (tests/run.sh -R Ledger).
+set -euo pipefail
+root=$(cd "$(dirname "$0")/.." && pwd)
+# shellcheck source=app/build.sh
+. "$root/app/build.sh"
+
+install_packages "$root/app/packages.txt" "$root/tests/packages.txt"
+export QT_QPA_PLATFORM=offscreen
+
+run_ctest() {
+    local build=$1
+    shift
+    ctest --test-dir "$build" --output-on-failure -j "$(nproc)" "$@"
+}
+
+case "${1:-}" in
+--faults)
+    shift
+    configure_and_build "$root" "$root/build" -DCMAKE_BUILD_TYPE=Release
+    for program in "$root"/build/tests/faults/headcap_fault_*; do
+        [ -x "$program" ] && [ -f "$program" ] && "$program" --long "$@"
+    done
+    ;;
+--bench)
+    shift
+    configure_and_build "$root" "$root/build" -DCMAKE_BUILD_TYPE=Release -DHEADCAP_BENCH=ON
+    for program in "$root"/build/tests/bench/headcap_bench_*; do
+        [ -x "$program" ] && [ -f "$program" ] && "$program" "$@"
+    done
+    ;;
+--sanitize)
+    shift
+    configure_and_build "$root" "$root/build-sanitize" -DCMAKE_BUILD_TYPE=RelWithDebInfo \
+        "-DHEADCAP_SANITIZE=address,undefined"
+    run_ctest "$root/build-sanitize" "$@"
+    ;;
+--lint)
+    install_packages <(printf 'clang\nclang-format\nclang-tidy\n')
+    cd "$root"
+    git ls-files '*.cpp' '*.h' | xargs clang-format --dry-run -Werror
+    configure_and_build "$root" "$root/build-lint" -DCMAKE_CXX_COMPILER=clang++ \
+        -DCMAKE_BUILD_TYPE=Debug -- headcap
+    git ls-files 'core/*.cpp' 'db/*.cpp' 'app/*.cpp' 'demo-data/*.cpp' |
+        xargs -P "$(nproc)" -n 4 clang-tidy -p "$root/build-lint" --quiet
+    ;;
+*)
+    configure_and_build "$root" "$root/build" -DCMAKE_BUILD_TYPE=Release
+    run_ctest "$root/build" "$@"
+    ;;
+esac
