@@ -5,6 +5,7 @@
 #include <limits>
 #include <unordered_map>
 
+#include "core/catchwords/story_numbers.h"
 #include "core/catchwords/story_state.h"
 
 namespace headcap::core {
@@ -239,7 +240,11 @@ private:
         cost += markCost(node);
         if (cost > m_best + kBeamDepth)
             return;
-        readNumbers(node, cost);
+        const LeafNumbers numbers(m_book.leaves[m_order.printed[m_at]],
+                                  m_order.unprintedBefore[m_at], m_unit, m_habits);
+        const NumberReadings found = numbers.read(node);
+        for (std::size_t reading = 0; reading < found.count; ++reading)
+            keep(found.readings[reading].node, cost + found.readings[reading].cost);
     }
 
     double markCost(Node& node) const {
@@ -262,84 +267,6 @@ private:
             return m_habits.signedCost(state.position);
         node.arrival.missigned = true;
         return sameGathering ? kMissignedLeaf : sameLeaf ? kMissignedGathering : kMissignedBoth;
-    }
-
-    void readNumbers(const Node& node, double cost) {
-        const auto& numbers = m_book.leaves[m_order.printed[m_at]].numbers;
-        if (!numbers[0] && !numbers[1]) {
-            keep(node, cost);
-            return;
-        }
-        if (node.state.expected == kNoNumber) {
-            adopt(node, cost + kFirstNumber, numbers[0] ? 0 : 1, 0);
-            return;
-        }
-        Node kept = node;
-        const double wrong = misprints(kept);
-        keep(kept, cost + wrong);
-        if (wrong == 0)
-            return;
-        if (numbers[0] && misses(node.state, 0))
-            adopt(node, cost + jumpCost(node, 0), 0, 1);
-        if (numbers[1] && misses(node.state, 1)) {
-            adopt(node, cost + jumpCost(node, 1), 1, 1);
-            if (numbers[0] && !misses(node.state, 0))
-                adoptWithin(node, cost + kJumpWithinLeaf);
-        }
-    }
-
-    [[nodiscard]] int side(std::size_t page) const { return m_unit == 2 && page == 1 ? 1 : 0; }
-
-    [[nodiscard]] bool misses(const State& state, std::size_t page) const {
-        const auto& number = m_book.leaves[m_order.printed[m_at]].numbers[page];
-        return number &&
-               (number->style != state.style || number->value != state.expected + side(page));
-    }
-
-    double misprints(Node& node) const {
-        double cost = 0;
-        for (std::size_t page = 0; page < 2; ++page) {
-            node.arrival.misprinted[page] = misses(node.state, page);
-            cost += node.arrival.misprinted[page] ? kMisprint : 0;
-        }
-        return cost;
-    }
-
-    double jumpCost(const Node& node, std::size_t page) const {
-        const auto& number = *m_book.leaves[m_order.printed[m_at]].numbers[page];
-        if (number.style != node.state.style)
-            return kNewStyle;
-        const int jump = number.value - side(page) - node.state.expected;
-        const int bare = m_order.unprintedBefore[m_at];
-        if (bare > 0 && jump % m_unit == 0 && std::abs(jump) <= bare * m_unit)
-            return std::min(kJump, kJumpAtUnprinted + m_habits.bareCost(bare, jump > 0 ? bare : 0));
-        const bool opens = node.arrival.turn != Turn::sameGathering;
-        if (number.value <= 3 && opens)
-            return kRestart;
-        return kJump;
-    }
-
-    // Takes the number printed on a page for the right one from here on.
-    void adopt(Node node, double cost, std::size_t page, int asJump) {
-        const auto& number = *m_book.leaves[m_order.printed[m_at]].numbers[page];
-        const int expected = number.value - side(page);
-        const bool restart = number.style != node.state.style || number.value <= 3;
-        if (asJump == 1) {
-            node.arrival.numberJump = expected - node.state.expected;
-            node.arrival.numbersRestart = restart;
-        }
-        node.state.expected = expected;
-        node.state.style = number.style;
-        const double wrong = misprints(node);
-        keep(node, cost + wrong);
-    }
-
-    void adoptWithin(Node node, double cost) {
-        const int expected = m_book.leaves[m_order.printed[m_at]].numbers[1]->value - side(1);
-        node.arrival.numberJump = expected - node.state.expected;
-        node.arrival.jumpWithinLeaf = true;
-        node.state.expected = expected;
-        keep(node, cost);
     }
 
     void keep(const Node& node, double cost) {
