@@ -194,7 +194,8 @@ private:
         if (!m_last)
             return;
         const auto write = [&](int value) {
-            return m_last->style == NumeralStyle::roman ? roman(value) : fmt::format("{}", value);
+            return m_last->style == PrintedNumerals::roman ? roman(value)
+                                                           : fmt::format("{}", value);
         };
         std::string part = m_first == 1
                                ? write(m_last->value)

@@ -84,10 +84,10 @@ std::optional<PrintedNumber> readPrintedNumber(std::string_view text) {
             if (value > kMostPages)
                 return std::nullopt;
         }
-        return PrintedNumber{value, NumeralStyle::arabic, supplied};
+        return PrintedNumber{value, PrintedNumerals::arabic, supplied};
     }
     if (const auto roman = readRoman(text))
-        return PrintedNumber{*roman, NumeralStyle::roman, supplied};
+        return PrintedNumber{*roman, PrintedNumerals::roman, supplied};
     return std::nullopt;
 }
 

@@ -8,11 +8,11 @@
 
 namespace headcap::core {
 
-enum class NumeralStyle { arabic, roman };
+enum class PrintedNumerals { arabic, roman };
 
 struct PrintedNumber {
     int value = 0;
-    NumeralStyle style = NumeralStyle::arabic;
+    PrintedNumerals style = PrintedNumerals::arabic;
     bool supplied = false;
 
     friend bool operator==(const PrintedNumber&, const PrintedNumber&) = default;

@@ -40,7 +40,7 @@ struct StoryState {
     int rank = 0;
     int position = 1;
     int expected = kNoNumber; // the number of this leaf's recto
-    NumeralStyle style = NumeralStyle::arabic;
+    PrintedNumerals style = PrintedNumerals::arabic;
 
     friend bool operator==(const StoryState&, const StoryState&) = default;
 };

@@ -14,7 +14,7 @@
 
 #include "core/catchwords/comparison.h"
 #include "core/catchwords/text_table.h"
-#include "tests/support/tsv.h"
+#include "tests/support/reference_file.h"
 
 namespace headcap {
 namespace {

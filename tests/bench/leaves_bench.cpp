@@ -15,7 +15,7 @@
 
 #include "core/catchwords/leaf_diagnosis.h"
 #include "tests/support/leaf_trials.h"
-#include "tests/support/tsv.h"
+#include "tests/support/reference_file.h"
 
 namespace headcap {
 namespace {

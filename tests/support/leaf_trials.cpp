@@ -75,7 +75,7 @@ Trial makeTrial(const TrialBook& book, Arm arm, bool numberedOnly, std::mt19937&
         for (std::size_t row = from; row < trial.pages.size(); ++row) {
             auto& number = trial.pages[row].number;
             const auto read = core::readPrintedNumber(number);
-            if (!read || read->style != core::NumeralStyle::arabic)
+            if (!read || read->style != core::PrintedNumerals::arabic)
                 continue;
             const bool recto = row % 2 == book.firstRecto;
             const std::string open = read->supplied ? "[" : "";

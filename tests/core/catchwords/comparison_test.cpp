@@ -8,7 +8,7 @@
 
 #include "core/catchwords/catchword_answer.h"
 #include "core/catchwords/text_table.h"
-#include "tests/support/tsv.h"
+#include "tests/support/reference_file.h"
 
 namespace headcap::core {
 namespace {
