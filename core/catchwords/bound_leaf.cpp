@@ -8,7 +8,7 @@ namespace headcap::core {
 namespace {
 
 struct ReadPage {
-    std::optional<PrintedNumber> number;
+    std::optional<NumberOnPage> number;
     std::optional<PrintedMark> mark;
     bool unprinted = false;
 };
@@ -17,7 +17,7 @@ std::vector<ReadPage> readAll(std::span<const PageRow> pages) {
     std::vector<ReadPage> read(pages.size());
     for (std::size_t row = 0; row < pages.size(); ++row) {
         const PageRow& page = pages[row];
-        if (auto number = readPrintedNumber(page.number); number && !number->supplied)
+        if (auto number = readNumberOnPage(page.number); number && !number->supplied)
             read[row].number = number;
         read[row].mark = readPrintedMark(page.signature);
         read[row].unprinted = !read[row].number && page.signature.empty() &&

@@ -9,9 +9,9 @@
 #include <span>
 #include <vector>
 
+#include "core/catchwords/number_on_page.h"
 #include "core/catchwords/page_table.h"
 #include "core/catchwords/printed_mark.h"
-#include "core/catchwords/printed_number.h"
 
 namespace headcap::core {
 
@@ -20,7 +20,7 @@ enum class Numbering { none, pages, leaves };
 struct BoundLeaf {
     std::optional<std::size_t> recto; // rows
     std::optional<std::size_t> verso;
-    std::array<std::optional<PrintedNumber>, 2> numbers; // printed ones only
+    std::array<std::optional<NumberOnPage>, 2> numbers; // printed ones only
     std::optional<PrintedMark> mark;
     bool unprinted = false;
 

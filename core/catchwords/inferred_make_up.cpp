@@ -127,7 +127,7 @@ std::string roman(int value) {
 
 // One page (or, foliated, one leaf) after another, as the account has it.
 struct ExtentPage {
-    std::optional<PrintedNumber> number; // as it should be, where one is printed
+    std::optional<NumberOnPage> number; // as it should be, where one is printed
     bool restarts = false;
 };
 
@@ -165,14 +165,14 @@ private:
             ExtentPage entry;
             if (bound.numbers[page] && !arrival.misprinted[page] && leaf.expectedNumber)
                 entry.number =
-                    PrintedNumber{*leaf.expectedNumber + side, bound.numbers[page]->style, false};
+                    NumberOnPage{*leaf.expectedNumber + side, bound.numbers[page]->style, false};
             entry.restarts = side == 0 && arrival.numbersRestart;
             m_pages.push_back(entry);
         }
     }
 
     void numbered(const ExtentPage& page) {
-        const PrintedNumber& number = *page.number;
+        const NumberOnPage& number = *page.number;
         const bool runsOn = m_last && m_last->style == number.style &&
                             number.value > m_last->value && !page.restarts;
         if (!runsOn) {
@@ -215,7 +215,7 @@ private:
     int m_perLeaf;
     std::vector<ExtentPage> m_pages;
     std::vector<std::string> m_parts;
-    std::optional<PrintedNumber> m_last;
+    std::optional<NumberOnPage> m_last;
     int m_first = 1;
     int m_count = 0;
     int m_unnumbered = 0;

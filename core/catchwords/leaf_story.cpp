@@ -240,8 +240,8 @@ private:
         cost += markCost(node);
         if (cost > m_best + kBeamDepth)
             return;
-        const LeafNumbers numbers(m_book.leaves[m_order.printed[m_at]],
-                                  m_order.unprintedBefore[m_at], m_unit, m_habits);
+        const NumberReader numbers(m_book.leaves[m_order.printed[m_at]],
+                                   m_order.unprintedBefore[m_at], m_unit, m_habits);
         const NumberReadings found = numbers.read(node);
         for (std::size_t reading = 0; reading < found.count; ++reading)
             keep(found.readings[reading].node, cost + found.readings[reading].cost);

@@ -5,7 +5,7 @@
 
 #include <fmt/format.h>
 
-#include "core/catchwords/printed_number.h"
+#include "core/catchwords/number_on_page.h"
 
 namespace headcap::core {
 namespace {
@@ -47,7 +47,7 @@ std::optional<int> readLeafNumber(std::string_view text) {
     if (text.empty())
         return std::nullopt;
     const bool small = std::ranges::all_of(text, [](char c) { return isLower(c) || isFigure(c); });
-    const auto number = small ? readPrintedNumber(text) : std::nullopt;
+    const auto number = small ? readNumberOnPage(text) : std::nullopt;
     if (!number || number->value < 1 || number->value > kMostLeaves)
         return std::nullopt;
     return number->value;

@@ -14,7 +14,7 @@ void keep(NumberReadings& found, const StoryNode& node, double cost) {
 
 } // namespace
 
-NumberReadings LeafNumbers::read(const StoryNode& node) const {
+NumberReadings NumberReader::read(const StoryNode& node) const {
     NumberReadings found;
     if (!m_numbers[0] && !m_numbers[1]) {
         keep(found, node, 0);
@@ -39,12 +39,12 @@ NumberReadings LeafNumbers::read(const StoryNode& node) const {
     return found;
 }
 
-bool LeafNumbers::misses(const StoryState& state, std::size_t page) const {
+bool NumberReader::misses(const StoryState& state, std::size_t page) const {
     const auto& number = m_numbers[page];
     return number && (number->style != state.style || number->value != state.expected + side(page));
 }
 
-double LeafNumbers::misprints(StoryNode& node) const {
+double NumberReader::misprints(StoryNode& node) const {
     double cost = 0;
     for (std::size_t page = 0; page < 2; ++page) {
         node.arrival.misprinted[page] = misses(node.state, page);
@@ -53,8 +53,8 @@ double LeafNumbers::misprints(StoryNode& node) const {
     return cost;
 }
 
-double LeafNumbers::jumpCost(const StoryNode& node, std::size_t page) const {
-    const PrintedNumber& number = *m_numbers[page];
+double NumberReader::jumpCost(const StoryNode& node, std::size_t page) const {
+    const NumberOnPage& number = *m_numbers[page];
     if (number.style != node.state.style)
         return kNewStyle;
     const int jump = number.value - side(page) - node.state.expected;
@@ -64,9 +64,9 @@ double LeafNumbers::jumpCost(const StoryNode& node, std::size_t page) const {
     return number.value <= kFirstPages && opens ? kRestart : kJump;
 }
 
-void LeafNumbers::adopt(NumberReadings& found, StoryNode node, double cost,
-                        std::size_t page) const {
-    const PrintedNumber& number = *m_numbers[page];
+void NumberReader::adopt(NumberReadings& found, StoryNode node, double cost,
+                         std::size_t page) const {
+    const NumberOnPage& number = *m_numbers[page];
     const int expected = number.value - side(page);
     if (node.state.expected != kNoNumber) {
         node.arrival.numberJump = expected - node.state.expected;
@@ -79,7 +79,7 @@ void LeafNumbers::adopt(NumberReadings& found, StoryNode node, double cost,
     keep(found, node, cost + wrong);
 }
 
-void LeafNumbers::adoptWithin(NumberReadings& found, StoryNode node) const {
+void NumberReader::adoptWithin(NumberReadings& found, StoryNode node) const {
     const int expected = m_numbers[1]->value - side(1);
     node.arrival.numberJump = expected - node.state.expected;
     node.arrival.jumpWithinLeaf = true;

@@ -18,10 +18,10 @@ struct NumberReadings {
     std::size_t count = 0;
 };
 
-class LeafNumbers {
+class NumberReader {
 public:
     // `unit`: by how much the numbers rise from leaf to leaf.
-    LeafNumbers(const BoundLeaf& leaf, int bareBefore, int unit, const BookHabits& habits)
+    NumberReader(const BoundLeaf& leaf, int bareBefore, int unit, const BookHabits& habits)
         : m_numbers(leaf.numbers), m_bare(bareBefore), m_unit(unit), m_habits(habits) {}
 
     [[nodiscard]] NumberReadings read(const StoryNode& node) const;
@@ -35,7 +35,7 @@ private:
     void adopt(NumberReadings& found, StoryNode node, double cost, std::size_t page) const;
     void adoptWithin(NumberReadings& found, StoryNode node) const;
 
-    const std::array<std::optional<PrintedNumber>, 2>& m_numbers;
+    const std::array<std::optional<NumberOnPage>, 2>& m_numbers;
     int m_bare;
     int m_unit;
     const BookHabits& m_habits;

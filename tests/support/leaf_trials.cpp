@@ -4,7 +4,7 @@
 #include <array>
 #include <cstdlib>
 
-#include "core/catchwords/printed_number.h"
+#include "core/catchwords/number_on_page.h"
 
 namespace headcap::tests {
 namespace {
@@ -15,7 +15,7 @@ bool bearsText(const core::PageRow& page) {
 
 bool isNumbered(const TrialBook& book, std::size_t recto) {
     for (const std::size_t row : {recto, recto + 1}) {
-        const auto number = core::readPrintedNumber(book.pages[row].number);
+        const auto number = core::readNumberOnPage(book.pages[row].number);
         if (!number || number->supplied)
             return false;
     }
@@ -74,7 +74,7 @@ Trial makeTrial(const TrialBook& book, Arm arm, bool numberedOnly, std::mt19937&
         const std::size_t from = arm == Arm::numbersRaised ? at : 0;
         for (std::size_t row = from; row < trial.pages.size(); ++row) {
             auto& number = trial.pages[row].number;
-            const auto read = core::readPrintedNumber(number);
+            const auto read = core::readNumberOnPage(number);
             if (!read || read->style != core::PrintedNumerals::arabic)
                 continue;
             const bool recto = row % 2 == book.firstRecto;

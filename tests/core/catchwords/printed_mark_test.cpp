@@ -5,7 +5,7 @@
 #include <fmt/format.h>
 #include <gtest/gtest.h>
 
-#include "core/catchwords/printed_number.h"
+#include "core/catchwords/number_on_page.h"
 
 namespace headcap::core {
 namespace {
@@ -56,9 +56,9 @@ TEST(PrintedMark, countsThePrintersAlphabet) {
     EXPECT_EQ(between("A", "a"), std::nullopt);
 }
 
-TEST(PrintedNumber, readsWhatPrintersSet) {
+TEST(NumberOnPage, readsWhatPrintersSet) {
     const auto value = [](std::string_view text) {
-        const auto number = readPrintedNumber(text);
+        const auto number = readNumberOnPage(text);
         return number ? number->value : -1;
     };
     EXPECT_EQ(value("12"), 12);
@@ -70,8 +70,8 @@ TEST(PrintedNumber, readsWhatPrintersSet) {
     EXPECT_EQ(value("12*"), -1);
     EXPECT_EQ(value("99999999999"), -1);
     EXPECT_EQ(value(""), -1);
-    EXPECT_TRUE(readPrintedNumber("[5]")->supplied);
-    EXPECT_FALSE(readPrintedNumber("(5)")->supplied);
+    EXPECT_TRUE(readNumberOnPage("[5]")->supplied);
+    EXPECT_FALSE(readNumberOnPage("(5)")->supplied);
 }
 
 } // namespace

@@ -1,4 +1,4 @@
-#include "core/catchwords/printed_number.h"
+#include "core/catchwords/number_on_page.h"
 
 #include <algorithm>
 
@@ -64,7 +64,7 @@ std::optional<int> readRoman(std::string_view text) {
     return total > 0 ? std::optional(total) : std::nullopt;
 }
 
-std::optional<PrintedNumber> readPrintedNumber(std::string_view text) {
+std::optional<NumberOnPage> readNumberOnPage(std::string_view text) {
     text = stripped(text, " \t");
     const bool supplied = text.starts_with('[');
     if (const auto correction = text.find('['); correction != std::string_view::npos && !supplied)
@@ -84,10 +84,10 @@ std::optional<PrintedNumber> readPrintedNumber(std::string_view text) {
             if (value > kMostPages)
                 return std::nullopt;
         }
-        return PrintedNumber{value, PrintedNumerals::arabic, supplied};
+        return NumberOnPage{value, PrintedNumerals::arabic, supplied};
     }
     if (const auto roman = readRoman(text))
-        return PrintedNumber{*roman, PrintedNumerals::roman, supplied};
+        return NumberOnPage{*roman, PrintedNumerals::roman, supplied};
     return std::nullopt;
 }
 

@@ -10,15 +10,15 @@ namespace headcap::core {
 
 enum class PrintedNumerals { arabic, roman };
 
-struct PrintedNumber {
+struct NumberOnPage {
     int value = 0;
     PrintedNumerals style = PrintedNumerals::arabic;
     bool supplied = false;
 
-    friend bool operator==(const PrintedNumber&, const PrintedNumber&) = default;
+    friend bool operator==(const NumberOnPage&, const NumberOnPage&) = default;
 };
 
-[[nodiscard]] std::optional<PrintedNumber> readPrintedNumber(std::string_view text);
+[[nodiscard]] std::optional<NumberOnPage> readNumberOnPage(std::string_view text);
 
 // i, ij, iiij, iv, jv, xij and so on, in either case; j at the end or beginning is i.
 [[nodiscard]] std::optional<int> readRoman(std::string_view text);
