@@ -55,6 +55,7 @@ void setInformation(QPDF& pdf, const PdfFacts& facts) {
     info.replaceKey("/CreationDate", Object::newString(pdfDate(facts.madeAt)));
     info.replaceKey("/ModDate", Object::newString(pdfDate(facts.madeAt)));
     pdf.getTrailer().replaceKey("/Info", info);
+    pdf.getTrailer().removeKey("/ID"); // Qt's is by chance, and would be kept
 
     Object metadata = Object::newStream(&pdf, xmpPacket(facts));
     metadata.getDict().replaceKey("/Type", Object::newName("/Metadata"));
@@ -72,8 +73,7 @@ void setInformation(QPDF& pdf, const PdfFacts& facts) {
 class Outline {
 public:
     Outline(QPDF& pdf, double pageHeight)
-        : m_pdf(pdf), m_pageHeight(pageHeight),
-          m_pages(QPDFPageDocumentHelper(pdf).getAllPages()),
+        : m_pdf(pdf), m_pageHeight(pageHeight), m_pages(QPDFPageDocumentHelper(pdf).getAllPages()),
           m_root(pdf.makeIndirectObject(Object::newDictionary())), m_parent(m_root) {
         m_root.replaceKey("/Type", Object::newName("/Outlines"));
     }
@@ -145,22 +145,44 @@ void addOutline(QPDF& pdf, const PdfFacts& facts) {
 }
 
 // Qt numbers its objects as it draws: the n-th picture drawn is the n-th image object.
-std::vector<Object> imagesInOrder(QPDF& pdf) {
-    std::map<int, Object> images;
+std::vector<Object> inOrder(QPDF& pdf, const std::string& subtype) {
+    std::map<int, Object> found;
     for (Object object : pdf.getAllObjects()) {
-        if (object.isStream() && object.getDict().getKey("/Subtype").isNameAndEquals("/Image")) {
-            images.emplace(object.getObjectID(), object);
+        Object dictionary = object.isStream() ? object.getDict() : object;
+        if (dictionary.isDictionary() && dictionary.getKey("/Subtype").isNameAndEquals(subtype)) {
+            found.emplace(object.getObjectID(), object);
         }
     }
     std::vector<Object> ordered;
-    for (const auto& [number, image] : images) {
-        ordered.push_back(image);
+    for (const auto& [number, object] : found) {
+        ordered.push_back(object);
     }
     return ordered;
 }
 
+// Six capitals before the name of a face say that only a part of it is embedded (ISO 32000-1,
+// 9.6.4). Qt's differ from run to run and stand in one of the three places.
+void nameFonts(QPDF& pdf) {
+    constexpr int kLetters = 26;
+    int number = 0;
+    for (Object font : inOrder(pdf, "/Type0")) {
+        Object descendant = font.getKey("/DescendantFonts").getArrayItem(0);
+        Object descriptor = descendant.getKey("/FontDescriptor");
+        const std::string before = descriptor.getKey("/FontName").getName();
+        const auto plus = before.find('+');
+        const std::string face = before.substr(plus == std::string::npos ? 1 : plus + 1);
+        const char first = static_cast<char>('A' + number / kLetters % kLetters);
+        const char second = static_cast<char>('A' + number % kLetters);
+        ++number;
+        const Object name = Object::newName(std::string("/HCAP") + first + second + "+" + face);
+        font.replaceKey("/BaseFont", name);
+        descendant.replaceKey("/BaseFont", name);
+        descriptor.replaceKey("/FontName", name);
+    }
+}
+
 void replacePictures(QPDF& pdf, const std::vector<EncodedPicture>& pictures) {
-    const std::vector<Object> images = imagesInOrder(pdf);
+    const std::vector<Object> images = inOrder(pdf, "/Image");
     if (images.size() != pictures.size()) {
         throw std::logic_error("the pictures drawn and those in the file differ in number");
     }
@@ -194,6 +216,7 @@ tl::expected<PdfWritten, QString> finishPdf(const QByteArray& raw, const PdfFact
         pdf.setSuppressWarnings(true);
         pdf.processMemoryFile("report", raw.constData(), static_cast<size_t>(raw.size()));
         replacePictures(pdf, facts.pictures);
+        nameFonts(pdf);
         setInformation(pdf, facts);
         addOutline(pdf, facts);
         DevicePipeline pipeline(out);

@@ -85,10 +85,9 @@ std::optional<QByteArray> drawPages(const Pages& pages, const PdfOptions& option
         if (i > 0) {
             writer.newPage();
         }
-        paintPage(painter, pages.pages[static_cast<std::size_t>(i)],
-                  [&pictures](QPainter& on, const Picture& picture) {
-                      pictures.paint(on, picture);
-                  });
+        paintPage(
+            painter, pages.pages[static_cast<std::size_t>(i)],
+            [&pictures](QPainter& on, const Picture& picture) { pictures.paint(on, picture); });
         if (options.progress && !options.progress(i + 1, count)) {
             return std::nullopt;
         }
@@ -99,10 +98,10 @@ std::optional<QByteArray> drawPages(const Pages& pages, const PdfOptions& option
 
 PdfFacts factsOf(const core::Document& document, const Pages& pages, const PdfOptions& options) {
     PdfFacts facts;
-    facts.title = QStringLiteral("%1 %2: %3")
-                      .arg(QString::fromStdString(document.title),
-                           QString::fromStdString(document.jobNumber),
-                           QString::fromStdString(document.subtitle));
+    facts.title =
+        QStringLiteral("%1 %2: %3")
+            .arg(QString::fromStdString(document.title), QString::fromStdString(document.jobNumber),
+                 QString::fromStdString(document.subtitle));
     facts.subject = QString::fromStdString(document.subtitle);
     facts.author = QString::fromStdString(document.author);
     facts.language = QString::fromStdString(document.language);
@@ -135,8 +134,8 @@ QString sentence(const PdfError& error) {
     const QString path = QDir::toNativeSeparators(error.path);
     switch (error.code) {
     case Code::folderMissing:
-        return say(QT_TRANSLATE_NOOP("PdfError",
-                                     "%1 was not written: there is no such folder.")).arg(path);
+        return say(QT_TRANSLATE_NOOP("PdfError", "%1 was not written: there is no such folder."))
+            .arg(path);
     case Code::notWritable:
         return say(QT_TRANSLATE_NOOP("PdfError", "%1 was not written: its folder is read-only."))
             .arg(path);
@@ -144,8 +143,7 @@ QString sentence(const PdfError& error) {
         return say(QT_TRANSLATE_NOOP("PdfError", "%1 was not written: the disk is full."))
             .arg(path);
     case Code::writeFailed:
-        return say(QT_TRANSLATE_NOOP("PdfError", "%1 was not written: %2"))
-            .arg(path, error.detail);
+        return say(QT_TRANSLATE_NOOP("PdfError", "%1 was not written: %2")).arg(path, error.detail);
     case Code::stopped:
         return say(QT_TRANSLATE_NOOP("PdfError", "%1 was not written: it was stopped.")).arg(path);
     }

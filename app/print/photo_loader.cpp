@@ -90,8 +90,7 @@ void PhotoLoader::start(const Wanted& wanted, const QByteArray& key) {
     m_pool.start([this, wanted, key] {
         auto result = readThrough(wanted.path, wanted.cacheFile, wanted.edge);
         QMetaObject::invokeMethod(
-            this, [this, wanted, key, result] { take(wanted, key, result); },
-            Qt::QueuedConnection);
+            this, [this, wanted, key, result] { take(wanted, key, result); }, Qt::QueuedConnection);
     });
 }
 

@@ -85,7 +85,8 @@ QString sentence(PhotoFault fault) {
     case PhotoFault::notAPicture:
         return say(QT_TRANSLATE_NOOP("PhotoFault", "This file is not a picture of a known kind."));
     case PhotoFault::truncated:
-        return say(QT_TRANSLATE_NOOP("PhotoFault", "The end of this photograph's file is missing."));
+        return say(
+            QT_TRANSLATE_NOOP("PhotoFault", "The end of this photograph's file is missing."));
     case PhotoFault::damaged:
         return say(QT_TRANSLATE_NOOP("PhotoFault", "The file of this photograph is damaged."));
     }

@@ -132,10 +132,9 @@ void ReportPreview::updateBars() {
 
 void ReportPreview::say() {
     m_page = currentPage();
-    setAccessibleName(m_page == 0 ? tr("Preview of the report")
-                                  : tr("Preview of the report, page %1 of %2")
-                                        .arg(m_page)
-                                        .arg(pageCount()));
+    setAccessibleName(
+        m_page == 0 ? tr("Preview of the report")
+                    : tr("Preview of the report, page %1 of %2").arg(m_page).arg(pageCount()));
     Q_EMIT currentPageChanged(m_page, pageCount());
 }
 

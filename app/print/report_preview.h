@@ -59,7 +59,7 @@ private:
     Sheet m_sheet = Sheet::a4;
     Pages m_pages;
     std::optional<double> m_zoom; // pixels a point; none: fits the width
-    double m_step = 1; // the page step that the scroll bar's value was made with
+    double m_step = 1;            // the page step that the scroll bar's value was made with
     int m_page = 0;
 };
 

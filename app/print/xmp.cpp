@@ -56,8 +56,7 @@ std::string xmpPacket(const PdfFacts& facts) {
 <?xpacket end="w"?>)";
     using fmt::arg;
     return fmt::format(kPacket, arg("bom", "\xEF\xBB\xBF"), arg("title", escaped(facts.title)),
-                       arg("subject", escaped(facts.subject)),
-                       arg("author", escaped(facts.author)),
+                       arg("subject", escaped(facts.subject)), arg("author", escaped(facts.author)),
                        arg("language", escaped(facts.language)), arg("creator", kPdfCreator),
                        arg("producer", kPdfProducer), arg("date", xmpDate(facts.madeAt)));
 }

@@ -8,8 +8,9 @@ namespace {
 
 const QRegularExpression& beforeUnit() {
     static const QRegularExpression pattern(
-        QStringLiteral("(?<=[0-9½¼¾⅛⅜⅝⅞]) (?=(?:%|‰|[kmµ]?g|m?l|[cmnµ]?m|[cm]?m²|g/m²|in|ft|min|h|s|"
-                       "°C|°F|K|pt|px|pH|ppm|leaves|leaf|pages|plates)(?![\\w/²]))"),
+        QStringLiteral(
+            "(?<=[0-9½¼¾⅛⅜⅝⅞]) (?=(?:%|‰|[kmµ]?g|m?l|[cmnµ]?m|[cm]?m²|g/m²|in|ft|min|h|s|"
+            "°C|°F|K|pt|px|pH|ppm|leaves|leaf|pages|plates)(?![\\w/²]))"),
         QRegularExpression::UseUnicodePropertiesOption);
     return pattern;
 }
@@ -22,9 +23,9 @@ const QRegularExpression& beforeMonth() {
 }
 
 const QRegularExpression& beforeNumber() {
-    static const QRegularExpression pattern(
-        QStringLiteral("(?<=\\bp\\.|\\bpp\\.|\\bf\\.|\\bff\\.|\\bno\\.|\\bvol\\.|\\bpl\\.|\\b[Ll]ot|"
-                       "\\bFigure|\\bJob) (?=\\[?[0-9])"));
+    static const QRegularExpression pattern(QStringLiteral(
+        "(?<=\\bp\\.|\\bpp\\.|\\bf\\.|\\bff\\.|\\bno\\.|\\bvol\\.|\\bpl\\.|\\b[Ll]ot|"
+        "\\bFigure|\\bJob) (?=\\[?[0-9])"));
     return pattern;
 }
 

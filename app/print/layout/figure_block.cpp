@@ -41,8 +41,8 @@ std::vector<Slab> figureRow(Flow& flow, const std::vector<Place>& places) {
     double lowest = 0;
     for (const Place& place : places) {
         const QSizeF size = printedSize(*place.figure);
-        pictures.marks.emplace_back(Picture{
-            {{place.left, 0}, size}, place.figure->photograph, place.figure->number});
+        pictures.marks.emplace_back(
+            Picture{{{place.left, 0}, size}, place.figure->photograph, place.figure->number});
         pictures.height = std::max(pictures.height, size.height());
         SetText caption = captionOf(*place.figure, place.width);
         noteSigns(flow, caption.signsWithoutFace);

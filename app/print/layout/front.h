@@ -13,7 +13,7 @@ void addFront(Flow& flow, const core::Document& document);
 void addClose(Flow& flow, const core::Document& document);
 
 // In the report's own language: a report is not translated with the windows.
-[[nodiscard]] QString dateText(const core::Document& document);    // "3 March 2031"
+[[nodiscard]] QString dateText(const core::Document& document);     // "3 March 2031"
 [[nodiscard]] QString standingText(const core::Document& document); // "Issued, version 2"
 
 } // namespace headcap::app::print

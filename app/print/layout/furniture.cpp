@@ -37,8 +37,7 @@ void addHead(Page& page, const core::Document& document, const PageSetup& setup)
 void addFoot(Page& page, std::size_t index, std::size_t count, const core::Document& document,
              const PageSetup& setup) {
     const double y = setup.footLine - 12;
-    page.marks.emplace_back(
-        Rule{{setup.left, y}, {setup.left + kBlockWidth, y}, kHair, Ink::rule});
+    page.marks.emplace_back(Rule{{setup.left, y}, {setup.left + kBlockWidth, y}, kHair, Ink::rule});
     putLine(page,
             setOneLine(QStringLiteral("Job %1").arg(fromUtf8(document.jobNumber)), kFurniture,
                        kSideWidth),
@@ -59,10 +58,8 @@ void addDraftEdge(Page& page, const PageSetup& setup) {
     const double width = mm(2.6);
     const double gap = mm(22);
     const double middle = (setup.top + setup.bottom) / 2;
-    const Hatch upper{{setup.draftEdge, setup.top, width, middle - gap / 2 - setup.top},
-                      3.2,
-                      0.5,
-                      Ink::warning};
+    const Hatch upper{
+        {setup.draftEdge, setup.top, width, middle - gap / 2 - setup.top}, 3.2, 0.5, Ink::warning};
     const Hatch lower{{setup.draftEdge, middle + gap / 2, width, setup.bottom - middle - gap / 2},
                       3.2,
                       0.5,

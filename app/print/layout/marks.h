@@ -35,9 +35,7 @@ struct TextLine {
     Ink ink = Ink::text;
     bool upward = false; // turned to read from foot to head
 
-    [[nodiscard]] QRectF box() const {
-        return {at.x(), at.y() - ascent, width, ascent + descent};
-    }
+    [[nodiscard]] QRectF box() const { return {at.x(), at.y() - ascent, width, ascent + descent}; }
 };
 
 struct Rule {

@@ -53,12 +53,7 @@ void append(Flow& flow, std::vector<Slab> slabs, double gap, bool onGrid) {
 }
 
 void noteSigns(Flow& flow, const QString& signs) {
-    for (const char32_t sign : signs.toUcs4()) {
-        const QString shown = QString::fromUcs4(&sign, 1);
-        if (!flow.signsWithoutFace.contains(shown)) {
-            flow.signsWithoutFace += shown;
-        }
-    }
+    addOnce(flow.signsWithoutFace, signs);
 }
 
 } // namespace headcap::app::print

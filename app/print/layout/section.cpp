@@ -22,8 +22,7 @@ Slab headingSlab(Flow& flow, const core::Section& section) {
     const bool isMain = section.level <= 1;
     const bool beside = !section.blocks.empty() && !goesAcross(section.blocks.front());
     const Type& type = isMain ? kSection : kSubsection;
-    const SetText text =
-        setText(fromUtf8(section.title), type, beside ? kSideWidth : kBlockWidth);
+    const SetText text = setText(fromUtf8(section.title), type, beside ? kSideWidth : kBlockWidth);
     noteSigns(flow, text.signsWithoutFace);
 
     Slab slab;

@@ -15,8 +15,6 @@ namespace headcap::app::print {
 
 namespace {
 
-constexpr double kNoLigatures = 0.02; // at kGlyphScale: a thousandth of a point
-constexpr double kRaisedSize = 0.66;
 constexpr double kRaisedBy = 0.34; // of the size
 
 // Of the width: a last line below this looks lost, and a last word alone below the other.
@@ -54,8 +52,8 @@ Prepared prepare(const std::vector<core::Run>& runs) {
     Prepared prepared;
     for (const core::Run& run : runs) {
         const QString piece = drawable(run.text);
-        prepared.spans.push_back({static_cast<int>(prepared.text.size()),
-                                  static_cast<int>(piece.size()), run.style});
+        prepared.spans.push_back(
+            {static_cast<int>(prepared.text.size()), static_cast<int>(piece.size()), run.style});
         prepared.text += piece;
     }
     prepared.text = bindWords(prepared.text);
@@ -121,27 +119,8 @@ QList<QGlyphRun> glyphsOf(const QTextLine& line, const Prepared& prepared, const
 
 // Glyph 0 is the empty box that stands for a sign no face has.
 bool hasEmptyBox(const QList<QGlyphRun>& glyphs) {
-    return std::any_of(glyphs.begin(), glyphs.end(), [](const QGlyphRun& run) {
-        return run.glyphIndexes().contains(0U);
-    });
-}
-
-void noteSignsWithoutFace(const QString& text, const Type& type, QString& signs) {
-    std::vector<QRawFont> faces;
-    for (const QString& family : fontOf(type).families()) {
-        QFont font = fontOf(type);
-        font.setFamilies({family});
-        faces.push_back(QRawFont::fromFont(font));
-    }
-    for (const char32_t sign : text.toUcs4()) {
-        const bool has = std::any_of(faces.begin(), faces.end(), [sign](const QRawFont& face) {
-            return face.supportsCharacter(sign);
-        });
-        const QString shown = QString::fromUcs4(&sign, 1);
-        if (!has && sign != U'\u2028' && !signs.contains(shown)) {
-            signs += shown;
-        }
-    }
+    return std::any_of(glyphs.begin(), glyphs.end(),
+                       [](const QGlyphRun& run) { return run.glyphIndexes().contains(0U); });
 }
 
 double indent(double room, double taken, Align align) {
@@ -203,28 +182,6 @@ QString fromUtf8(std::string_view text) {
         .normalized(QString::NormalizationForm_C);
 }
 
-QFont fontOf(const Type& type, core::Run::Style style) {
-    QFont font;
-    if (type.family == Family::text) {
-        font.setFamilies({QStringLiteral("Gentium Plus"), QStringLiteral("Noto Serif Hebrew"),
-                          QStringLiteral("Noto Sans"), QStringLiteral("Noto Sans CJK SC"),
-                          QStringLiteral("DejaVu Sans")});
-    } else {
-        font.setFamilies({QStringLiteral("Noto Sans"), QStringLiteral("Noto Sans Hebrew"),
-                          QStringLiteral("Noto Sans CJK SC"), QStringLiteral("DejaVu Sans"),
-                          QStringLiteral("Gentium Plus")});
-    }
-    const double scale = style == core::Run::Style::raised ? kRaisedSize : 1.0;
-    font.setPixelSize(static_cast<int>(std::lround(type.size * kGlyphScale * scale)));
-    font.setBold(type.bold || style == core::Run::Style::bold);
-    font.setItalic(type.italic != (style == core::Run::Style::italic)); // roman within italic
-    font.setHintingPreference(QFont::PreferNoHinting);
-    font.setKerning(true);
-    font.setLetterSpacing(QFont::AbsoluteSpacing,
-                          std::max(kNoLigatures, type.spacing * kGlyphScale));
-    return font;
-}
-
 double SetText::widest() const {
     double widest = 0;
     for (const TextLine& line : lines) {
@@ -258,7 +215,7 @@ SetText setText(const std::vector<core::Run>& runs, const Type& type, double wid
         result.ink = type.ink;
         result.glyphs = glyphsOf(line, prepared, type);
         if (hasEmptyBox(result.glyphs)) {
-            noteSignsWithoutFace(result.text, type, set.signsWithoutFace);
+            addOnce(set.signsWithoutFace, signsWithoutFace(result.text, type));
         }
         set.lines.push_back(std::move(result));
     }

@@ -1,32 +1,17 @@
 // Text set in lines: runs of one paragraph, broken to a width, each line as glyphs with its text.
-// The faces are Gentium Plus and Noto Sans; a sign that they lack comes from the next face that
-// has it, and only that sign. A touch of letter spacing keeps ligature glyphs out, whose letters
-// would vanish from the text of a PDF.
 #pragma once
 
 #include <string>
 #include <string_view>
 #include <vector>
 
-#include <QFont>
 #include <QString>
 
+#include "app/print/layout/faces.h"
 #include "app/print/layout/marks.h"
 #include "core/report/document.h"
 
 namespace headcap::app::print {
-
-enum class Family { text, label };
-
-struct Type {
-    Family family = Family::text;
-    double size = 10.5; // points, in steps of 0.05
-    double leading = 14;
-    Ink ink = Ink::text;
-    bool italic = false;
-    bool bold = false;
-    double spacing = 0; // between letters, points
-};
 
 enum class Align { left, right, centre };
 
@@ -52,7 +37,6 @@ struct SetText {
 // The width of the longest word: a narrower column would break it.
 [[nodiscard]] double longestWord(const std::vector<core::Run>& runs, const Type& type);
 
-[[nodiscard]] QFont fontOf(const Type& type, core::Run::Style style = core::Run::Style::plain);
 [[nodiscard]] QString fromUtf8(std::string_view text);
 
 } // namespace headcap::app::print

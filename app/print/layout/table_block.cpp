@@ -57,8 +57,8 @@ void strike(std::vector<Slab>& slabs) {
             if (auto* line = std::get_if<TextLine>(&mark); line != nullptr && line->width > 0) {
                 line->ink = Ink::quiet;
                 const double y = line->at.y() - line->ascent * 0.36;
-                strokes.emplace_back(Rule{
-                    {line->at.x(), y}, {line->at.x() + line->width, y}, 0.5, Ink::text});
+                strokes.emplace_back(
+                    Rule{{line->at.x(), y}, {line->at.x() + line->width, y}, 0.5, Ink::text});
             }
         }
         std::move(strokes.begin(), strokes.end(), std::back_inserter(slab.marks));
@@ -69,8 +69,7 @@ std::vector<Slab> bodyRow(Flow& flow, const core::Table& table, const core::Tabl
                           const std::vector<ColumnPlace>& places) {
     std::vector<Cell> cells;
     for (std::size_t i = 0; i < std::min(row.cells.size(), places.size()); ++i) {
-        SetText text =
-            setText(row.cells[i], kTable, places[i].width, alignOf(table.columns[i]));
+        SetText text = setText(row.cells[i], kTable, places[i].width, alignOf(table.columns[i]));
         noteSigns(flow, text.signsWithoutFace);
         cells.push_back({places[i].left, std::move(text)});
     }

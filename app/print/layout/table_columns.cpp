@@ -19,8 +19,8 @@ double leastWidth(const core::Table& table, std::size_t column) {
     for (const core::TableRow& row : table.rows) {
         if (column < row.cells.size()) {
             const double whole = setText(row.cells[column], kTable, kUnbroken).widest();
-            least = std::max(least, whole <= kShortText ? whole
-                                                        : longestWord(row.cells[column], kTable));
+            least = std::max(least,
+                             whole <= kShortText ? whole : longestWord(row.cells[column], kTable));
         }
     }
     return least + 0.5;

@@ -29,10 +29,8 @@ void keepFirstWithNext(std::vector<Slab>& slabs) {
 // The hatched edge of a caution, beside all its lines; strokes of neighbouring slabs meet.
 void hatchEdge(std::vector<Slab>& slabs) {
     for (Slab& slab : slabs) {
-        slab.marks.emplace_back(Hatch{{kTextLeft, 0, kCautionEdge, slab.height},
-                                      2.6,
-                                      0.6,
-                                      Ink::warning});
+        slab.marks.emplace_back(
+            Hatch{{kTextLeft, 0, kCautionEdge, slab.height}, 2.6, 0.6, Ink::warning});
     }
 }
 
@@ -67,10 +65,10 @@ void addBlock(Flow& flow, const core::Facts& facts, double gap) {
     for (const core::Fact& fact : facts.facts) {
         SetText label = noted(flow, setText(fromUtf8(fact.label), kLabel, kFactLabelWidth));
         SetText value = noted(flow, setText(fact.value, kBody, kFactValueWidth));
-        append(flow,
-               rowSlabs({{kTextLeft, std::move(label)}, {kFactValueLeft, std::move(value)}},
-                        kTextRow),
-               gap);
+        append(
+            flow,
+            rowSlabs({{kTextLeft, std::move(label)}, {kFactValueLeft, std::move(value)}}, kTextRow),
+            gap);
         gap = 0;
     }
 }

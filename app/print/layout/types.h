@@ -1,7 +1,7 @@
 // The sizes of letter a report is set in, all in one place.
 #pragma once
 
-#include "app/print/layout/set_text.h"
+#include "app/print/layout/faces.h"
 
 namespace headcap::app::print {
 

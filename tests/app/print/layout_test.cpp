@@ -50,8 +50,8 @@ TEST_P(OnEachSheet, saysJobDatePageAndDraftOnEveryPage) {
     const Pages pages = layOut(sampleDocument(), pageSetup(GetParam()));
     ASSERT_GT(pages.pages.size(), 3U);
     for (std::size_t i = 0; i < pages.pages.size(); ++i) {
-        const std::string number = "page " + std::to_string(i + 1) + " of " +
-                                   std::to_string(pages.pages.size());
+        const std::string number =
+            "page " + std::to_string(i + 1) + " of " + std::to_string(pages.pages.size());
         const auto lines = linesOf(pages.pages[i]);
         for (const std::string& line :
              {std::string("Job 2031-014"), std::string("28 March 2031 · Draft, not issued"), number,
@@ -161,10 +161,9 @@ TEST(Layout, leavesNoHeadingAtTheFootOfAPage) {
 
 TEST(Layout, setsColumnFiguresTwoInARowAndFullOnesAlone) {
     using core::FigureWidth;
-    const core::Figures figures{{figureOf(1, FigureWidth::column, 6000, 4000),
-                                 figureOf(2, FigureWidth::column, 6000, 4000),
-                                 figureOf(3, FigureWidth::full, 6000, 4000),
-                                 figureOf(4, FigureWidth::column, 4000, 6000)}};
+    const core::Figures figures{
+        {figureOf(1, FigureWidth::column, 6000, 4000), figureOf(2, FigureWidth::column, 6000, 4000),
+         figureOf(3, FigureWidth::full, 6000, 4000), figureOf(4, FigureWidth::column, 4000, 6000)}};
     std::vector<Picture> all;
     for (const Page& page : layOut(documentOf({figures}), pageSetup(Sheet::a4)).pages) {
         for (const Picture& picture : marksOf<Picture>(page)) {
@@ -187,9 +186,10 @@ TEST(Layout, printsAPhotographOfUnknownSizeNoLargerThanItsPlace) {
 }
 
 TEST(Layout, strikesEveryLineOfAStruckRow) {
-    core::Table table{{{"Step", 1}}, {{{plainRun("said twice, by mistake, on the same day, in the "
-                                                 "same words, by the same person, at the same "
-                                                 "bench, and so struck out of what is said here")}}}};
+    core::Table table{{{"Step", 1}},
+                      {{{plainRun("said twice, by mistake, on the same day, in the "
+                                  "same words, by the same person, at the same "
+                                  "bench, and so struck out of what is said here")}}}};
     const auto rulesOf = [](const core::Table& one) {
         return marksOf<Rule>(layOut(documentOf({one}), pageSetup(Sheet::a4)).pages[0]).size();
     };

@@ -40,9 +40,8 @@ protected:
     QString pdfPath() const { return at(QStringLiteral("report.pdf")); }
     // As a person would copy it: words with single spaces between them.
     ProgramResult text() const {
-        ProgramResult result =
-            runProgram(QStringLiteral("pdftotext"),
-                       {QStringLiteral("-raw"), pdfPath(), QStringLiteral("-")});
+        ProgramResult result = runProgram(QStringLiteral("pdftotext"),
+                                          {QStringLiteral("-raw"), pdfPath(), QStringLiteral("-")});
         result.output = QString::fromUtf8(result.output).simplified().toUtf8();
         return result;
     }
@@ -83,9 +82,8 @@ TEST_F(PdfReport, embedsEveryFaceWithItsText) {
     const QStringList lines = QString::fromUtf8(fonts.output).trimmed().split(u'\n');
     ASSERT_GT(lines.size(), 4);
     for (const QString& line : lines.mid(2)) {
-        // embedded, subset or not, with its map to Unicode
-        EXPECT_TRUE(line.contains(QRegularExpression(QStringLiteral("yes (yes|no ) yes"))))
-            << line.toStdString();
+        // embedded, a subset, with its map to Unicode
+        EXPECT_TRUE(line.contains(QStringLiteral(" yes yes yes "))) << line.toStdString();
     }
 }
 
@@ -108,7 +106,7 @@ TEST_F(PdfReport, letsEveryTextOfTheDocumentBeFoundAndCopied) {
             EXPECT_TRUE(known.contains(word)) << word.toStdString();
         }
     }
-    for (const char* word : {"softened", "officinal", "afflicted", "fly-leaf", "ſpecial", "π²", "K⁸",
+    for (const char* word : {"softened", "officinal", "afflicted", "fly-leaf", "ſpecial", "π²",
                              "A–K⁸", "χ1;", "¶", "†"}) {
         EXPECT_TRUE(known.contains(QString::fromUtf8(word))) << word;
     }
@@ -116,8 +114,8 @@ TEST_F(PdfReport, letsEveryTextOfTheDocumentBeFoundAndCopied) {
 
 TEST_F(PdfReport, isReadInOrderAndKeepsHebrewWhole) {
     write(sampleDocument());
-    const ProgramResult result = runProgram(QStringLiteral("pdftotext"),
-                                            {pdfPath(), QStringLiteral("-")});
+    const ProgramResult result =
+        runProgram(QStringLiteral("pdftotext"), {pdfPath(), QStringLiteral("-")});
     SKIP_WITHOUT(result, "pdftotext");
     EXPECT_TRUE(result.output.contains("ספר"));
 }
@@ -133,10 +131,10 @@ TEST_F(PdfReport, isPdfAWithoutTransparency) {
         QStringLiteral("qpdf"), {QStringLiteral("--qdf"), pdfPath(), QStringLiteral("-")});
     SKIP_WITHOUT(plain, "qpdf");
     // ISO 19005-1, 6.4: no soft masks, no blend modes, no alpha but 1.
-    EXPECT_FALSE(plain.output.contains("/SMask"));
-    EXPECT_FALSE(plain.output.contains("/BM"));
-    const QRegularExpression alpha(QStringLiteral("/(ca|CA) (?!1(\\.0+)?\\s)"));
-    EXPECT_FALSE(QString::fromLatin1(plain.output).contains(alpha));
+    const QString objects = QString::fromLatin1(plain.output);
+    EXPECT_FALSE(objects.contains(QRegularExpression(QStringLiteral("/SMask (?!/None)"))));
+    EXPECT_FALSE(objects.contains(QRegularExpression(QStringLiteral("/BM (?!/Normal)"))));
+    EXPECT_FALSE(objects.contains(QRegularExpression(QStringLiteral("/(ca|CA) (?!1(\\.0+)?\\s)"))));
 }
 
 TEST_F(PdfReport, hasABookmarkForEverySectionAndALanguage) {
@@ -145,7 +143,7 @@ TEST_F(PdfReport, hasABookmarkForEverySectionAndALanguage) {
     const ProgramResult plain = runProgram(
         QStringLiteral("qpdf"), {QStringLiteral("--qdf"), pdfPath(), QStringLiteral("-")});
     SKIP_WITHOUT(plain, "qpdf");
-    EXPECT_EQ(plain.output.count("/Dest"), static_cast<qsizetype>(document.sections.size()));
+    EXPECT_EQ(plain.output.count("/Dest ["), static_cast<qsizetype>(document.sections.size()));
     EXPECT_TRUE(plain.output.contains("/Lang (en-GB)"));
     EXPECT_TRUE(plain.output.contains("/DisplayDocTitle true"));
 }

@@ -17,9 +17,7 @@ constexpr int kWait = 20'000;
 
 class PhotoLoaderTest : public ::testing::Test {
 protected:
-    PhotoLoaderTest() {
-        writeFile(photoPath(), jpegOf(noisyPhotograph(1'200, 800)));
-    }
+    PhotoLoaderTest() { writeFile(photoPath(), jpegOf(noisyPhotograph(1'200, 800))); }
     QString photoPath() const { return m_folder.filePath(QStringLiteral("photo.jpg")); }
     QString cachePath() const { return m_folder.filePath(QStringLiteral("thumbs")); }
     PhotoLookup lookup() const {

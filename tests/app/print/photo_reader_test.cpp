@@ -78,8 +78,8 @@ INSTANTIATE_TEST_SUITE_P(Tiff6, Orientations,
                                            Orientation{8, "bottom left", "top left"}));
 
 TEST_P(Orientations, areHonouredInSizeAndPicture) {
-    const QString path = written(QStringLiteral("turned.jpg"),
-                                 withOrientation(jpegOf(corners()), GetParam().value));
+    const QString path =
+        written(QStringLiteral("turned.jpg"), withOrientation(jpegOf(corners()), GetParam().value));
     const QSize upright = GetParam().value < 5 ? QSize(120, 80) : QSize(80, 120);
     const auto facts = inspectPhoto(path);
     ASSERT_TRUE(facts.has_value());

@@ -79,8 +79,8 @@ TEST_F(ReportPreviewTest, leadsToASection) {
 }
 
 TEST_F(ReportPreviewTest, readsThePhotographsOfTheVisiblePages) {
-    m_preview.setDocument(documentOf(
-        {core::Figures{{figureOf(1, core::FigureWidth::full, 600, 400)}}}));
+    m_preview.setDocument(
+        documentOf({core::Figures{{figureOf(1, core::FigureWidth::full, 600, 400)}}}));
     QSignalSpy ready(&m_loader, &PhotoLoader::ready);
     m_preview.viewport()->grab();
     EXPECT_TRUE(!ready.isEmpty() || ready.wait(20'000));

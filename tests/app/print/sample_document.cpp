@@ -25,37 +25,42 @@ Section theBook() {
           {" not called for"}}},
         {"Size", plainRun("182 × 121 × 24 mm")},
         {"Binding", plainRun("Limp vellum, sewn on three alum-tawed thongs; ties lacking")},
-        {"Owner’s marks", plainRun("Inscription “Eliz. Tolliver her book” on π1r; ¶ in the margin of "
-                                   "C4v; stamp † of a former library; a Hebrew word, ספר, on K8v")},
+        {"Owner’s marks",
+         plainRun("Inscription “Eliz. Tolliver her book” on π1r; ¶ in the margin of "
+                  "C4v; stamp † of a former library; a Hebrew word, ספר, on K8v")},
     }};
     return {"item", "The book", 1, {facts}};
 }
 
 Section condition() {
-    return {"condition",
-            "Condition as received",
-            1,
-            {Caution{"Suspected: arsenical green",
-                     "The green paper of the later wrapper has not been tested. Gloves were worn "
-                     "and the wrapper is kept apart in a closed bag. Follow local rules and ask a "
-                     "qualified person before it is handled."},
-             Paragraph{{{"The text block was softened by damp at the tail; the first two "
-                         "gatherings were loose, their folds split for some 90 mm. The "},
-                        {"officinal", Style::italic},
-                        {" stains of the fly-leaf are old and were left. Offsets of the afflicted "
-                         "ſpecial fonts ſtand on B1v."}}},
-             Subheading{"Leaves"},
-             List{{{plainRun("K2 lacking; its conjugate K7 loose, held by the catchword “grafts”")},
-                   {plainRun("K5 a facsimile of an earlier repair, not described before")},
-                   {{{"χ1", Style::bold}, {" torn with loss of some 1,240 mm² at the fore edge"}}}}},
-             Subheading{"Binding"},
-             Paragraph{plainRun("Vellum cockled and shrunken from the boards’ place; 12 mm of the "
-                                "spine fold split at the headcap.")}}};
+    return {
+        "condition",
+        "Condition as received",
+        1,
+        {Caution{"Suspected: arsenical green",
+                 "The green paper of the later wrapper has not been tested. Gloves were worn "
+                 "and the wrapper is kept apart in a closed bag. Follow local rules and ask a "
+                 "qualified person before it is handled."},
+         Paragraph{{{"The text block was softened by damp at the tail; the first two "
+                     "gatherings were loose, their folds split for some 90 mm. The "},
+                    {"officinal", Style::italic},
+                    {" stains of the fly-leaf are old and were left. Offsets of the afflicted "
+                     "ſpecial fonts ſtand on B1v."}}},
+         Subheading{"Leaves"},
+         List{{{plainRun("K2 lacking; its conjugate K7 loose, held by the catchword “grafts”")},
+               {plainRun("K5 a facsimile of an earlier repair, not described before")},
+               {{{"χ1", Style::bold}, {" torn with loss of some 1,240 mm² at the fore edge"}}}}},
+         Subheading{"Binding"},
+         Paragraph{plainRun("Vellum cockled and shrunken from the boards’ place; 12 mm of the "
+                            "spine fold split at the headcap.")}}};
 }
 
 Section steps() {
     Table table;
-    table.columns = {{"Date", 2}, {"By", 2}, {"What was done", 7}, {"Material and lot", 4},
+    table.columns = {{"Date", 2},
+                     {"By", 2},
+                     {"What was done", 7},
+                     {"Material and lot", 4},
                      {"Minutes", 1, true}};
     const std::vector<std::string> acts{
         "Surface cleaned with soft brush and vulcanised rubber sponge, A1–K8",
@@ -64,9 +69,11 @@ Section steps() {
         "Guarded K7 and mended the fold of K1.8",
         "Supplied facsimile leaf K2 tipped to a guard of kozo tissue, 3 mm wide",
         "Resewn on the old stations, all along, linen thread 25/3"};
-    const std::vector<std::string> lots{"none", "deionised water", "Wheat starch paste 31-006, 0.6 g; "
+    const std::vector<std::string> lots{"none", "deionised water",
+                                        "Wheat starch paste 31-006, 0.6 g; "
                                         "Kozo tissue 5 g/m² 29-102, 12 cm²",
-                                        "Kozo tissue 29-102; paste 31-006", "Linen thread 28-011, 4.2 m"};
+                                        "Kozo tissue 29-102; paste 31-006",
+                                        "Linen thread 28-011, 4.2 m"};
     for (int i = 0; i < 30; ++i) {
         const auto kind = static_cast<std::size_t>(i) % acts.size();
         TableRow row;
@@ -84,38 +91,45 @@ Section steps() {
 
 std::vector<Section> disclosures() {
     Table supplied;
-    supplied.columns = {{"Leaf", 1}, {"Source", 4}, {"Printed on", 3}, {"Attached with", 3},
-                        {"How to remove", 3}};
-    supplied.rows = {
-        {{plainRun("K2"),
-          {{"Thornbury Municipal Library, shelfmark "}, {"Ob. 7. 61", Style::italic},
-           {"; edition of 1612, consulted 2 February 2031; same setting"}},
-          plainRun("Gampi-blend paper 90 g/m², lot 30-044"),
-          plainRun("Wheat starch paste, lot 31-006"),
-          plainRun("Damp the guard with 1 % methylcellulose for 10 min and lift")}},
-        {{plainRun("π2"), plainRun("The same copy, by the same photographs"),
-          plainRun("Gampi-blend paper 90 g/m², lot 30-044"), plainRun("Wheat starch paste 31-006"),
-          plainRun("As K2")}}};
+    supplied.columns = {
+        {"Leaf", 1}, {"Source", 4}, {"Printed on", 3}, {"Attached with", 3}, {"How to remove", 3}};
+    supplied.rows = {{{plainRun("K2"),
+                       {{"Thornbury Municipal Library, shelfmark "},
+                        {"Ob. 7. 61", Style::italic},
+                        {"; edition of 1612, consulted 2 February 2031; same setting"}},
+                       plainRun("Gampi-blend paper 90 g/m², lot 30-044"),
+                       plainRun("Wheat starch paste, lot 31-006"),
+                       plainRun("Damp the guard with 1 % methylcellulose for 10 min and lift")}},
+                     {{plainRun("π2"), plainRun("The same copy, by the same photographs"),
+                       plainRun("Gampi-blend paper 90 g/m², lot 30-044"),
+                       plainRun("Wheat starch paste 31-006"), plainRun("As K2")}}};
     return {
         {"disclosures", "Disclosures", 1, {}},
         {"disclosures_a", "A  Facsimiles and leaves supplied", 2, {supplied}},
-        {"disclosures_b", "B  Repairs and parts replaced", 2,
+        {"disclosures_b",
+         "B  Repairs and parts replaced",
+         2,
          {Paragraph{plainRun("Folds of K1.8 and K7 guarded; two tears of B4 mended.")}}},
-        {"disclosures_d", "D  Original matter removed, moved or kept aside", 2,
+        {"disclosures_d",
+         "D  Original matter removed, moved or kept aside",
+         2,
          {Statement{"No original matter was removed, moved or kept aside."}}},
-        {"disclosures_e", "E  Acts that can’t be undone", 2,
+        {"disclosures_e",
+         "E  Acts that can’t be undone",
+         2,
          {Caution{"Washing", "Gatherings A and B were washed: soluble matter of the paper and "
                              "some of its size are gone."}}},
-        {"disclosures_f", "F  What is unresolved or sought", 2,
+        {"disclosures_f",
+         "F  What is unresolved or sought",
+         2,
          {Statement{"Nothing is unresolved or sought."}}},
     };
 }
 
 Section figures() {
-    Figures all{{figureOf(1, FigureWidth::column, 6000, 4000),
-                 figureOf(2, FigureWidth::column, 4000, 6000),
-                 figureOf(3, FigureWidth::full, 6000, 4000),
-                 figureOf(4, FigureWidth::column, 6000, 4000)}};
+    Figures all{
+        {figureOf(1, FigureWidth::column, 6000, 4000), figureOf(2, FigureWidth::column, 4000, 6000),
+         figureOf(3, FigureWidth::full, 6000, 4000), figureOf(4, FigureWidth::column, 6000, 4000)}};
     all.figures[0].caption = "Before: upper cover, raking light from the left";
     all.figures[1].caption = "Before: title page, A1r, with the inscription of Elizabeth Tolliver "
                              "and the tide line at the tail";
@@ -185,8 +199,9 @@ std::vector<Run> plainRun(const std::string& text) {
 }
 
 Figure figureOf(int number, FigureWidth width, std::int64_t widthPx, std::int64_t heightPx) {
-    return {number, sha256("photograph " + std::to_string(number)), widthPx, heightPx, width, {},
-            anyRecord()};
+    return {
+        number,     sha256("photograph " + std::to_string(number)), widthPx, heightPx, width, {},
+        anyRecord()};
 }
 
 Document documentOf(std::vector<Block> blocks) {
@@ -213,7 +228,9 @@ Document sampleDocument(bool isDraft) {
     }
     document.sections.push_back(figures());
     document.sections.push_back(
-        {"care", "Advice for care", 1,
+        {"care",
+         "Advice for care",
+         1,
          {Paragraph{plainRun("Keep flat, in its box, between 35 and 60 % relative humidity. Open "
                              "to 110° at most, on a cradle.")}}});
     return document;

@@ -10,22 +10,41 @@
 
 namespace headcap::app::print::test {
 
+namespace {
+
+std::uint64_t mixed(std::uint64_t value) {
+    value = (value ^ (value >> 31)) * 0x9E3779B97F4A7C15U;
+    return value ^ (value >> 29);
+}
+
+// The sum of two even chances, its deviation some 13 of 255.
+int noiseOf(std::uint64_t chance, int shift) {
+    return static_cast<int>((chance >> shift) & 31U) +
+           static_cast<int>((chance >> (shift + 5)) & 31U) - 31;
+}
+
+} // namespace
+
+// Noise of single pixels mostly goes when a photograph is lessened; what a camera's own smoothing
+// leaves is coarser and stays: both are here.
 QImage noisyPhotograph(int width, int height, unsigned seed) {
+    constexpr int kGrain = 5;
     QImage image(width, height, QImage::Format_RGB32);
-    std::uint64_t state = seed * 0x9E3779B97F4A7C15U + 1;
     for (int y = 0; y < height; ++y) {
         auto* line = reinterpret_cast<QRgb*>(image.scanLine(y));
         for (int x = 0; x < width; ++x) {
-            state = state * 6364136223846793005U + 1442695040888963407U;
-            // Each channel: the sum of two even chances, its deviation some 13 of 255.
-            const auto noise = [s = state](int shift) {
-                return static_cast<int>((s >> shift) & 31U) +
-                       static_cast<int>((s >> (shift + 5)) & 31U) - 31;
+            const auto at = [seed](int column, int row) {
+                return mixed((static_cast<std::uint64_t>(row) << 32U) +
+                             static_cast<std::uint64_t>(column) + 1 + seed * 0x51ED270BU);
             };
+            const std::uint64_t fine = at(x, y);
+            const std::uint64_t coarse = at(x / kGrain, y / kGrain);
             const int light = 200 - 90 * x / width - 40 * y / height;
-            const auto tone = [](int value) { return std::clamp(value, 0, 255); };
-            line[x] = qRgb(tone(light + 12 + noise(20)), tone(light + noise(32)),
-                           tone(light - 22 + noise(44)));
+            const auto tone = [&](int add, int shift) {
+                return std::clamp(light + add + noiseOf(fine, shift) + noiseOf(coarse, shift) / 2,
+                                  0, 255);
+            };
+            line[x] = qRgb(tone(12, 20), tone(0, 32), tone(-22, 44));
         }
     }
     return image;
