@@ -145,7 +145,7 @@ TEST(Disclosure, aWordChangedInTheReportIsNoticed) {
         }
         for (Block& block : section.blocks) {
             if (auto* facts = std::get_if<Facts>(&block)) {
-                facts->facts.front().value = {Run{"K6"}};
+                facts->facts.front().value = {headcap::core::Run{"K6"}};
             }
         }
     }
