@@ -23,7 +23,7 @@ void printPoints(const std::vector<core::AuditPoint>& points) {
     for (const core::AuditPoint& point : points) {
         const bool must = point.severity == core::AuditSeverity::mustSettle;
         printLine(std::string{must ? "must settle    " : "worth knowing  "} + point.sentence);
-        printLine("               " + point.rule + " · " + point.source);
+        printLine("               " + std::string{point.rule} + " · " + std::string{point.source});
     }
 }
 
@@ -39,7 +39,8 @@ Exit audit(const Call& call) {
     const auto workshop = call.openWorkshop();
     const auto stores = workshop->stores();
     const auto job = jobNumbered(stores, call.words().front());
-    const auto points = core::audit(fileOf(stores, job), call.surroundings().clock);
+    const auto file = fileOf(stores, job);
+    const auto points = core::audit(file, call.surroundings().clock);
     if (call.wantsJson()) {
         printLine(core::toJson(job.number, points).dump());
     } else if (points.empty()) {
