@@ -221,6 +221,13 @@ bool FieldRow::eventFilter(QObject* watched, QEvent* event) {
             event->accept();
             return true;
         }
+        // A field as it is kept has nothing of its own to undo: the key is the window's.
+        if ((static_cast<QKeyEvent*>(event)->matches(QKeySequence::Undo) ||
+             static_cast<QKeyEvent*>(event)->matches(QKeySequence::Redo)) &&
+            !isEdited()) {
+            event->ignore();
+            return true;
+        }
         break;
     case QEvent::KeyPress: {
         const auto* key = static_cast<QKeyEvent*>(event);
@@ -245,9 +252,10 @@ bool FieldRow::eventFilter(QObject* watched, QEvent* event) {
 
 void FieldRow::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
-    if (qobject_cast<QCheckBox*>(m_control) == nullptr) {
-        m_control->setMaximumWidth(lineWidth(m_control->fontMetrics()) + 6 * kGrid);
-    }
+    // No line of text longer than the eye can follow; what is over stays free at the right.
+    const int widest = lineWidth(m_control->fontMetrics()) + 6 * kGrid;
+    const int room = width() - m_label->width() - kSpace;
+    layout()->setContentsMargins(0, 0, std::max(0, room - widest), 0);
 }
 
 FieldRow& FieldRow::understood(std::function<QString(const QString&)> words) {

@@ -24,17 +24,21 @@ FieldRow& FormBase::addRow(const QString& label, QWidget* control, bool isWide) 
     m_rows.push_back(row);
     connect(row, &FieldRow::left, this, &FormBase::left);
     connect(row, &FieldRow::edited, this, &FormBase::edited);
-    alignLabels();
+    alignLabels(widestLabel());
     return *row;
 }
 
-void FormBase::alignLabels() {
+int FormBase::widestLabel() const {
     int widest = 0;
     for (const FieldRow* row : m_rows) {
         widest = std::max(widest, row->labelWidth());
     }
+    return std::min(widest, kWidestLabel);
+}
+
+void FormBase::alignLabels(int width) {
     for (FieldRow* row : m_rows) {
-        row->setLabelWidth(std::min(widest, kWidestLabel));
+        row->setLabelWidth(width);
     }
 }
 

@@ -27,6 +27,9 @@ public:
     [[nodiscard]] FieldRow* troubled() const;
     [[nodiscard]] FieldRow* rowLabelled(const QString& label) const;
     void focusFirst();
+    // The forms of a page stand on one column of labels.
+    [[nodiscard]] int widestLabel() const;
+    void alignLabels(int width);
 
     // Adds what was edited and can be read; gives the sentence of it, empty where there is nothing.
     virtual QString gather(core::Change& change) = 0;
@@ -39,8 +42,6 @@ protected:
     FieldRow& addRow(const QString& label, QWidget* control, bool isWide);
 
 private:
-    void alignLabels();
-
     QString m_subject;
     ColumnLayout* m_columns;
     std::vector<FieldRow*> m_rows;

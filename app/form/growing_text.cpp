@@ -9,7 +9,7 @@
 namespace headcap::app {
 namespace {
 
-constexpr int kLeastLines = 2;
+constexpr int kLeastLines = 1;
 constexpr int kMargin = 4; // of the document, all round
 
 } // namespace
@@ -29,7 +29,8 @@ GrowingText::GrowingText(QWidget* parent) : QPlainTextEdit(parent) {
 void GrowingText::fit() {
     // The layout of plain text gives its height in lines.
     const int lines = std::max(kLeastLines, qRound(document()->size().height()));
-    const int height = lines * fontMetrics().lineSpacing() + 2 * kMargin + 2 * kGrid + 4;
+    const int height = std::max(controlHeight(fontMetrics()),
+                                lines * fontMetrics().lineSpacing() + 2 * kMargin + 2 * kGrid + 4);
     if (height != minimumHeight() || height != maximumHeight()) {
         setFixedHeight(height);
         updateGeometry();

@@ -26,6 +26,7 @@ ListSection::ListSection(const Words& words, FormBase* form, QWidget* parent)
       m_add(new QPushButton(words.add)), m_filter(new QLineEdit),
       m_list(new RuledList(words.heading)), m_empty(new QWidget), m_formFrame(new QWidget),
       m_body(new QBoxLayout(QBoxLayout::TopToBottom)) {
+    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
     layOut(words);
     connectKeys();
     showRows({});
@@ -131,14 +132,19 @@ void ListSection::resizeEvent(QResizeEvent* event) {
     m_body->setSpacing(isBeside ? 8 * kGrid : kGap);
 }
 
-void ListSection::keyPressEvent(QKeyEvent* event) {
+bool ListSection::event(QEvent* event) {
     // Esc in the form goes back to its row.
-    if (event->key() == Qt::Key_Escape && m_formFrame->isVisible() && !m_list->hasFocus() &&
-        m_list->isVisible()) {
-        m_list->setFocus(Qt::OtherFocusReason);
-        return;
+    const bool isKey =
+        event->type() == QEvent::ShortcutOverride || event->type() == QEvent::KeyPress;
+    if (isKey && static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape &&
+        m_formFrame->isVisible() && !m_list->hasFocus() && m_list->isVisible()) {
+        event->accept();
+        if (event->type() == QEvent::KeyPress) {
+            m_list->setFocus(Qt::OtherFocusReason);
+        }
+        return true;
     }
-    QWidget::keyPressEvent(event);
+    return QWidget::event(event);
 }
 
 } // namespace headcap::app

@@ -45,7 +45,7 @@ protected:
     void openForm(bool isFocused);
     void closeForm();
     void resizeEvent(QResizeEvent* event) override;
-    void keyPressEvent(QKeyEvent* event) override;
+    bool event(QEvent* event) override;
 
 private:
     void layOut(const Words& words);

@@ -13,6 +13,16 @@ void PageEdits::watch(FormBase* form) {
     connect(form, &QObject::destroyed, this, [this, form] { std::erase(m_forms, form); });
 }
 
+void PageEdits::alignLabels() {
+    int widest = 0;
+    for (const FormBase* form : m_forms) {
+        widest = std::max(widest, form->widestLabel());
+    }
+    for (FormBase* form : m_forms) {
+        form->alignLabels(widest);
+    }
+}
+
 bool PageEdits::save() {
     if (m_isSaving) {
         return true;

@@ -18,6 +18,8 @@ class PageEdits : public QObject {
 public:
     explicit PageEdits(Session& session, QObject* parent = nullptr);
     void watch(FormBase* form);
+    // Puts the labels of all its forms on one column, when the forms are made.
+    void alignLabels();
 
     // Saves what can be saved. False: something could not be, and it was said why.
     bool save();

@@ -209,12 +209,9 @@ public:
         m_also = std::move(also);
     }
 
-    QString gather(core::Change& change) override {
-        if (!m_base) {
-            return {};
-        }
+    // The record with all edits that can be read; rows that can't say why.
+    Record taken(QStringList& labels) {
         Record edited = *m_base;
-        QStringList labels;
         for (std::size_t i = 0; i < rows().size(); ++i) {
             FieldRow& row = *rows()[i];
             if (!row.isEdited() || row.isConflicted()) {
@@ -228,6 +225,15 @@ public:
             row.rewrite(m_bindings[i].print(edited));
             labels << row.label().toLower();
         }
+        return edited;
+    }
+
+    QString gather(core::Change& change) override {
+        if (!m_base) {
+            return {};
+        }
+        QStringList labels;
+        const Record edited = taken(labels);
         if (edited == *m_base) {
             return {};
         }

@@ -16,7 +16,7 @@ const RowWords& wordsAt(const QModelIndex& index) {
 }
 
 QFont titleFont(const RowWords& words) {
-    QFont face = font(words.isBookTitle ? Face::formula : Face::body);
+    QFont face = faceFont(words.isBookTitle ? Face::formula : Face::body);
     face.setStrikeOut(words.isStruck);
     return face;
 }
@@ -40,7 +40,7 @@ void RuledDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
     rect.adjust(kPad, kPad, -kPad, -kPad);
 
     const QFont titleFace = titleFont(words);
-    const QFont smallFace = font(Face::small);
+    const QFont smallFace = faceFont(Face::small);
     const QFontMetrics title{titleFace};
     const QFontMetrics small{smallFace};
     const int baseline = rect.top() + title.ascent();
@@ -75,7 +75,7 @@ QSize RuledDelegate::sizeHint(const QStyleOptionViewItem&, const QModelIndex& in
     const RowWords& words = wordsAt(index);
     int height = QFontMetrics{titleFont(words)}.height() + 2 * kPad;
     if (!words.detail.isEmpty()) {
-        height += QFontMetrics{font(Face::small)}.height();
+        height += QFontMetrics{faceFont(Face::small)}.height();
     }
     return {200, std::max(height, kControl + kGrid)};
 }

@@ -63,7 +63,7 @@ QFont interfaceFont(const QFont& system, double share) {
     return made;
 }
 
-QFont font(Face face) {
+QFont faceFont(Face face) {
     const Cut cut = cutOf(face);
     QFont made = QApplication::font();
     made.setPointSizeF(made.pointSizeF() * cut.share);

@@ -22,7 +22,7 @@ enum class Face {
     clock,       // read across the room
 };
 
-[[nodiscard]] QFont font(Face face);
+[[nodiscard]] QFont faceFont(Face face);
 
 // In the order of fallback; Hebrew and Chinese by script, DejaVu Sans for signs no other has.
 [[nodiscard]] QStringList interfaceFamilies();

@@ -26,7 +26,7 @@ void Label::setRunning() {
 }
 
 void Label::dress() {
-    setFont(app::font(m_face));
+    setFont(faceFont(m_face));
     if (m_isRunning) {
         setMaximumWidth(app::lineWidth(fontMetrics()));
     }

@@ -10,6 +10,7 @@
 namespace headcap::app {
 
 inline constexpr const char* kBoxed = "headcapBoxed";
+inline constexpr const char* kBare = "headcapBare"; // a field that is drawn by what holds it
 inline constexpr const char* kWrong = "headcapWrong";
 inline constexpr const char* kQuietButton = "headcapQuiet";
 

@@ -29,6 +29,9 @@ void focusRing(QPainter& painter, const QRect& rect, const Colours& colours) {
 
 void field(QPainter& painter, const QRect& rect, const Colours& colours, bool hasFocus,
            const QWidget* widget) {
+    if (says(widget, kBare)) {
+        return;
+    }
     const bool isWrong = says(widget, kWrong);
     const bool isEnabled = widget == nullptr || widget->isEnabled();
     painter.save();

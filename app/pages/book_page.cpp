@@ -25,6 +25,7 @@ BookPage::BookPage(Session& session, QWidget* parent)
     buildVolumes();
     buildNotices();
     buildMoves();
+    edits().alignLabels();
 }
 
 void BookPage::load(const core::JobFile& file) {

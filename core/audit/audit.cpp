@@ -23,8 +23,8 @@ std::vector<AuditPoint> audit(const JobFile& file, const Clock& clock) {
     const AuditContext context{file, clock};
     for (const AuditRule& rule : auditRules()) {
         rule.look(context, AuditSink{[&](RecordRef record, std::string sentence) {
-                      points.push_back({rule.id, rule.severity, record, rule.page,
-                                        std::move(sentence), rule.source});
+                      points.push_back({std::string{rule.id}, rule.severity, record, rule.page,
+                                        std::move(sentence), std::string{rule.source}});
                   }});
     }
     return points;
@@ -38,7 +38,7 @@ std::size_t countOf(std::span<const AuditPoint> points, AuditSeverity severity) 
     return static_cast<std::size_t>(std::ranges::count(points, severity, &AuditPoint::severity));
 }
 
-nlohmann::json auditJson(const JobFile& file, std::span<const AuditPoint> points) {
+nlohmann::json toJson(std::string_view jobNumber, std::span<const AuditPoint> points) {
     auto open = nlohmann::json::array();
     for (const AuditPoint& point : points) {
         open.push_back(
@@ -49,7 +49,7 @@ nlohmann::json auditJson(const JobFile& file, std::span<const AuditPoint> points
              {"sentence", point.sentence},
              {"source", point.source}});
     }
-    return {{"job", file.job.number}, {"open", std::move(open)}};
+    return {{"job", jobNumber}, {"open", std::move(open)}};
 }
 
 } // namespace headcap::core

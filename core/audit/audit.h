@@ -3,6 +3,7 @@
 #pragma once
 
 #include <span>
+#include <string_view>
 #include <vector>
 
 #include <nlohmann/json_fwd.hpp>
@@ -22,6 +23,6 @@ namespace headcap::core {
 
 // {"job", "open": [{"rule", "severity", "record", "page", "sentence", "source"}]}; a record is
 // "facsimile:0198…".
-[[nodiscard]] nlohmann::json auditJson(const JobFile& file, std::span<const AuditPoint> points);
+[[nodiscard]] nlohmann::json toJson(std::string_view jobNumber, std::span<const AuditPoint> points);
 
 } // namespace headcap::core

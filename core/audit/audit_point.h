@@ -19,12 +19,12 @@ struct EnumNames<AuditSeverity> {
 };
 
 struct AuditPoint {
-    std::string_view rule; // "facsimile_unmarked"
+    std::string rule; // "facsimile_unmarked"
     AuditSeverity severity = AuditSeverity::mustSettle;
     RecordRef record;
     Page page = Page::book;
-    std::string sentence;    // what is open, and so what settles it
-    std::string_view source; // the clause or practice the rule comes from
+    std::string sentence; // what is open, and so what settles it
+    std::string source;   // the clause or practice the rule comes from
 };
 
 } // namespace headcap::core

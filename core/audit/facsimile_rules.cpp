@@ -53,7 +53,9 @@ void verification(const AuditContext& at, const AuditSink& found) {
 }
 
 void verdict(const AuditContext& at, const AuditSink& found) {
-    each(at, found, "comes from a copy whose agreement with this one is not established.",
+    each(at, found,
+         "comes from a copy whose agreement with this one is not established, and the report says "
+         "so.",
          [](const Facsimile& leaf) {
              return !leaf.verification.empty() && leaf.verdict == Verdict::notEstablished;
          });
@@ -142,7 +144,7 @@ constexpr std::array kRules{
     AuditRule{"facsimile_source", Page::collation, kMust, kDisclose, source},
     AuditRule{"facsimile_source_edition", Page::collation, kMust, kEdition, edition},
     AuditRule{"supplied_leaf_verification", Page::collation, kMust, kEdition, verification},
-    AuditRule{"supplied_leaf_not_established", Page::collation, kMust, kEdition, verdict},
+    AuditRule{"supplied_leaf_not_established", Page::collation, kWorth, kEdition, verdict},
     AuditRule{"supplied_leaf_contradicted", Page::collation, kMust, kEdition, contradicted},
     AuditRule{"supplied_leaf_setting_unknown", Page::collation, kWorth, kEdition, setting},
     AuditRule{"facsimile_material", Page::collation, kMust, "AIC Commentary 23, 27", material},

@@ -229,8 +229,8 @@ std::size_t placeAt(const Words& words, std::size_t at) {
     return 0;
 }
 
-// After a first place: "and K6", "to 14", ", 9v".
-std::size_t furtherAt(const Words& words, std::size_t at) {
+// After a first place: "and K6", "to 14", ", 9v"; after gatherings, "to D".
+std::size_t furtherAt(const Words& words, std::size_t at, bool afterHead) {
     if (at >= words.size() || words[at].taken) {
         return 0;
     }
@@ -241,7 +241,8 @@ std::size_t furtherAt(const Words& words, std::size_t at) {
         if (const std::size_t n = placeAt(words, at + 1)) {
             return n + 1;
         }
-        const bool number = isAfterHead(words[at + 1].text) && isDigit(words[at + 1].text.front());
+        const std::string_view next = words[at + 1].text;
+        const bool number = isAfterHead(next) && (afterHead || isDigit(next.front()));
         const bool counted =
             at + 2 < words.size() && !words[at + 2].taken &&
             isLetter(words[at + 2].text.empty() ? ' ' : words[at + 2].text.front());
@@ -287,7 +288,8 @@ std::string takePlaces(Words& words, std::string_view whole) {
             continue;
         }
         std::size_t end = at + length;
-        while ((length = furtherAt(words, end)) > 0) {
+        const bool afterHead = isOneOf(kLeafHeads, words[at].lower);
+        while ((length = furtherAt(words, end, afterHead)) > 0) {
             end += length;
         }
         const char* last = words[end - 1].text.data() + words[end - 1].text.size();

@@ -28,9 +28,8 @@ constexpr std::array kUnits = std::to_array<TimeUnit>({{"minutes", 1},
                                                        {"day", 24 * 60}});
 
 constexpr std::array kSettingWords = std::to_array<std::string_view>(
-    {"set",    "sets",    "setting", "dry",     "dries",    "dried",    "drying",
-     "weight", "weights", "press",   "pressed", "presses",  "pressing", "nipped",
-     "boards", "freezer", "frozen",  "left",    "blotters", "felts"});
+    {"set", "sets", "setting", "dry", "dries", "dried", "drying", "weight", "weights", "press",
+     "pressed", "presses", "pressing", "nipped", "freezer", "frozen", "left", "blotters", "felts"});
 constexpr std::array kFillers =
     std::to_array<std::string_view>({"for", "over", "about", "another", "further", "under", "in"});
 

@@ -22,14 +22,17 @@ struct Said {
 // The first phrase in the line, the longest of those that begin there.
 Said firstSaid(const Words& words, const std::vector<Technique>& techniques,
                std::vector<std::string> Technique::*phrases) {
+    std::vector<std::pair<const Technique*, std::vector<std::string>>> all;
+    for (const Technique& technique : techniques) {
+        for (const std::string& phrase : technique.*phrases) {
+            all.emplace_back(&technique, line::wordsOf(phrase));
+        }
+    }
     for (std::size_t at = 0; at < words.size(); ++at) {
         Said best;
-        for (const Technique& technique : techniques) {
-            for (const std::string& phrase : technique.*phrases) {
-                const auto said = line::wordsOf(phrase);
-                if (said.size() > best.words && line::stands(words, at, said)) {
-                    best = {&technique, at, said.size()};
-                }
+        for (const auto& [technique, said] : all) {
+            if (said.size() > best.words && line::stands(words, at, said)) {
+                best = {technique, at, said.size()};
             }
         }
         if (best.technique != nullptr) {
@@ -72,10 +75,13 @@ std::string restOf(const Words& words, std::string_view whole) {
         if (!isRest(words[i].part)) {
             continue;
         }
-        // The marks around a word are kept only where the next word is of the rest too.
+        // A comma after a word is kept only where the rest goes on.
         const bool runsOn = i + 1 < words.size() && isRest(words[i + 1].part);
-        const std::string_view text =
-            runsOn ? whole.substr(words[i].begin, words[i].end - words[i].begin) : words[i].text;
+        std::string_view text = whole.substr(words[i].begin, words[i].end - words[i].begin);
+        while (!runsOn && !text.empty() &&
+               std::string_view{",;:"}.find(text.back()) != std::string_view::npos) {
+            text.remove_suffix(1);
+        }
         if (!text.empty()) {
             rest += (rest.empty() ? "" : " ") + std::string{text};
         }

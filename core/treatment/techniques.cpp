@@ -27,6 +27,7 @@ Technique read(const nlohmann::json& entry) {
     t.undoing = text(entry, "undoing");
     t.adds = flag(entry, "adds");
     t.wets = flag(entry, "wets");
+    t.testsMedia = flag(entry, "tests_media");
     t.disbinds = flag(entry, "disbinds");
     t.checks = texts(entry, "checks");
     t.cautions = texts(entry, "cautions");

@@ -27,9 +27,10 @@ struct Technique {
     Minutes sets{0};          // usual setting, drying or pressing time
     Reversibility reversibility = Reversibility::unknown;
     std::string undoing;
-    bool adds = false;     // something is put into the book: a material must be named
-    bool wets = false;     // moisture reaches the leaves: media are tested before
-    bool disbinds = false; // the structure is taken down: collation finished and told before
+    bool adds = false;       // something is put into the book: a material must be named
+    bool wets = false;       // moisture reaches the leaves: media are tested before
+    bool testsMedia = false; // the inks and colours are tested first
+    bool disbinds = false;   // the structure is taken down: collation finished and told before
     std::vector<std::string> checks;
     std::vector<std::string> cautions;
     std::vector<std::string> before; // what must have been done first

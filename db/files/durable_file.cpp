@@ -1,9 +1,9 @@
 #include "db/files/durable_file.h"
 
-#include <array>
 #include <cerrno>
 #include <cstring>
 #include <random>
+#include <vector>
 
 #include <fcntl.h>
 #include <sys/stat.h>
@@ -132,21 +132,23 @@ void writeDurably(const fs::path& file, std::span<const std::byte> bytes) {
     incoming.nameIt(file);
 }
 
-Copied copyDurably(const fs::path& from, const fs::path& to) {
+std::optional<std::int64_t> copyDurably(const fs::path& from, const fs::path& to,
+                                        const std::optional<core::Digest>& expected) {
     Descriptor source(from, O_RDONLY, "reading");
     Incoming incoming(to);
     core::Sha256 hash;
-    Copied copied{};
+    std::int64_t bytes = 0;
     std::vector<std::byte> piece(kPiece);
     while (const std::size_t count = source.read(piece)) {
-        const auto bytes = std::span{piece}.first(count);
-        hash.add(bytes);
-        incoming.write(bytes);
-        copied.bytes += static_cast<std::int64_t>(count);
+        hash.add(std::span{piece}.first(count));
+        incoming.write(std::span{piece}.first(count));
+        bytes += static_cast<std::int64_t>(count);
+    }
+    if (expected && hash.finish() != *expected) {
+        return std::nullopt;
     }
     incoming.nameIt(to);
-    copied.digest = hash.finish();
-    return copied;
+    return bytes;
 }
 
 void syncFile(const fs::path& file) {

@@ -4,7 +4,7 @@
 
 #include <cstddef>
 #include <filesystem>
-#include <functional>
+#include <optional>
 #include <span>
 #include <string>
 
@@ -21,12 +21,11 @@ void makePrivateFile(const std::filesystem::path& file);
 // Puts the bytes at `file`, whole or not at all, over what was there.
 void writeDurably(const std::filesystem::path& file, std::span<const std::byte> bytes);
 
-struct Copied {
-    core::Digest digest; // of what was read
-    std::int64_t bytes = 0;
-};
-// The same from another file, piece by piece.
-Copied copyDurably(const std::filesystem::path& from, const std::filesystem::path& to);
+// The same from another file, piece by piece; how many bytes. Nothing is put there where the
+// bytes are not those of the digest.
+[[nodiscard]] std::optional<std::int64_t> copyDurably(const std::filesystem::path& from,
+                                                      const std::filesystem::path& to,
+                                                      const std::optional<core::Digest>& expected);
 
 void syncFile(const std::filesystem::path& file);
 void syncFolder(const std::filesystem::path& folder);

@@ -32,20 +32,29 @@ Connection::~Connection() = default;
 void Connection::open() {
     translated("opening " + m_file.string(), [&] {
         // A reader, too, needs to write the shared memory of the WAL; query_only holds it back.
-        m_database = std::make_unique<SQLite::Database>(
-            m_file.string(), SQLite::OPEN_READWRITE, static_cast<int>(m_settings.patience.count()),
-            m_settings.vfs);
+        m_database = std::make_unique<SQLite::Database>(m_file.string(), SQLite::OPEN_READWRITE,
+                                                        static_cast<int>(m_settings.patience.count()),
+                                                        m_settings.vfs);
     });
-    sqlite3_extended_result_codes(handle(), 1);
-    run("PRAGMA foreign_keys = ON");
-    run("PRAGMA synchronous = FULL");
-    run("PRAGMA trusted_schema = OFF");
-    run("PRAGMA cell_size_check = ON");
-    if (m_access == Access::read) {
-        run("PRAGMA query_only = ON");
-    } else {
-        run("PRAGMA journal_size_limit = 67108864");
+    try {
+        sqlite3_extended_result_codes(handle(), 1);
+        run("PRAGMA foreign_keys = ON");
+        run("PRAGMA synchronous = FULL");
+        run("PRAGMA trusted_schema = OFF");
+        run("PRAGMA cell_size_check = ON");
+        run(m_access == Access::read ? "PRAGMA query_only = ON"
+                                     : "PRAGMA journal_size_limit = 67108864");
+    } catch (...) {
+        m_database.reset();
+        throw;
     }
+}
+
+SQLite::Database& Connection::database() {
+    if (!m_database) {
+        open();
+    }
+    return *m_database;
 }
 
 void Connection::reopen() {
@@ -65,12 +74,12 @@ int Connection::tryRun(const std::string& sql) {
     return code == SQLITE_OK ? code : sqlite3_extended_errcode(handle());
 }
 
-std::string Connection::message() const {
+std::string Connection::message() {
     return sqlite3_errmsg(handle());
 }
 
-sqlite3* Connection::handle() const {
-    return m_database->getHandle();
+sqlite3* Connection::handle() {
+    return database().getHandle();
 }
 
 Query::Query(Connection& connection, const std::string& sql)
@@ -82,7 +91,7 @@ Query::Query(Connection& connection, const std::string& sql)
         return;
     }
     translated("preparing", [&] {
-        m_statement = std::make_unique<SQLite::Statement>(*m_connection.m_database, sql);
+        m_statement = std::make_unique<SQLite::Statement>(m_connection.database(), sql);
     });
 }
 

@@ -41,11 +41,12 @@ public:
     void run(const std::string& sql);
     // The same, giving the extended result code.
     [[nodiscard]] int tryRun(const std::string& sql);
-    [[nodiscard]] std::string message() const;
-    [[nodiscard]] sqlite3* handle() const;
+    [[nodiscard]] std::string message();
+    [[nodiscard]] sqlite3* handle();
     [[nodiscard]] const std::filesystem::path& file() const { return m_file; }
 
-    // Forgets everything and opens anew, after an error that leaves the outcome unknown.
+    // Forgets everything and opens anew, after an error that leaves the outcome unknown. Where that
+    // fails, the next use tries again.
     void reopen();
 
 private:
@@ -54,6 +55,7 @@ private:
         std::unordered_map<std::string, std::vector<std::unique_ptr<SQLite::Statement>>>;
 
     void open();
+    SQLite::Database& database();
 
     std::filesystem::path m_file;
     Access m_access;

@@ -1,9 +1,13 @@
 #include "db/sqlite/open_workshop.h"
 
+#include <cstdio>
+
 #include <sqlite3.h>
 
 #include "core/values/contract.h"
 #include "db/files/durable_file.h"
+#include "db/files/shelves.h"
+#include "db/sqlite/backup.h"
 #include "db/sqlite/folder_check.h"
 
 namespace headcap::db {
@@ -49,7 +53,27 @@ SqliteOpenWorkshop::SqliteOpenWorkshop(const fs::path& folder, const core::Clock
       m_records(m_kept,
                 std::make_unique<Connection>(folder / kDatabaseName, Access::read, m_connections)),
       m_jobs(m_readers), m_journal(m_kept), m_search(m_readers), m_files(folder),
-      m_upkeep(m_kept, m_files, folder, m_connections) {}
+      m_upkeep(m_kept, m_files, folder) {
+    if (settings.makesBackups) {
+        m_background = std::thread([this, now = clock.now()] { keepHouse(now); });
+    }
+}
+
+SqliteOpenWorkshop::~SqliteOpenWorkshop() {
+    if (m_background.joinable()) {
+        m_background.join();
+    }
+}
+
+void SqliteOpenWorkshop::keepHouse(core::Instant now) {
+    try {
+        backUpByRule(*m_readers.lend(), m_upkeep.folder(), now);
+        removeLeftovers(m_upkeep.folder());
+    } catch (const std::exception& error) {
+        // The workshop can be used without; what is wrong with the disk shows where it matters.
+        std::fprintf(stderr, "the automatic backup was not made: %s\n", error.what());
+    }
+}
 
 std::unique_ptr<core::OpenWorkshop> openWorkshop(const fs::path& folder, const core::Clock& clock,
                                                  const WorkshopSettings& settings,
@@ -62,7 +86,8 @@ std::unique_ptr<core::OpenWorkshop> openWorkshop(const fs::path& folder, const c
     {
         Connection connection(whole / kDatabaseName, Access::write, connectionSettings(settings));
         lookInside(connection);
-        migrate(connection, steps, clock.now(), [] {});
+        migrate(connection, steps, clock.now(),
+                [&] { backUpBeforeMigration(connection, whole, clock.now()); });
     }
     return std::make_unique<SqliteOpenWorkshop>(whole, clock, settings, newestVersion(steps));
 }

@@ -17,12 +17,15 @@ public:
     // Of a folder that was checked, its database at the newest schema.
     SqliteOpenWorkshop(const std::filesystem::path& folder, const core::Clock& clock,
                        const WorkshopSettings& settings, int schemaVersion);
+    ~SqliteOpenWorkshop() override;
 
     [[nodiscard]] core::Stores stores() override {
         return {m_records, m_jobs, m_journal, m_search, m_files, m_upkeep};
     }
 
 private:
+    void keepHouse(core::Instant now);
+
     ConnectionSettings m_connections;
     Readers m_readers;
     Writer m_writer;
@@ -33,6 +36,7 @@ private:
     SqliteSearchIndex m_search;
     FolderFileStore m_files;
     SqliteUpkeep m_upkeep;
+    std::thread m_background{}; // the automatic backup
 };
 
 // Opens a folder with these schema steps, which a test may choose.

@@ -54,8 +54,7 @@ public:
     // Whether every record that was written names what is there, and nothing that was removed is
     // named.
     [[nodiscard]] Done checkNames();
-    // Appends the entry, brings the search index up to date and commits; the entry's row. Nothing
-    // touched is no entry.
+    // Appends the entry, brings the search index up to date and commits; the entry's row.
     [[nodiscard]] tl::expected<EntryRow, core::Refusal> commit(const EntryHead& head);
     [[nodiscard]] bool isEmpty() const { return m_touched.empty(); }
     [[nodiscard]] Connection& connection() const { return m_transaction.connection(); }

@@ -101,6 +101,15 @@ core::SearchHit hitFor(Connection& connection, const core::AnyRecord& record,
     return hit;
 }
 
+void countHits(Connection& connection, const std::string& match, core::SearchAnswer& answer) {
+    Query count(connection,
+                "SELECT count(*) FROM (SELECT 1 FROM search WHERE search MATCH ? LIMIT ?)");
+    count.with(match).with(kMostCounted + 1);
+    count.step();
+    answer.total = static_cast<std::size_t>(std::min(count.number(0), kMostCounted));
+    answer.totalCapped = count.number(0) > kMostCounted;
+}
+
 } // namespace
 
 core::SearchAnswer SqliteSearchIndex::find(std::string_view words, std::size_t limit) const {
@@ -111,13 +120,16 @@ core::SearchAnswer SqliteSearchIndex::find(std::string_view words, std::size_t l
     }
     const std::string match = matchFor(asked);
     const auto reader = m_readers.lend();
-    Query count(*reader,
-                "SELECT count(*) FROM (SELECT 1 FROM search WHERE search MATCH ? LIMIT ?)");
-    count.with(match).with(kMostCounted + 1);
-    count.step();
-    answer.total = static_cast<std::size_t>(std::min(count.number(0), kMostCounted));
-    answer.totalCapped = count.number(0) > kMostCounted;
-
+    try {
+        countHits(*reader, match, answer);
+    } catch (const core::StoreError& error) {
+        // FTS5 parts words at signs of other scripts that wordsOf takes for letters, and an index
+        // without positions knows no phrases: no record holds such a word.
+        if (error.code() == core::StoreError::Code::internal) {
+            return {};
+        }
+        throw;
+    }
     Query hits(*reader, "SELECT t.kind, t.record_id FROM (SELECT rowid FROM search WHERE search "
                         "MATCH ? ORDER BY rowid DESC LIMIT ?) s JOIN search_text t ON t.id = "
                         "s.rowid ORDER BY t.id DESC");

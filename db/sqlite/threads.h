@@ -27,9 +27,9 @@ public:
     Writer& operator=(const Writer&) = delete;
 
     template <class Work>
-    std::invoke_result_t<Work, Connection&> run(Work work) {
+    std::invoke_result_t<Work, Connection&> run(Work asked) {
         std::packaged_task<std::invoke_result_t<Work, Connection&>(Connection&)> task(
-            std::move(work));
+            std::move(asked));
         auto result = task.get_future();
         enqueue([&task](Connection& connection) { task(connection); });
         return result.get();

@@ -17,8 +17,7 @@ std::unique_ptr<core::OpenWorkshop> SqliteWorkshops::create(const std::filesyste
 
 void SqliteWorkshops::restore(const std::filesystem::path& backup,
                               const std::filesystem::path& folder) {
-    (void)backup;
-    (void)folder;
+    restoreWorkshop(backup, folder, m_settings);
 }
 
 } // namespace headcap::db

@@ -15,14 +15,14 @@ constexpr Face kFaces[] = {Face::body,    Face::strong,  Face::small, Face::smal
                            Face::title,   Face::bench,   Face::clock};
 
 TEST(Fonts, areTheFacesOfTheHouse) {
-    EXPECT_EQ(QFontInfo(font(Face::body)).family(), QStringLiteral("Noto Sans"));
-    EXPECT_EQ(QFontInfo(font(Face::title)).family(), QStringLiteral("Gentium Plus"));
-    EXPECT_TRUE(QFontInfo(font(Face::heading)).italic());
+    EXPECT_EQ(QFontInfo(faceFont(Face::body)).family(), QStringLiteral("Noto Sans"));
+    EXPECT_EQ(QFontInfo(faceFont(Face::title)).family(), QStringLiteral("Gentium Plus"));
+    EXPECT_TRUE(QFontInfo(faceFont(Face::heading)).italic());
 }
 
 TEST(Fonts, haveFiguresOfOneWidth) {
     for (const Face face : kFaces) {
-        const QFontMetricsF metrics{font(face)};
+        const QFontMetricsF metrics{faceFont(face)};
         for (char figure = '1'; figure <= '9'; ++figure) {
             EXPECT_DOUBLE_EQ(metrics.horizontalAdvance(QLatin1Char('0')),
                              metrics.horizontalAdvance(QLatin1Char(figure)))
@@ -34,12 +34,12 @@ TEST(Fonts, haveFiguresOfOneWidth) {
 // The signs of collation formulas and of the windows themselves: no fallback inside a word.
 TEST(Fonts, holdTheirOwnSigns) {
     const QString formula = QStringLiteral("ſπχ¶†°²⁴⁶⁸¹⁰ⁿ±–—“”…·→ꝑßøœþ²A4Σ");
-    const QRawFont text = QRawFont::fromFont(font(Face::formula));
+    const QRawFont text = QRawFont::fromFont(faceFont(Face::formula));
     for (const QChar sign : formula) {
         EXPECT_TRUE(text.supportsCharacter(sign)) << QString(sign).toStdString();
     }
     const QString interface = QStringLiteral("éßøœ°²³×½¼±–—“”…·µ†¶");
-    const QRawFont face = QRawFont::fromFont(font(Face::body));
+    const QRawFont face = QRawFont::fromFont(faceFont(Face::body));
     for (const QChar sign : interface) {
         EXPECT_TRUE(face.supportsCharacter(sign)) << QString(sign).toStdString();
     }

@@ -1,0 +1,74 @@
+// A page of a day-book: ruled in faint red, kept in iron-gall ink, with sums in three columns.
+#include <array>
+#include <cmath>
+
+#include "demo-data/pictures/matter/hand.h"
+#include "demo-data/pictures/matter/matter.h"
+
+namespace headcap::demo {
+namespace {
+
+constexpr std::array kColumns{0.155, 0.795, 0.86, 0.915};
+
+void rule(QPainter& painter, const QSizeF& leaf) {
+    painter.setPen(QPen(painter.pen().color(), 0.22));
+    for (const double column : kColumns) {
+        const double x = column * leaf.width();
+        painter.drawLine(QPointF{x, leaf.height() * 0.055},
+                         QPointF{x + 0.3, leaf.height() * 0.975});
+    }
+    const double y = leaf.height() * 0.105;
+    painter.drawLine(QPointF{leaf.width() * 0.04, y}, QPointF{leaf.width() * 0.96, y});
+    painter.drawLine(QPointF{leaf.width() * 0.04, y + 0.9}, QPointF{leaf.width() * 0.96, y + 0.9});
+}
+
+void writeSum(QPainter& painter, const QSizeF& leaf, double y, const Pen& pen, Seed seed) {
+    const auto figure = [&](int most, int salt) {
+        return QString::number(
+            static_cast<int>(chanceAt(seed, salt, 9) * static_cast<float>(most)));
+    };
+    const std::array sums{figure(40, 1), figure(20, 2), figure(12, 3)};
+    for (std::size_t i = 0; i < sums.size(); ++i) {
+        const double right = i + 2 < kColumns.size() ? kColumns[i + 2] : 0.965;
+        writeLine(painter, sums[i], pen,
+                  right * leaf.width() - writtenWidth(sums[i], pen) - leaf.width() * 0.012, y,
+                  seed + static_cast<Seed>(i));
+    }
+}
+
+} // namespace
+
+void drawAccounts(QPainter& painter, const Json& accounts, const QSizeF& leaf, Ink ink, Seed seed) {
+    if (ink == Ink::red) {
+        rule(painter, leaf);
+        return;
+    }
+    if (ink != Ink::ironGall) {
+        return;
+    }
+    const Pen pen{leaf.height() / 132, leaf.height() / 620, 0.42};
+    const Pen large{pen.tall * 1.5, pen.broad * 1.25, 0.42};
+    const QString heading = textOf(accounts, "heading");
+    writeLine(painter, heading, large, (leaf.width() - writtenWidth(heading, large)) / 2,
+              leaf.height() * 0.085, seed);
+    double y = leaf.height() * 0.145;
+    const double pitch = leaf.height() * 0.0315;
+    const Json& entries = accounts.at("entries");
+    for (std::size_t i = accounts.value("from", 0U), row = 0; y < leaf.height() * 0.955;
+         ++i, ++row) {
+        const auto entry = QString::fromStdString(entries[i % entries.size()].get<std::string>());
+        const Seed line = mixed(seed, static_cast<Seed>(row) + 3);
+        const bool under = entry.startsWith(QLatin1Char('>'));
+        if (!under && row % 4 == 0) {
+            writeLine(painter, QString::number(2 + row), pen, leaf.width() * 0.075, y, line);
+        }
+        const double x = leaf.width() * (under ? 0.215 : 0.175);
+        writeLine(painter, under ? entry.mid(1) : entry, pen, x, y, line);
+        if (!under) {
+            writeSum(painter, leaf, y, pen, mixed(line, 2));
+        }
+        y += pitch * (0.97 + 0.06 * static_cast<double>(chanceAt(line, 1, 1)));
+    }
+}
+
+} // namespace headcap::demo
