@@ -7,7 +7,7 @@
 
 #include "app/assembly/open_window.h"
 #include "app/cli/command.h"
-#include "db/workshops.h"
+#include "db/workshop.h"
 #include "demo-data/build_demo.h"
 
 namespace {

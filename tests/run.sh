@@ -31,7 +31,7 @@ case "${1:-}" in
 --bench)
     shift
     configure_and_build "$root" "$root/build" -DCMAKE_BUILD_TYPE=Release -DHEADCAP_BENCH=ON
-    for program in "$root"/build/tests/bench/headcap_bench_*; do
+    for program in "$root"/build/tests/bench/*_bench; do
         [ -x "$program" ] && [ -f "$program" ] && "$program" "$@"
     done
     ;;

@@ -3,8 +3,8 @@
 namespace headcap::app::cli {
 
 std::vector<Command> allCommands() {
-    return {demoCommand(),   auditCommand(),  reportCommand(), issueCommand(),
-            findCommand(),   verifyCommand(), backupCommand(), restoreCommand()};
+    return {demoCommand(), auditCommand(),  reportCommand(), issueCommand(),
+            findCommand(), verifyCommand(), backupCommand(), restoreCommand()};
 }
 
 } // namespace headcap::app::cli

@@ -20,8 +20,8 @@ namespace headcap::app::cli {
 
 enum class Exit : int {
     done = 0,
-    answerIsNo = 1,       // open points, damage, no match, disagreement
-    inputUnusable = 2,    // what, where and why in one sentence
+    answerIsNo = 1,    // open points, damage, no match, disagreement
+    inputUnusable = 2, // what, where and why in one sentence
     workshopUnusable = 3,
 };
 

@@ -28,8 +28,8 @@ int printHelp() {
                        "  headcap --workshop DIR …     on this workshop, not the usual one\n"
                        "  headcap COMMAND … --json     answers as one JSON object\n\n";
     for (const Command& command : allCommands()) {
-        text += "  " + usageOf(command).toStdString() + "\n      " +
-                command.purpose.toStdString() + "\n";
+        text += "  " + usageOf(command).toStdString() + "\n      " + command.purpose.toStdString() +
+                "\n";
     }
     text += "\nExit status: 0 done; 1 the answer is no; 2 the input could not be used; "
             "3 the workshop could not be used.";
@@ -112,7 +112,8 @@ int runCommandLine(const QStringList& arguments, Surroundings& surroundings) {
         return printHelp();
     }
     if (command == commands.end()) {
-        printError(QStringLiteral("there is no command “%1”; headcap --help lists them.").arg(word));
+        printError(
+            QStringLiteral("there is no command “%1”; headcap --help lists them.").arg(word));
         return static_cast<int>(Exit::inputUnusable);
     }
     return runCommand(*command, arguments, surroundings);

@@ -31,8 +31,8 @@ void print(const core::SearchAnswer& answer) {
         printLine(line);
     }
     if (answer.total > answer.hits.size()) {
-        printLine("… of " + std::to_string(answer.total) +
-                  (answer.totalCapped ? " and more" : "") + " found; the newest are shown.");
+        printLine("… of " + std::to_string(answer.total) + (answer.totalCapped ? " and more" : "") +
+                  " found; the newest are shown.");
     } else if (answer.hits.empty()) {
         printLine("Nothing was found.");
     }
@@ -40,8 +40,8 @@ void print(const core::SearchAnswer& answer) {
 
 Exit run(const Call& call) {
     const auto workshop = call.openWorkshop();
-    const auto answer = workshop->stores().search.find(
-        call.words().join(u' ').toStdString(), kMostHits);
+    const auto answer =
+        workshop->stores().search.find(call.words().join(u' ').toStdString(), kMostHits);
     if (call.wantsJson()) {
         printLine(toJson(answer).dump());
     } else {

@@ -12,9 +12,9 @@ namespace {
 core::JobFile fileOf(const core::Stores& stores, const core::JobLine& job) {
     auto file = core::loadJobFile(stores.records, job.id);
     if (!file) {
-        throw Failure{Exit::workshopUnusable,
-                      "job " + job.number + " names an item or owner that is not there; "
-                                            "headcap verify says more."};
+        throw Failure{Exit::workshopUnusable, "job " + job.number +
+                                                  " names an item or owner that is not there; "
+                                                  "headcap verify says more."};
     }
     return std::move(*file);
 }
@@ -23,7 +23,7 @@ void printPoints(const std::vector<core::AuditPoint>& points) {
     for (const core::AuditPoint& point : points) {
         const bool must = point.severity == core::AuditSeverity::mustSettle;
         printLine(std::string{must ? "must settle    " : "worth knowing  "} + point.sentence);
-        printLine("               " + point.rule + " · " + point.source);
+        printLine("               " + std::string{point.rule} + " · " + std::string{point.source});
     }
 }
 
@@ -39,8 +39,8 @@ Exit audit(const Call& call) {
     const auto workshop = call.openWorkshop();
     const auto stores = workshop->stores();
     const auto job = jobNumbered(stores, call.words().front());
-    const auto points =
-        core::audit(fileOf(stores, job), call.surroundings().clock.today());
+    const auto file = fileOf(stores, job);
+    const auto points = core::audit(file, call.surroundings().clock);
     if (call.wantsJson()) {
         printLine(core::toJson(job.number, points).dump());
     } else if (points.empty()) {
@@ -61,11 +61,12 @@ Exit report(const Call& call) {
         throw Failure{Exit::inputUnusable, written.error().toStdString()};
     }
     if (call.wantsJson()) {
-        printLine(nlohmann::json{{"job", job.number},
-                                 {"file", path.string()},
-                                 {"pages", written->pages},
-                                 {"draft", true}}
-                      .dump());
+        printLine(nlohmann::json{
+            {"job", job.number},
+            {"file", path.string()},
+            {"pages", written->pages},
+            {"draft",
+             true}}.dump());
     } else {
         printLine("A draft of " + std::to_string(written->pages) + " pages lies at " +
                   path.string() + ".");
@@ -110,10 +111,9 @@ Exit issue(const Call& call) {
 }
 
 const QCommandLineOption& outputOption() {
-    static const QCommandLineOption kOutput{
-        {QStringLiteral("o"), QStringLiteral("output")},
-        QStringLiteral("Where the PDF shall lie."),
-        QStringLiteral("FILE.pdf")};
+    static const QCommandLineOption kOutput{{QStringLiteral("o"), QStringLiteral("output")},
+                                            QStringLiteral("Where the PDF shall lie."),
+                                            QStringLiteral("FILE.pdf")};
     return kOutput;
 }
 

@@ -15,11 +15,10 @@ nlohmann::json toJson(const core::VerifyReport& report) {
     }
     auto findings = nlohmann::json::array();
     for (const core::VerifyFinding& finding : report.findings) {
-        findings.push_back(
-            {{"what", finding.what},
-             {"record", finding.record ? nlohmann::json(finding.record->id.text())
-                                       : nlohmann::json(nullptr)},
-             {"sentence", finding.sentence}});
+        findings.push_back({{"what", finding.what},
+                            {"record", finding.record ? nlohmann::json(finding.record->id.text())
+                                                      : nlohmann::json(nullptr)},
+                            {"sentence", finding.sentence}});
     }
     return {{"clean", report.isClean()},
             {"checked", std::move(checked)},
@@ -55,8 +54,8 @@ Exit backup(const Call& call) {
                                  {"bytes_copied", report.bytesCopied}}
                       .dump());
     } else {
-        printLine("Backed up to " + report.folder.string() + " and checked: " +
-                  std::to_string(report.filesCopied) + " files copied, " +
+        printLine("Backed up to " + report.folder.string() +
+                  " and checked: " + std::to_string(report.filesCopied) + " files copied, " +
                   std::to_string(report.filesAlreadyThere) + " were there already.");
     }
     return Exit::done;
@@ -74,7 +73,8 @@ Exit restore(const Call& call) {
 Command verifyCommand() {
     return {.name = QStringLiteral("verify"),
             .words = QString(),
-            .purpose = QStringLiteral("checks the database, search index, journal, files and ledger"),
+            .purpose =
+                QStringLiteral("checks the database, search index, journal, files and ledger"),
             .fewest = 0,
             .most = 0,
             .options = {},

@@ -16,15 +16,17 @@
 
 namespace headcap::app {
 
+// Where the workshop keeps a photograph.
+[[nodiscard]] print::PhotoLookup photoLookup(const core::Stores& stores);
+
 // The document as it stands today, marked as a draft.
 [[nodiscard]] core::Document draftOf(const core::Stores& stores, const core::Clock& clock,
                                      const core::JobFile& file);
 
 // Writes the draft; else the one sentence that says why not.
-[[nodiscard]] tl::expected<PdfOutcome, QString> writeDraft(const core::Stores& stores,
-                                                           const core::Clock& clock,
-                                                           const core::JobFile& file,
-                                                           const std::filesystem::path& path);
+[[nodiscard]] tl::expected<print::PdfOutcome, QString>
+writeDraft(const core::Stores& stores, const core::Clock& clock, const core::JobFile& file,
+           const std::filesystem::path& path);
 
 struct IssueRequest {
     std::optional<core::Id<core::Person>> who;

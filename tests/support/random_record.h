@@ -25,8 +25,8 @@ public:
     std::mt19937_64& engine() { return m_engine; }
 
     std::string words() {
-        static constexpr const char* kWords[] = {"calf",  "ſpine", "K5r",    "π2",  "\"quoted\"",
-                                                 "<b>",   "naïve", "\n",     "'",   "π¶†",
+        static constexpr const char* kWords[] = {"calf",  "ſpine", "K5r",  "π2",    "\"quoted\"",
+                                                 "<b>",   "naïve", "\n",   "'",     "π¶†",
                                                  "paste", "β",     "שלום", "0.4 g", "%1"};
         std::string text;
         for (std::int64_t n = between(0, 4); n > 0; --n) {
@@ -114,7 +114,8 @@ inline std::vector<core::AnyRecord> oneOfEachKind(Chance& chance) {
     [&]<std::size_t... I>(std::index_sequence<I...>) {
         (records.push_back(randomRecord<std::variant_alternative_t<I, core::AnyRecord>>(chance)),
          ...);
-    }(std::make_index_sequence<core::kRecordKindCount>{});
+    }
+    (std::make_index_sequence<core::kRecordKindCount>{});
     return records;
 }
 

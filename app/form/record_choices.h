@@ -1,0 +1,14 @@
+// The records that fields choose from, by their names.
+#pragma once
+
+#include "app/form/record_form.h"
+
+namespace headcap::app {
+
+// Those who work here now.
+[[nodiscard]] Choices peopleOf(Session& session);
+[[nodiscard]] Choices ownersOf(Session& session);
+// "26-014, wheat starch paste"; finished ones are not offered.
+[[nodiscard]] Choices lotsOf(Session& session);
+
+} // namespace headcap::app

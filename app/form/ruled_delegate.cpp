@@ -1,0 +1,83 @@
+#include "app/form/ruled_delegate.h"
+
+#include <QPainter>
+
+#include "app/form/ruled_list.h"
+#include "app/look/fonts.h"
+#include "app/look/grid.h"
+
+namespace headcap::app {
+namespace {
+
+constexpr int kPad = 2 * kGrid;
+
+const RowWords& wordsAt(const QModelIndex& index) {
+    return static_cast<const RuledModel*>(index.model())->row(index.row()).words;
+}
+
+QFont titleFont(const RowWords& words) {
+    QFont face = faceFont(words.isBookTitle ? Face::formula : Face::body);
+    face.setStrikeOut(words.isStruck);
+    return face;
+}
+
+} // namespace
+
+void RuledDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
+                          const QModelIndex& index) const {
+    const RowWords& words = wordsAt(index);
+    const Colours& c = coloursFor(option.palette);
+    QRect rect = option.rect;
+    const bool isPicked = option.state & QStyle::State_Selected;
+    painter->save();
+    if (isPicked) {
+        painter->fillRect(rect, c.picked);
+        if (option.state & QStyle::State_HasFocus) {
+            painter->fillRect(QRect(rect.topLeft(), QSize(3, rect.height())), c.accent);
+        }
+    }
+    painter->fillRect(QRect(rect.left(), rect.bottom(), rect.width(), 1), c.rule);
+    rect.adjust(kPad, kPad, -kPad, -kPad);
+
+    const QFont titleFace = titleFont(words);
+    const QFont smallFace = faceFont(Face::small);
+    const QFontMetrics title{titleFace};
+    const QFontMetrics small{smallFace};
+    const int baseline = rect.top() + title.ascent();
+
+    const auto draw = [&](const QFont& face, const QColor& ink, int x, int y, const QString& text) {
+        painter->setFont(face);
+        painter->setPen(ink);
+        painter->drawText(x, y, text);
+    };
+    int right = rect.right();
+    if (!words.right.isEmpty()) {
+        const int width = small.horizontalAdvance(words.right);
+        draw(smallFace, colourOf(c, words.rightInk), right - width, baseline, words.right);
+        right -= width + kSpace;
+    }
+    int left = rect.left();
+    if (m_markWidth > 0) {
+        draw(smallFace, c.quiet, left, baseline,
+             small.elidedText(words.mark, Qt::ElideRight, m_markWidth - kGap));
+        left += m_markWidth;
+    }
+    draw(titleFace, words.isStruck ? c.quiet : c.ink, left, baseline,
+         title.elidedText(words.title, Qt::ElideRight, right - left));
+    if (!words.detail.isEmpty()) {
+        draw(smallFace, c.quiet, left, rect.top() + title.height() + small.ascent(),
+             small.elidedText(words.detail, Qt::ElideRight, rect.right() - left));
+    }
+    painter->restore();
+}
+
+QSize RuledDelegate::sizeHint(const QStyleOptionViewItem&, const QModelIndex& index) const {
+    const RowWords& words = wordsAt(index);
+    int height = QFontMetrics{titleFont(words)}.height() + 2 * kPad;
+    if (!words.detail.isEmpty()) {
+        height += QFontMetrics{faceFont(Face::small)}.height();
+    }
+    return {200, std::max(height, kControl + kGrid)};
+}
+
+} // namespace headcap::app

@@ -1,0 +1,78 @@
+#include "app/look/fonts.h"
+
+#include <algorithm>
+
+#include <QApplication>
+
+namespace headcap::app {
+namespace {
+
+constexpr double kLeastPoints = 10.5;
+
+struct Cut {
+    double share; // of the application's font
+    bool isText;  // Gentium Plus
+    bool isBold;
+    bool isItalic;
+};
+
+Cut cutOf(Face face) {
+    switch (face) {
+    case Face::body:
+        return {1.0, false, false, false};
+    case Face::strong:
+        return {1.0, false, true, false};
+    case Face::small:
+        return {0.9, false, false, false};
+    case Face::smallStrong:
+        return {0.9, false, true, false};
+    case Face::heading:
+        return {1.35, true, false, true};
+    case Face::formula:
+        return {1.2, true, false, false};
+    case Face::slip:
+        return {1.4, true, false, false};
+    case Face::book:
+        return {1.9, true, false, false};
+    case Face::title:
+        return {2.15, true, false, false};
+    case Face::bench:
+        return {1.45, false, false, false};
+    case Face::clock:
+        return {2.5, false, true, false};
+    }
+    return {1.0, false, false, false};
+}
+
+} // namespace
+
+QStringList interfaceFamilies() {
+    return {QStringLiteral("Noto Sans"), QStringLiteral("Noto Sans Hebrew"),
+            QStringLiteral("Noto Sans CJK SC"), QStringLiteral("DejaVu Sans")};
+}
+
+QStringList textFamilies() {
+    return {QStringLiteral("Gentium Plus"), QStringLiteral("Noto Serif Hebrew"),
+            QStringLiteral("Noto Serif CJK SC"), QStringLiteral("DejaVu Sans")};
+}
+
+QFont interfaceFont(const QFont& system, double share) {
+    QFont made = system;
+    made.setFamilies(interfaceFamilies());
+    made.setPointSizeF(std::max(kLeastPoints, system.pointSizeF()) * share);
+    return made;
+}
+
+QFont faceFont(Face face) {
+    const Cut cut = cutOf(face);
+    QFont made = QApplication::font();
+    made.setPointSizeF(made.pointSizeF() * cut.share);
+    made.setBold(cut.isBold);
+    made.setItalic(cut.isItalic);
+    if (cut.isText) {
+        made.setFamilies(textFamilies());
+    }
+    return made;
+}
+
+} // namespace headcap::app

@@ -1,0 +1,57 @@
+#include "app/look/label.h"
+
+#include <QApplication>
+#include <QEvent>
+#include <QPainter>
+
+#include "app/look/grid.h"
+
+namespace headcap::app {
+
+Label::Label(Face face, Ink ink, const QString& text, QWidget* parent)
+    : QLabel(text, parent), m_face(face), m_ink(ink) {
+    setTextFormat(Qt::PlainText);
+    dress();
+}
+
+void Label::setInk(Ink ink) {
+    m_ink = ink;
+    dress();
+}
+
+void Label::setRunning() {
+    m_isRunning = true;
+    setWordWrap(true);
+    dress();
+}
+
+void Label::dress() {
+    setFont(faceFont(m_face));
+    if (m_isRunning) {
+        setMaximumWidth(app::lineWidth(fontMetrics()));
+    }
+    QPalette own = palette();
+    const QColor colour = colourOf(coloursFor(QApplication::palette()), m_ink);
+    if (own.color(QPalette::WindowText) != colour) {
+        own.setColor(QPalette::WindowText, colour);
+        setPalette(own);
+    }
+}
+
+void Label::changeEvent(QEvent* event) {
+    if (event->type() == QEvent::ApplicationFontChange ||
+        event->type() == QEvent::ApplicationPaletteChange) {
+        dress();
+    }
+    QLabel::changeEvent(event);
+}
+
+HairRule::HairRule(QWidget* parent) : QWidget(parent) {
+    setFixedHeight(1);
+}
+
+void HairRule::paintEvent(QPaintEvent*) {
+    QPainter{this}.fillRect(rect(), coloursFor(palette()).rule);
+}
+
+} // namespace headcap::app

@@ -1,0 +1,41 @@
+// Words set in one of the faces and inks of the house; they follow the palette and the size of the
+// application's font by themselves.
+#pragma once
+
+#include <QLabel>
+
+#include "app/look/fonts.h"
+#include "app/look/palette.h"
+
+namespace headcap::app {
+
+class Label : public QLabel {
+    Q_OBJECT
+public:
+    explicit Label(Face face, Ink ink = Ink::ink, const QString& text = {},
+                   QWidget* parent = nullptr);
+    void setInk(Ink ink);
+    // Running text: wraps, and is never set wider than 75 characters.
+    void setRunning();
+
+protected:
+    void changeEvent(QEvent* event) override;
+
+private:
+    void dress();
+    Face m_face;
+    Ink m_ink;
+    bool m_isRunning = false;
+};
+
+// A hair rule across.
+class HairRule : public QWidget {
+    Q_OBJECT
+public:
+    explicit HairRule(QWidget* parent = nullptr);
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+};
+
+} // namespace headcap::app

@@ -1,0 +1,26 @@
+// How single controls are drawn. Internal to app/look.
+#pragma once
+
+#include <QPainter>
+#include <QStyleOption>
+#include <QWidget>
+
+#include "app/look/palette.h"
+
+namespace headcap::app::controls {
+
+// The body of a field and the line it stands on; wherever it has one, a line all round.
+void field(QPainter& painter, const QRect& rect, const Colours& colours, bool hasFocus,
+           const QWidget* widget);
+void button(QPainter& painter, const QStyleOptionButton& option, const QWidget* widget);
+void checkMark(QPainter& painter, const QStyleOption& option);
+void radioMark(QPainter& painter, const QStyleOption& option);
+void chevron(QPainter& painter, const QRect& rect, const QColor& colour, Qt::ArrowType way);
+void scrollBar(QPainter& painter, const QStyleOptionSlider& option, const QRect& handle);
+void focusRing(QPainter& painter, const QRect& rect, const Colours& colours);
+void rowGround(QPainter& painter, const QStyleOption& option);
+void header(QPainter& painter, const QStyleOptionHeader& option);
+void tab(QPainter& painter, const QStyleOptionTab& option);
+void progress(QPainter& painter, const QStyleOptionProgressBar& option);
+
+} // namespace headcap::app::controls

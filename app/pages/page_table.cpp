@@ -1,0 +1,22 @@
+#include "app/pages/page_table.h"
+
+#include "app/pages/book_page.h"
+
+namespace headcap::app {
+namespace {
+
+template <class Page>
+PageEntry entry(core::Page page) {
+    return {page, [](Session& session) -> JobPage* { return new Page(session); }};
+}
+
+} // namespace
+
+const std::vector<PageEntry>& pageTable() {
+    static const std::vector<PageEntry> kTable{
+        entry<BookPage>(core::Page::book),
+    };
+    return kTable;
+}
+
+} // namespace headcap::app

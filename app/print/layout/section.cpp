@@ -1,0 +1,70 @@
+#include <utility>
+
+#include "app/print/layout/blocks.h"
+#include "app/print/layout/page_setup.h"
+#include "app/print/layout/row_slabs.h"
+#include "app/print/layout/types.h"
+
+namespace headcap::app::print {
+
+namespace {
+
+constexpr double kBelowRule = kHalfLine;
+
+bool goesAcross(const core::Block& block) {
+    return std::holds_alternative<core::Table>(block) ||
+           std::holds_alternative<core::Figures>(block);
+}
+
+// A heading beside text hangs in the side column, its first baseline that of the text; above a
+// table or a figure, and where nothing follows, it has lines of its own.
+Slab headingSlab(Flow& flow, const core::Section& section) {
+    const bool isMain = section.level <= 1;
+    const bool beside = !section.blocks.empty() && !goesAcross(section.blocks.front());
+    const Type& type = isMain ? kSection : kSubsection;
+    const SetText text = setText(fromUtf8(section.title), type, beside ? kSideWidth : kBlockWidth);
+    noteSigns(flow, text.signsWithoutFace);
+
+    Slab slab;
+    slab.marks.emplace_back(Rule{{0, 0}, {kBlockWidth, 0}, kHair, Ink::rule});
+    if (isMain) {
+        slab.marks.emplace_back(Rule{{0, 0}, {kSideWidth, 0}, 1.2, Ink::text});
+    }
+    const double raise = text.lines.front().at.y() - kBody.leading * 0.75;
+    for (const TextLine& line : text.lines) {
+        slab.marks.push_back(moved(line, {0, kBelowRule - raise}));
+    }
+    slab.height = beside ? kBelowRule : kBelowRule - raise + text.height();
+    slab.overhang = beside ? kBelowRule - raise + text.height() : 0;
+    slab.onGrid = true;
+    slab.clearsSide = true;
+    slab.keepWithNext = true;
+    slab.gap = isMain ? 2 * kLine : kLine;
+    slab.entry = Entry{fromUtf8(section.title), section.level, 0, 0};
+    return slab;
+}
+
+double gapBetween(const core::Block* before, const core::Block& block) {
+    const bool across = goesAcross(block);
+    if (before == nullptr || std::holds_alternative<core::Subheading>(*before)) {
+        return across ? kHalfLine : 0;
+    }
+    if (across || goesAcross(*before) || std::holds_alternative<core::Subheading>(block)) {
+        return kLine;
+    }
+    return kHalfLine;
+}
+
+} // namespace
+
+void addSection(Flow& flow, const core::Section& section) {
+    flow.slabs.push_back(headingSlab(flow, section));
+    const core::Block* before = nullptr;
+    for (const core::Block& block : section.blocks) {
+        const double gap = gapBetween(before, block);
+        std::visit([&flow, gap](const auto& one) { addBlock(flow, one, gap); }, block);
+        before = &block;
+    }
+}
+
+} // namespace headcap::app::print

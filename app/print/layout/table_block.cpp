@@ -1,0 +1,107 @@
+#include <algorithm>
+#include <iterator>
+#include <numeric>
+#include <utility>
+
+#include "app/print/layout/blocks.h"
+#include "app/print/layout/page_setup.h"
+#include "app/print/layout/row_slabs.h"
+#include "app/print/layout/table_columns.h"
+#include "app/print/layout/types.h"
+
+namespace headcap::app::print {
+
+namespace {
+
+// A row of the log may run to many lines; up to this many it is never parted.
+const RowStyle kTableRow{kTable.leading, 3.5, 3.5, 12, 3};
+constexpr double kHeadPad = 3;
+
+Mark acrossRule(double y, double width, Ink ink) {
+    return Rule{{0, y}, {kBlockWidth, y}, width, ink};
+}
+
+Align alignOf(const core::TableColumn& column) {
+    return column.alignRight ? Align::right : Align::left;
+}
+
+// Titles stand on the rule below them.
+Slab headSlab(const core::Table& table, const std::vector<ColumnPlace>& places) {
+    std::vector<SetText> titles;
+    double highest = 0;
+    for (std::size_t i = 0; i < table.columns.size(); ++i) {
+        titles.push_back(setText(fromUtf8(table.columns[i].title), kColumnHead, places[i].width,
+                                 alignOf(table.columns[i])));
+        highest = std::max(highest, titles.back().height());
+    }
+    Slab slab;
+    slab.height = highest + 2 * kHeadPad;
+    slab.keepWithNext = true;
+    slab.clearsSide = true;
+    slab.marks.push_back(acrossRule(0, 0.6, Ink::text));
+    slab.marks.push_back(acrossRule(slab.height, kHair, Ink::rule));
+    for (std::size_t i = 0; i < titles.size(); ++i) {
+        const double y = kHeadPad + highest - titles[i].height();
+        for (const TextLine& line : titles[i].lines) {
+            slab.marks.push_back(moved(line, {places[i].left, y}));
+        }
+    }
+    return slab;
+}
+
+// A stroke through every line of a row that is kept but no longer said.
+void strike(std::vector<Slab>& slabs) {
+    for (Slab& slab : slabs) {
+        std::vector<Mark> strokes;
+        for (Mark& mark : slab.marks) {
+            if (auto* line = std::get_if<TextLine>(&mark); line != nullptr && line->width > 0) {
+                line->ink = Ink::quiet;
+                const double y = line->at.y() - line->ascent * 0.36;
+                strokes.emplace_back(
+                    Rule{{line->at.x(), y}, {line->at.x() + line->width, y}, 0.5, Ink::text});
+            }
+        }
+        std::move(strokes.begin(), strokes.end(), std::back_inserter(slab.marks));
+    }
+}
+
+std::vector<Slab> bodyRow(Flow& flow, const core::Table& table, const core::TableRow& row,
+                          const std::vector<ColumnPlace>& places) {
+    std::vector<Cell> cells;
+    for (std::size_t i = 0; i < std::min(row.cells.size(), places.size()); ++i) {
+        SetText text = setText(row.cells[i], kTable, places[i].width, alignOf(table.columns[i]));
+        noteSigns(flow, text.signsWithoutFace);
+        cells.push_back({places[i].left, std::move(text)});
+    }
+    std::vector<Slab> slabs = rowSlabs(cells, kTableRow);
+    if (row.struck) {
+        strike(slabs);
+    }
+    slabs.back().marks.push_back(acrossRule(slabs.back().height, kHair, Ink::faint));
+    return slabs;
+}
+
+} // namespace
+
+void addBlock(Flow& flow, const core::Table& table, double gap) {
+    if (table.columns.empty()) {
+        return;
+    }
+    const std::vector<ColumnPlace> places = placeColumns(table, kBlockWidth);
+    const std::size_t head = flow.heads.size();
+    flow.heads.push_back(headSlab(table, places));
+    append(flow, {flow.heads[head]}, gap);
+    for (std::size_t i = 0; i < table.rows.size(); ++i) {
+        std::vector<Slab> slabs = bodyRow(flow, table, table.rows[i], places);
+        for (Slab& slab : slabs) {
+            slab.head = head;
+        }
+        // A single row at the foot or the head of a page looks lost.
+        if (table.rows.size() > 2 && (i == 0 || i + 2 == table.rows.size())) {
+            slabs.back().keepWithNext = true;
+        }
+        append(flow, std::move(slabs), 0, false);
+    }
+}
+
+} // namespace headcap::app::print

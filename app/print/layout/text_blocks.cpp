@@ -1,0 +1,97 @@
+#include <utility>
+
+#include "app/print/layout/blocks.h"
+#include "app/print/layout/page_setup.h"
+#include "app/print/layout/row_slabs.h"
+#include "app/print/layout/types.h"
+
+namespace headcap::app::print {
+
+namespace {
+
+constexpr double kFactLabelWidth = mm(34);
+constexpr double kFactValueLeft = kTextLeft + mm(37);
+constexpr double kFactValueWidth = kBlockWidth - kFactValueLeft;
+constexpr double kListIndent = mm(5);
+constexpr double kCautionEdge = mm(2.2);
+
+const RowStyle kTextRow{};
+
+SetText noted(Flow& flow, SetText text) {
+    noteSigns(flow, text.signsWithoutFace);
+    return text;
+}
+
+void keepFirstWithNext(std::vector<Slab>& slabs) {
+    slabs.back().keepWithNext = true;
+}
+
+// The hatched edge of a caution, beside all its lines; strokes of neighbouring slabs meet.
+void hatchEdge(std::vector<Slab>& slabs) {
+    for (Slab& slab : slabs) {
+        slab.marks.emplace_back(
+            Hatch{{kTextLeft, 0, kCautionEdge, slab.height}, 2.6, 0.6, Ink::warning});
+    }
+}
+
+} // namespace
+
+void addBlock(Flow& flow, const core::Paragraph& paragraph, double gap) {
+    SetText text = noted(flow, setText(paragraph.runs, kBody, kTextWidth));
+    append(flow, rowSlabs({{kTextLeft, std::move(text)}}, kTextRow), gap);
+}
+
+void addBlock(Flow& flow, const core::Statement& statement, double gap) {
+    SetText text = noted(flow, setText(fromUtf8(statement.text), kStatement, kTextWidth));
+    append(flow, rowSlabs({{kTextLeft, std::move(text)}}, kTextRow), gap);
+}
+
+void addBlock(Flow& flow, const core::Caution& caution, double gap) {
+    const double left = kTextLeft + mm(6);
+    const double width = kBlockWidth - left;
+    SetText title = noted(flow, setText(fromUtf8(caution.title), kCautionTitle, width));
+    SetText text = noted(flow, setText(fromUtf8(caution.text), kBody, width));
+    std::vector<Slab> slabs = rowSlabs({{left, std::move(title)}}, kTextRow);
+    keepFirstWithNext(slabs);
+    for (Slab& slab : rowSlabs({{left, std::move(text)}}, kTextRow)) {
+        slabs.push_back(std::move(slab));
+    }
+    slabs.back().height += 2; // below the letters, for the edge
+    hatchEdge(slabs);
+    append(flow, std::move(slabs), gap);
+}
+
+void addBlock(Flow& flow, const core::Facts& facts, double gap) {
+    for (const core::Fact& fact : facts.facts) {
+        SetText label = noted(flow, setText(fromUtf8(fact.label), kLabel, kFactLabelWidth));
+        SetText value = noted(flow, setText(fact.value, kBody, kFactValueWidth));
+        append(
+            flow,
+            rowSlabs({{kTextLeft, std::move(label)}, {kFactValueLeft, std::move(value)}}, kTextRow),
+            gap);
+        gap = 0;
+    }
+}
+
+void addBlock(Flow& flow, const core::List& list, double gap) {
+    for (const core::ListItem& item : list.items) {
+        SetText dash = setText(QStringLiteral("–"), kBody, kListIndent);
+        SetText text = noted(flow, setText(item.runs, kBody, kTextWidth - kListIndent));
+        append(flow,
+               rowSlabs({{kTextLeft, std::move(dash)}, {kTextLeft + kListIndent, std::move(text)}},
+                        kTextRow),
+               gap);
+        gap = 0;
+    }
+}
+
+void addBlock(Flow& flow, const core::Subheading& subheading, double gap) {
+    SetText text = noted(flow, setText(fromUtf8(subheading.text), kSubheading, kTextWidth));
+    std::vector<Slab> slabs = rowSlabs({{kTextLeft, std::move(text)}}, kTextRow);
+    for (Slab& slab : slabs) {
+        slab.keepWithNext = true;
+    }
+    append(flow, std::move(slabs), gap);
+}
+
+} // namespace headcap::app::print

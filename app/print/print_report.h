@@ -1,0 +1,28 @@
+// A report on paper, by any printer Qt knows.
+#pragma once
+
+#include <vector>
+
+#include "app/print/layout/page_setup.h"
+#include "app/print/pdf_report.h"
+#include "app/print/photo_reader.h"
+#include "core/report/document.h"
+
+class QPrinter;
+
+namespace headcap::app::print {
+
+// The sheet nearest to the paper in the printer; what is set on it is scaled to fit the paper.
+[[nodiscard]] Sheet sheetFor(const QPrinter& printer);
+
+struct PrintOutcome {
+    int pages = 0; // printed
+    std::vector<AbsentPhoto> absent{};
+    bool isComplete = true; // false: the printer stopped
+};
+
+// Honours the printer's page range and order; copies are the printer's own work.
+[[nodiscard]] PrintOutcome printReport(const core::Document& document, const PhotoLookup& photos,
+                                       QPrinter& printer);
+
+} // namespace headcap::app::print

@@ -1,0 +1,130 @@
+#include "app/session/actions.h"
+
+#include <array>
+
+#include <QAction>
+#include <QCoreApplication>
+#include <QWidget>
+
+#include "core/values/contract.h"
+
+namespace headcap::app {
+namespace {
+
+#define HEADCAP_WORDS(text) QT_TRANSLATE_NOOP("actions", text)
+
+constexpr std::array kTable{
+    ActionEntry{ActionId::newJob, Place::everywhere, HEADCAP_WORDS("New job"), "Ctrl+N",
+                HEADCAP_WORDS("Takes in a book")},
+    ActionEntry{ActionId::find, Place::everywhere, HEADCAP_WORDS("Find"), "Ctrl+F",
+                HEADCAP_WORDS("Finds a book, a step, a lot, a leaf")},
+    ActionEntry{ActionId::print, Place::everywhere, HEADCAP_WORDS("Print"), "Ctrl+P",
+                HEADCAP_WORDS("Prints what is shown")},
+    ActionEntry{ActionId::undo, Place::everywhere, HEADCAP_WORDS("Undo"), "Ctrl+Z",
+                HEADCAP_WORDS("Takes back the last change")},
+    ActionEntry{ActionId::redo, Place::everywhere, HEADCAP_WORDS("Redo"), "Ctrl+Shift+Z",
+                HEADCAP_WORDS("Brings back what was undone")},
+    ActionEntry{ActionId::keys, Place::everywhere, HEADCAP_WORDS("Keys"), "F1",
+                HEADCAP_WORDS("Shows every key")},
+    ActionEntry{ActionId::back, Place::everywhere, HEADCAP_WORDS("Step back"), "Esc",
+                HEADCAP_WORDS("Steps back; nothing is lost")},
+    ActionEntry{ActionId::quit, Place::everywhere, HEADCAP_WORDS("Quit"), "Ctrl+Q",
+                HEADCAP_WORDS("Saves and closes")},
+    ActionEntry{ActionId::worklist, Place::everywhere, HEADCAP_WORDS("Worklist"), "Ctrl+1",
+                HEADCAP_WORDS("What needs you")},
+    ActionEntry{ActionId::materials, Place::everywhere, HEADCAP_WORDS("Materials and lots"),
+                "Ctrl+2", HEADCAP_WORDS("What is on the shelf")},
+    ActionEntry{ActionId::audit, Place::everywhere, HEADCAP_WORDS("Audit"), "Ctrl+3",
+                HEADCAP_WORDS("What must be settled")},
+    ActionEntry{ActionId::allJobs, Place::worklist, HEADCAP_WORDS("All jobs"), "Ctrl+T",
+                HEADCAP_WORDS("A plain table of all jobs, and back to the slips")},
+    ActionEntry{ActionId::toBook, Place::job, HEADCAP_WORDS("Book"), "Alt+1",
+                HEADCAP_WORDS("The book, its owner and how it came")},
+    ActionEntry{ActionId::toCollation, Place::job, HEADCAP_WORDS("Collation"), "Alt+2",
+                HEADCAP_WORDS("Every leaf against the ideal copy")},
+    ActionEntry{ActionId::toSurvey, Place::job, HEADCAP_WORDS("Survey"), "Alt+3",
+                HEADCAP_WORDS("Its condition as it came")},
+    ActionEntry{ActionId::toProposal, Place::job, HEADCAP_WORDS("Proposal"), "Alt+4",
+                HEADCAP_WORDS("What is proposed, and what the owner decided")},
+    ActionEntry{ActionId::toBench, Place::job, HEADCAP_WORDS("Bench"), "Alt+5",
+                HEADCAP_WORDS("What was done, by whom, with what")},
+    ActionEntry{ActionId::toMaterials, Place::job, HEADCAP_WORDS("Materials of the job"), "Alt+6",
+                HEADCAP_WORDS("What went into the book, lot by lot")},
+    ActionEntry{ActionId::toPhotographs, Place::job, HEADCAP_WORDS("Photographs"), "Alt+7",
+                HEADCAP_WORDS("Before, during and after")},
+    ActionEntry{ActionId::toReport, Place::job, HEADCAP_WORDS("Report"), "Alt+8",
+                HEADCAP_WORDS("The treatment report and what it discloses")},
+    ActionEntry{ActionId::nextPage, Place::job, HEADCAP_WORDS("Next page"), "Ctrl+PgDown",
+                HEADCAP_WORDS("The next page of the job")},
+    ActionEntry{ActionId::previousPage, Place::job, HEADCAP_WORDS("Page before"), "Ctrl+PgUp",
+                HEADCAP_WORDS("The page before")},
+    ActionEntry{ActionId::toBenchLine, Place::job, HEADCAP_WORDS("Bench line"), "Ctrl+L",
+                HEADCAP_WORDS("To the line at the foot: type or scan what was done")},
+    ActionEntry{ActionId::toMargin, Place::job, HEADCAP_WORDS("Margin"), "Ctrl+M",
+                HEADCAP_WORDS("To the margin: what is still open")},
+    ActionEntry{ActionId::foldMargin, Place::job, HEADCAP_WORDS("Fold the margin"), "Ctrl+Shift+M",
+                HEADCAP_WORDS("Folds the margin away, and back")},
+    ActionEntry{ActionId::changeState, Place::job, HEADCAP_WORDS("State of the job"), "Ctrl+J",
+                HEADCAP_WORDS("Changes the state of the job, with a reason")},
+    ActionEntry{ActionId::addRecord, Place::list, HEADCAP_WORDS("Add to a list"), "Ins",
+                HEADCAP_WORDS("Adds one to the list")},
+    ActionEntry{ActionId::removeRecord, Place::list, HEADCAP_WORDS("Remove from a list"), "Del",
+                HEADCAP_WORDS("Removes it; undo brings it back")},
+    ActionEntry{ActionId::largerText, Place::everywhere, HEADCAP_WORDS("Larger text"),
+                "Ctrl++; Ctrl+=", HEADCAP_WORDS("Makes all text larger")},
+    ActionEntry{ActionId::smallerText, Place::everywhere, HEADCAP_WORDS("Smaller text"), "Ctrl+-",
+                HEADCAP_WORDS("Makes all text smaller")},
+    ActionEntry{ActionId::turnTone, Place::everywhere, HEADCAP_WORDS("Light or dark"),
+                "Ctrl+Shift+L", HEADCAP_WORDS("Turns light to dark, and dark to light")},
+    ActionEntry{ActionId::choosePerson, Place::everywhere, HEADCAP_WORDS("Who is working"),
+                "Ctrl+U", HEADCAP_WORDS("Chooses who is at the bench")},
+};
+
+#undef HEADCAP_WORDS
+
+QString translated(const char* text) {
+    return QCoreApplication::translate("actions", text);
+}
+
+} // namespace
+
+std::span<const ActionEntry> actionTable() {
+    return kTable;
+}
+
+const ActionEntry& entryOf(ActionId id) {
+    for (const ActionEntry& entry : kTable) {
+        if (entry.id == id) {
+            return entry;
+        }
+    }
+    HEADCAP_CONTRACT(false);
+    return kTable.front();
+}
+
+QString wordsOf(ActionId id) {
+    return translated(entryOf(id).words);
+}
+
+QList<QKeySequence> keysOf(ActionId id) {
+    return QKeySequence::listFromString(QLatin1String(entryOf(id).keys));
+}
+
+QString keyText(ActionId id) {
+    return keysOf(id).front().toString(QKeySequence::NativeText);
+}
+
+QString tipOf(ActionId id) {
+    return QStringLiteral("%1 (%2)").arg(translated(entryOf(id).tip), keyText(id));
+}
+
+QAction* addAction(QWidget* widget, ActionId id) {
+    auto* action = new QAction(wordsOf(id), widget);
+    action->setShortcuts(keysOf(id));
+    action->setShortcutContext(Qt::WidgetWithChildrenShortcut);
+    action->setToolTip(tipOf(id));
+    widget->addAction(action);
+    return action;
+}
+
+} // namespace headcap::app

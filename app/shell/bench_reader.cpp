@@ -1,0 +1,124 @@
+#include "app/shell/bench_reader.h"
+
+#include <QCoreApplication>
+
+#include "app/session/actions.h"
+#include "app/session/words.h"
+#include "core/treatment/step_line.h"
+#include "core/values/spoken_time.h"
+
+namespace headcap::app {
+namespace {
+
+QString tr(const char* text) {
+    return QCoreApplication::translate("BenchReader", text);
+}
+
+QString sentence(core::StepProblem problem) {
+    using Problem = core::StepProblem;
+    switch (problem) {
+    case Problem::nothingSaid:
+        return tr("Not logged: say what was done, and where.");
+    case Problem::negativeTime:
+        return tr("Not logged: no work takes less than no time.");
+    case Problem::lotUnknown:
+        return tr("Not logged: there is no such lot on the shelf.");
+    case Problem::unitDiffers:
+        return tr("Not logged: that lot is counted in another unit.");
+    case Problem::amountNotAbove:
+        return tr("Not logged: the amount must be above nothing.");
+    case Problem::reasonMissing:
+        return tr("Not changed: say why.");
+    case Problem::alreadyStruck:
+        return tr("That step is struck already.");
+    case Problem::notAStep:
+        return tr("That step is not in this job's log.");
+    }
+    return {};
+}
+
+} // namespace
+
+void BenchReader::refresh() {
+    m_session.guarded([this] {
+        m_shelf = core::loadShelf(m_session.records());
+        m_people.clear();
+        for (const auto& one : core::all<core::Person>(m_session.records())) {
+            m_people.push_back(one.record);
+        }
+    });
+}
+
+std::vector<LineChip> BenchReader::read(const QString& line) const {
+    const core::LineContext context{m_shelf, m_people};
+    const core::StepLine said = core::readStepLine(toCore(line), context);
+    std::vector<LineChip> chips;
+    if (!said.technique.empty()) {
+        chips.push_back({tr("technique"), fromCore(core::techniqueName(said.technique))});
+    }
+    if (!said.place.empty()) {
+        chips.push_back({tr("place"), fromCore(said.place)});
+    }
+    for (const core::LineUse& use : said.uses) {
+        const core::Lot* lot = use.lot ? m_shelf.lot(*use.lot) : nullptr;
+        QString text = lot != nullptr
+                           ? fromCore(core::lotName(*lot, m_shelf.material(lot->material)))
+                           : fromCore(use.material);
+        if (use.amount) {
+            text += QLatin1Char(' ') + fromCore(core::toText(*use.amount));
+        }
+        chips.push_back(
+            {lot != nullptr ? tr("lot") : tr("material, no lot"), text, lot == nullptr});
+    }
+    for (const core::LineSpan& span : said.spans) {
+        if (span.part == core::LinePart::unknownLot) {
+            const std::string all = toCore(line);
+            chips.push_back(
+                {tr("no such lot"),
+                 fromCore(std::string_view{all}.substr(span.begin, span.end - span.begin)), true});
+        }
+    }
+    if (said.minutes) {
+        chips.push_back({tr("time"), fromCore(core::toText(*said.minutes))});
+    }
+    if (said.sets) {
+        chips.push_back({tr("sets"), fromCore(core::toText(*said.sets))});
+    }
+    const auto who = said.person ? said.person : m_session.person();
+    for (const core::Person& person : m_people) {
+        if (who && person.id == *who) {
+            chips.push_back({tr("by"), fromCore(person.name)});
+        }
+    }
+    if (!who) {
+        chips.push_back(
+            {tr("by"), tr("nobody yet (%1)").arg(keyText(ActionId::choosePerson)), true});
+    }
+    return chips;
+}
+
+bool BenchReader::log(const QString& line, const core::Id<core::Job>& job) {
+    const core::LineContext context{m_shelf, m_people};
+    const core::StepLine said = core::readStepLine(toCore(line), context);
+    const auto who = said.person ? said.person : m_session.person();
+    if (!who) {
+        m_session.say({Notice::Kind::refused, tr("Not logged: who is working? Choose with %1.")
+                                                  .arg(keyText(ActionId::choosePerson))});
+        return false;
+    }
+    const auto step =
+        core::stepFrom(said, job, *who, m_session.clock().now(), context, m_session.ids());
+    auto change = core::logStep(step, m_shelf, m_session.ids());
+    if (!change) {
+        m_session.say({Notice::Kind::refused, sentence(change.error())});
+        return false;
+    }
+    const QString title = fromCore(change->sentence);
+    if (!m_session.apply(std::move(*change))) {
+        return false;
+    }
+    m_session.say({Notice::Kind::done, title, true});
+    return true;
+}
+
+} // namespace headcap::app

@@ -1,0 +1,139 @@
+#include "app/shell/find_view.h"
+
+#include <QKeyEvent>
+#include <QLineEdit>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+#include "app/form/ruled_list.h"
+#include "app/look/grid.h"
+#include "app/look/label.h"
+#include "app/look/style.h"
+#include "app/session/words.h"
+
+namespace headcap::app {
+namespace {
+
+constexpr std::size_t kMostShown = 200;
+
+QString plain(core::RecordKind kind) {
+    QString said = words(kind);
+    return said.startsWith(QLatin1String("the ")) ? said.mid(4) : said;
+}
+
+} // namespace
+
+FindView::FindView(Session& session, QWidget* parent)
+    : View(parent), m_session(session), m_words(new QLineEdit),
+      m_count(new Label(Face::small, Ink::quiet)), m_list(new RuledList(tr("Found"))) {
+    m_words->setProperty(kBoxed, true);
+    m_words->setAccessibleName(tr("Find"));
+    m_words->setPlaceholderText(tr("A book, a step, a lot, a leaf …"));
+    m_words->setMaximumWidth(160 * kGrid);
+    m_words->installEventFilter(this);
+    m_list->setMarkWidth(22 * kGrid);
+    connect(m_words, &QLineEdit::textChanged, this, &FindView::find);
+    connect(m_words, &QLineEdit::returnPressed, this, &FindView::open);
+    connect(m_list, &RuledList::opened, this, &FindView::open);
+
+    auto* sheet = new QWidget;
+    auto* rows = new QVBoxLayout(sheet);
+    rows->setContentsMargins(15 * kGrid, 0, 15 * kGrid, kSection);
+    rows->addWidget(m_list);
+    rows->addStretch();
+    auto* scroll = new QScrollArea;
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setWidgetResizable(true);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->setWidget(sheet);
+
+    auto* head = new QVBoxLayout;
+    head->setContentsMargins(15 * kGrid, 8 * kGrid, 15 * kGrid, kGap);
+    head->addWidget(new Label(Face::title, Ink::ink, tr("Find")));
+    head->addSpacing(kGap);
+    head->addWidget(m_words);
+    head->addWidget(m_count);
+    auto* down = new QVBoxLayout(this);
+    down->setContentsMargins(0, 0, 0, 0);
+    down->addLayout(head);
+    down->addWidget(scroll, 1);
+}
+
+bool FindView::enter(const Destination& destination) {
+    if (!destination.words.isEmpty()) {
+        m_words->setText(destination.words);
+    }
+    find();
+    m_words->setFocus(Qt::OtherFocusReason);
+    m_words->selectAll();
+    return true;
+}
+
+void FindView::refresh() {
+    find();
+}
+
+void FindView::find() {
+    core::SearchAnswer answer;
+    const QString asked = m_words->text().trimmed();
+    m_session.guarded([&] {
+        if (!asked.isEmpty()) {
+            answer = m_session.stores().search.find(toCore(asked), kMostShown);
+        }
+    });
+    const auto total = static_cast<int>(answer.total);
+    m_hits = std::move(answer.hits);
+    std::vector<RuledModel::Row> rows;
+    for (const core::SearchHit& hit : m_hits) {
+        const QString where =
+            hit.item.empty()
+                ? plain(hit.record.kind)
+                : QStringLiteral("%1 · %2").arg(fromCore(hit.item), plain(hit.record.kind));
+        rows.push_back({hit.record.id, RowWords{.mark = fromCore(hit.jobNumber),
+                                                .title = fromCore(hit.text),
+                                                .detail = where,
+                                                .right = fromCore(hit.place)}});
+    }
+    m_list->show(std::move(rows));
+    if (asked.isEmpty()) {
+        m_count->setText(tr("Every word must be there; the last may be a beginning. Accents, long "
+                            "s and ligatures need not be typed."));
+    } else if (total == 0) {
+        m_count->setText(tr("Nothing holds all of these words. Try fewer, or a beginning."));
+    } else {
+        m_count->setText(answer.totalCapped ? tr("More than %n found", nullptr, total)
+                                            : tr("%n found", nullptr, total));
+    }
+}
+
+void FindView::open() {
+    if (m_hits.empty()) {
+        return;
+    }
+    const auto current = m_list->current();
+    const core::SearchHit* hit = &m_hits.front();
+    for (const core::SearchHit& one : m_hits) {
+        if (current && one.record.id == *current) {
+            hit = &one;
+        }
+    }
+    if (hit->job) {
+        Q_EMIT goAsked({.view = ViewId::job,
+                        .job = hit->job,
+                        .page = core::pageOf(hit->record.kind),
+                        .record = hit->record});
+    } else {
+        Q_EMIT goAsked({.view = ViewId::materials, .record = hit->record});
+    }
+}
+
+bool FindView::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::KeyPress &&
+        static_cast<QKeyEvent*>(event)->key() == Qt::Key_Down && !m_hits.empty()) {
+        m_list->setFocus(Qt::TabFocusReason);
+        return true;
+    }
+    return View::eventFilter(watched, event);
+}
+
+} // namespace headcap::app

@@ -1,0 +1,146 @@
+#include "app/shell/job_head.h"
+
+#include <QHBoxLayout>
+#include <QPainter>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "app/look/grid.h"
+#include "app/look/label.h"
+#include "app/look/style.h"
+#include "app/session/actions.h"
+#include "app/session/words.h"
+#include "core/custody/job_states.h"
+
+namespace headcap::app {
+namespace {
+
+constexpr int kIndent = 24 * kGrid; // where the words of the head begin
+
+QString dueWords(const core::Job& job, core::Day today, bool& isLate) {
+    isLate = false;
+    if (!job.dueOn || !core::isInTheHouse(job.state)) {
+        return {};
+    }
+    const int days = core::daysBetween(today, *job.dueOn);
+    if (days < 0) {
+        isLate = true;
+        return JobHead::tr("overdue %n day(s)", nullptr, -days);
+    }
+    return days == 0 ? JobHead::tr("due today")
+                     : JobHead::tr("due %1").arg(shortDay(*job.dueOn, today));
+}
+
+} // namespace
+
+QString hazardWords(const core::JobFile& file) {
+    QStringList said;
+    for (const core::Hazard& hazard : file.hazards) {
+        if (hazard.state == core::HazardState::cleared) {
+            continue;
+        }
+        const QString state = words(hazard.state);
+        const QString what = fromCore(hazard.term).replace(QLatin1Char('_'), QLatin1Char(' '));
+        said << JobHead::tr("%1: %2").arg(
+            state.left(1).toUpper() + state.mid(1),
+            hazard.place.empty() ? what : JobHead::tr("%1, %2").arg(what, fromCore(hazard.place)));
+    }
+    return said.isEmpty() ? QString{}
+                          : said.join(QStringLiteral(" · ")) + JobHead::tr(". Follow local rules.");
+}
+
+HazardStrip::HazardStrip(QWidget* parent) : QWidget(parent) {
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    setFocusPolicy(Qt::NoFocus);
+}
+
+void HazardStrip::setWords(const QString& words) {
+    m_words = words;
+    setAccessibleName(words);
+    setToolTip(words);
+    setVisible(!words.isEmpty());
+    update();
+}
+
+QSize HazardStrip::sizeHint() const {
+    return {320, QFontMetrics{faceFont(Face::smallStrong)}.height() + kGap};
+}
+
+void HazardStrip::paintEvent(QPaintEvent*) {
+    QPainter painter{this};
+    painter.setRenderHint(QPainter::Antialiasing);
+    const Colours& c = coloursFor(palette());
+    painter.fillRect(rect(), c.hatch);
+    painter.setPen(QPen(c.edge, 1));
+    for (int x = -height(); x < width(); x += 8) {
+        painter.drawLine(QPointF(x, height()), QPointF(x + height(), 0));
+    }
+    painter.setFont(faceFont(Face::smallStrong));
+    const QFontMetrics metrics = painter.fontMetrics();
+    const QString words =
+        metrics.elidedText(m_words, Qt::ElideRight, width() - kIndent - 8 * kGrid);
+    const QRect patch{kIndent - kGap, 2, metrics.horizontalAdvance(words) + 6 * kGrid,
+                      height() - 4};
+    painter.fillRect(patch, c.paper);
+    painter.setPen(c.open);
+    painter.drawText(patch.adjusted(kGap, 0, 0, 0), Qt::AlignVCenter | Qt::AlignLeft, words);
+}
+
+JobHead::JobHead(QWidget* parent)
+    : QWidget(parent), m_number(new Label(Face::smallStrong, Ink::quiet)),
+      m_title(new Label(Face::book, Ink::ink)), m_owner(new Label(Face::body, Ink::quiet)),
+      m_state(new QPushButton), m_due(new Label(Face::body, Ink::quiet)),
+      m_hazards(new HazardStrip) {
+    auto* back = new QPushButton(QStringLiteral("←"));
+    back->setProperty(kQuietButton, true);
+    back->setAccessibleName(tr("Back to the worklist"));
+    back->setToolTip(tipOf(ActionId::back));
+    connect(back, &QPushButton::clicked, this, &JobHead::backAsked);
+    m_state->setProperty(kQuietButton, true);
+    m_state->setToolTip(tipOf(ActionId::changeState));
+    connect(m_state, &QPushButton::clicked, this, &JobHead::stateAsked);
+    m_title->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Preferred);
+    m_owner->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+
+    auto* across = new QHBoxLayout;
+    across->setContentsMargins(kGap, kGap, kPageMargin, kGap);
+    across->setSpacing(kPageMargin);
+    auto* left = new QHBoxLayout;
+    left->setContentsMargins(0, 0, 0, 0);
+    left->addWidget(back);
+    left->addStretch();
+    auto* leftBox = new QWidget;
+    leftBox->setLayout(left);
+    leftBox->setFixedWidth(kIndent - kGap - kPageMargin);
+    across->addWidget(leftBox);
+    across->addWidget(m_number);
+    across->addWidget(m_title);
+    across->addWidget(m_owner, 1);
+    across->addWidget(m_state);
+    across->addWidget(m_due);
+
+    auto* down = new QVBoxLayout(this);
+    down->setContentsMargins(0, 0, 0, 0);
+    down->setSpacing(0);
+    down->addLayout(across);
+    down->addWidget(m_hazards);
+    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+}
+
+void JobHead::show(const core::JobFile& file, core::Day today) {
+    m_number->setText(fromCore(file.job.number));
+    m_title->setText(fromCore(core::headingOf(file.item)));
+    m_owner->setText(
+        file.item.format.empty()
+            ? fromCore(file.owner.name)
+            : QStringLiteral("%1 · %2").arg(fromCore(file.item.format), fromCore(file.owner.name)));
+    m_state->setText(words(file.job.state));
+    m_state->setAccessibleName(tr("State: %1").arg(words(file.job.state)));
+    bool isLate = false;
+    m_due->setText(dueWords(file.job, today, isLate));
+    m_due->setInk(isLate ? Ink::must : Ink::quiet);
+    m_due->setVisible(!m_due->text().isEmpty());
+    m_hazards->setWords(hazardWords(file));
+}
+
+} // namespace headcap::app

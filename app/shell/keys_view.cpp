@@ -1,0 +1,94 @@
+#include "app/shell/keys_view.h"
+
+#include <QGridLayout>
+#include <QHBoxLayout>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+#include "app/look/grid.h"
+#include "app/look/label.h"
+#include "app/session/actions.h"
+
+namespace headcap::app {
+namespace {
+
+QString headingOf(Place place) {
+    switch (place) {
+    case Place::everywhere:
+        return KeysView::tr("Everywhere");
+    case Place::worklist:
+        return KeysView::tr("On the worklist");
+    case Place::job:
+        return KeysView::tr("In a job");
+    case Place::list:
+        return KeysView::tr("In a list");
+    }
+    return {};
+}
+
+void addGroup(QVBoxLayout& column, Place place) {
+    column.addWidget(new Label(Face::heading, Ink::ink, headingOf(place)));
+    column.addWidget(new HairRule);
+    auto* grid = new QGridLayout;
+    grid->setHorizontalSpacing(kSpace);
+    grid->setVerticalSpacing(kGrid);
+    grid->setContentsMargins(0, kGap, 0, kSection);
+    grid->setColumnStretch(1, 1);
+    int row = 0;
+    for (const ActionEntry& entry : actionTable()) {
+        if (entry.place != place) {
+            continue;
+        }
+        auto* key = new Label(Face::smallStrong, Ink::accent, keyText(entry.id));
+        key->setMinimumWidth(120);
+        auto* words = new Label(Face::small, Ink::ink, wordsOf(entry.id));
+        words->setToolTip(tipOf(entry.id));
+        grid->addWidget(key, row, 0);
+        grid->addWidget(words, row, 1);
+        ++row;
+    }
+    column.addLayout(grid);
+}
+
+} // namespace
+
+KeysView::KeysView(QWidget* parent) : View(parent) {
+    auto* sheet = new QWidget;
+    auto* down = new QVBoxLayout(sheet);
+    down->setContentsMargins(15 * kGrid, 8 * kGrid, 15 * kGrid, kSection);
+    down->addWidget(new Label(Face::title, Ink::ink, tr("Keys")));
+    down->addWidget(new Label(Face::small, Ink::quiet,
+                              tr("Tab goes on, Shift+Tab back, Esc steps back. Nothing is lost.")));
+    down->addSpacing(kSpace);
+    auto* across = new QHBoxLayout;
+    across->setSpacing(15 * kGrid);
+    auto* left = new QVBoxLayout;
+    addGroup(*left, Place::everywhere);
+    left->addStretch();
+    auto* right = new QVBoxLayout;
+    addGroup(*right, Place::job);
+    addGroup(*right, Place::worklist);
+    addGroup(*right, Place::list);
+    right->addStretch();
+    across->addLayout(left, 1);
+    across->addLayout(right, 1);
+    down->addLayout(across);
+    down->addStretch();
+
+    auto* scroll = new QScrollArea;
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setWidgetResizable(true);
+    scroll->setWidget(sheet);
+    scroll->setAccessibleName(tr("Keys"));
+    auto* whole = new QVBoxLayout(this);
+    whole->setContentsMargins(0, 0, 0, 0);
+    whole->addWidget(scroll);
+    setFocusProxy(scroll);
+}
+
+bool KeysView::enter(const Destination&) {
+    setFocus(Qt::OtherFocusReason);
+    return true;
+}
+
+} // namespace headcap::app

@@ -1,0 +1,163 @@
+#include "app/shell/main_window.h"
+
+#include <QAction>
+#include <QCloseEvent>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+#include "app/look/palette.h"
+#include "app/session/actions.h"
+#include "app/shell/notice_bar.h"
+#include "app/shell/person_menu.h"
+#include "app/shell/view_table.h"
+
+namespace headcap::app {
+namespace {
+
+constexpr int kLeastText = 100;
+constexpr int kMostText = 200;
+constexpr int kTextStep = 10;
+constexpr int kNoticeAboveFoot = 96; // clear of the bench line
+
+} // namespace
+
+MainWindow::MainWindow(Session& session, QWidget* parent)
+    : QWidget(parent), m_session(session), m_views(new QStackedWidget(this)),
+      m_notices(new NoticeBar(session, this)), m_way{Destination{ViewId::worklist}} {
+    auto* down = new QVBoxLayout(this);
+    down->setContentsMargins(0, 0, 0, 0);
+    down->addWidget(m_views);
+    m_notices->place(kNoticeAboveFoot);
+    setMinimumSize(1024, 640);
+    resize(1440, 900);
+    restoreGeometry(session.settings().value(Setting::windowPlace).toByteArray());
+    addKeys();
+    connect(&session, &Session::changed, this, [this] {
+        if (View* view = current()) {
+            view->refresh();
+        }
+    });
+    show(m_way.back());
+}
+
+void MainWindow::addKeys() {
+    const auto on = [this](ActionId id, auto work) {
+        connect(app::addAction(this, id), &QAction::triggered, this, work);
+    };
+    on(ActionId::newJob, [this] { go({ViewId::newJob}); });
+    on(ActionId::find, [this] { go({ViewId::find}); });
+    on(ActionId::keys, [this] { go({ViewId::keys}); });
+    on(ActionId::worklist, [this] { go({ViewId::worklist}); });
+    on(ActionId::materials, [this] { go({ViewId::materials}); });
+    on(ActionId::audit, [this] { go({ViewId::audit}); });
+    on(ActionId::back, [this] { back(); });
+    on(ActionId::undo, [this] {
+        if (current()->leave()) {
+            m_session.undo();
+        }
+    });
+    on(ActionId::redo, [this] { m_session.redo(); });
+    on(ActionId::print, [this] {
+        if (!current()->print()) {
+            m_session.say({Notice::Kind::done, tr("Nothing here is for print; the report is.")});
+        }
+    });
+    on(ActionId::quit, [this] { close(); });
+    on(ActionId::choosePerson, [this] { popUpPeople(m_session, *current()); });
+    on(ActionId::largerText, [this] { changeText(kTextStep); });
+    on(ActionId::smallerText, [this] { changeText(-kTextStep); });
+    on(ActionId::turnTone, [this] { turnTone(); });
+}
+
+View* MainWindow::viewOf(ViewId id) {
+    if (const auto made = m_made.find(id); made != m_made.end()) {
+        return made->second;
+    }
+    for (const ViewEntry& entry : viewTable()) {
+        if (entry.id == id) {
+            View* view = entry.make(m_session);
+            m_made[id] = view;
+            m_views->addWidget(view);
+            connect(view, &View::goAsked, this,
+                    [this](const Destination& destination) { go(destination); });
+            return view;
+        }
+    }
+    return nullptr;
+}
+
+View* MainWindow::current() const {
+    return qobject_cast<View*>(m_views->currentWidget());
+}
+
+bool MainWindow::show(const Destination& destination) {
+    View* view = viewOf(destination.view);
+    if (view == nullptr) {
+        return false;
+    }
+    // Shown first, so that it can give the focus away.
+    View* before = current();
+    m_views->setCurrentWidget(view);
+    if (!view->enter(destination)) {
+        m_views->setCurrentWidget(before);
+        return false;
+    }
+    setWindowTitle(view->title());
+    return true;
+}
+
+bool MainWindow::go(const Destination& destination) {
+    if (!current()->leave() || !show(destination)) {
+        return false;
+    }
+    // The worklist is where every way begins; going where we are goes nowhere.
+    if (destination.view == ViewId::worklist) {
+        m_way.clear();
+    } else if (m_way.back().view == destination.view) {
+        m_way.pop_back();
+    }
+    m_way.push_back(destination);
+    return true;
+}
+
+void MainWindow::back() {
+    if (current()->back() || m_way.size() < 2 || !current()->leave()) {
+        return;
+    }
+    const Destination here = m_way.back();
+    m_way.pop_back();
+    // Where one was before, on the page one was on.
+    Destination there = m_way.back();
+    there.record.reset();
+    there.page.reset();
+    if (!show(there)) {
+        m_way.push_back(here);
+    }
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+    // What can't be read is shown once; who closes again means it.
+    if (!m_isClosingAnyway && !current()->leave()) {
+        m_isClosingAnyway = true;
+        event->ignore();
+        return;
+    }
+    m_session.settings().set(Setting::windowPlace, saveGeometry());
+    QWidget::closeEvent(event);
+}
+
+void MainWindow::changeText(int byPercent) {
+    const int percent = m_session.settings().value(Setting::textPercent).toInt();
+    m_session.settings().set(Setting::textPercent,
+                             std::clamp(percent + byPercent, kLeastText, kMostText));
+    Q_EMIT lookChanged();
+}
+
+void MainWindow::turnTone() {
+    const bool isDark = toneOf(palette()) == Tone::dark;
+    m_session.settings().set(Setting::tone,
+                             isDark ? QStringLiteral("light") : QStringLiteral("dark"));
+    Q_EMIT lookChanged();
+}
+
+} // namespace headcap::app

@@ -1,0 +1,53 @@
+// The window: one view at a time, Esc steps back the way one came, notices float at the foot. Every
+// step away from a view saves it first.
+#pragma once
+
+#include <map>
+#include <vector>
+
+#include <QWidget>
+
+#include "app/session/session.h"
+#include "app/shell/view.h"
+
+class QStackedWidget;
+
+namespace headcap::app {
+
+class NoticeBar;
+
+class MainWindow : public QWidget {
+    Q_OBJECT
+public:
+    explicit MainWindow(Session& session, QWidget* parent = nullptr);
+
+    bool go(const Destination& destination);
+    void back();
+    [[nodiscard]] View* current() const;
+    [[nodiscard]] ViewId currentId() const { return m_way.back().view; }
+    [[nodiscard]] NoticeBar& notices() { return *m_notices; }
+
+Q_SIGNALS:
+    // The person has chosen another tone or size of text.
+    void lookChanged();
+
+protected:
+    void closeEvent(QCloseEvent* event) override;
+
+private:
+    void addKeys();
+    [[nodiscard]] View* viewOf(ViewId id);
+    bool show(const Destination& destination);
+    using QWidget::show;
+    void changeText(int byPercent);
+    void turnTone();
+
+    Session& m_session;
+    QStackedWidget* m_views;
+    NoticeBar* m_notices;
+    std::map<ViewId, View*> m_made;
+    std::vector<Destination> m_way; // the last is where we are
+    bool m_isClosingAnyway = false;
+};
+
+} // namespace headcap::app

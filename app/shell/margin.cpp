@@ -1,0 +1,225 @@
+#include "app/shell/margin.h"
+
+#include <QPainter>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QTimer>
+#include <QVBoxLayout>
+
+#include "app/look/grid.h"
+#include "app/look/label.h"
+#include "app/look/style.h"
+#include "app/pages/job_page.h"
+#include "app/session/actions.h"
+#include "app/session/words.h"
+#include "app/shell/margin_note.h"
+#include "core/treatment/techniques.h"
+
+namespace headcap::app {
+namespace {
+
+constexpr int kOpenWidth = 300;
+constexpr int kStripWidth = 52;
+constexpr std::size_t kChangesShown = 3;
+constexpr int kTickMs = 20'000;
+
+qint64 seconds(core::Instant instant) {
+    return instant.time_since_epoch().count() / 1000;
+}
+
+} // namespace
+
+Margin::Margin(Session& session, QWidget* parent)
+    : QWidget(parent), m_session(session), m_fold(new QPushButton(QStringLiteral("»"), this)),
+      m_strip(new QPushButton(this)), m_scroll(new QScrollArea(this)) {
+    for (QPushButton* button : {m_fold, m_strip}) {
+        button->setProperty(kQuietButton, true);
+        button->setToolTip(tipOf(ActionId::foldMargin));
+        connect(button, &QPushButton::clicked, this, &Margin::foldAsked);
+    }
+    m_fold->setAccessibleName(tr("Fold the margin"));
+    m_scroll->setFrameShape(QFrame::NoFrame);
+    m_scroll->setWidgetResizable(true);
+    m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_scroll->setFocusPolicy(Qt::NoFocus);
+    auto* down = new QVBoxLayout(this);
+    down->setContentsMargins(kSpace, kGap, kGap, 0);
+    down->setSpacing(0);
+    down->addWidget(m_fold, 0, Qt::AlignRight);
+    down->addWidget(m_strip, 0, Qt::AlignHCenter);
+    down->addWidget(m_scroll, 1);
+    down->addStretch();
+    auto* timer = new QTimer(this);
+    connect(timer, &QTimer::timeout, this, &Margin::tick);
+    timer->start(kTickMs);
+    setFolded(false);
+}
+
+void Margin::setFolded(bool isFolded) {
+    m_isFolded = isFolded;
+    m_fold->setVisible(!isFolded);
+    m_scroll->setVisible(!isFolded);
+    m_strip->setVisible(isFolded);
+    layout()->setContentsMargins(isFolded ? kGrid : kSpace, kGap, isFolded ? kGrid : kGap, 0);
+    setFixedWidth(isFolded ? kStripWidth : kOpenWidth);
+}
+
+void Margin::show(const core::JobFile& file, std::span<const core::AuditPoint> points,
+                  core::Page page) {
+    m_bars.clear();
+    m_notes = new QWidget;
+    m_down = new QVBoxLayout(m_notes);
+    m_down->setContentsMargins(0, 0, kGrid, kSpace);
+    m_down->setSpacing(kGrid);
+    addPoints(points, page);
+    addSettings(file);
+    addHazards(file);
+    addLastChanges();
+    m_down->addStretch();
+    m_scroll->setWidget(m_notes); // the old one goes
+    tick();
+
+    const auto open = static_cast<int>(points.size());
+    m_strip->setText(QStringLiteral("«\n%1").arg(open));
+    m_strip->setAccessibleName(tr("Margin: %n open", nullptr, open));
+}
+
+void Margin::addHeading(const QString& words) {
+    if (m_down->count() > 0) {
+        m_down->addSpacing(kSpace);
+    }
+    auto* heading = new Label(Face::heading, Ink::ink, words);
+    heading->setContentsMargins(kGap, 0, 0, 0);
+    m_down->addWidget(heading);
+}
+
+void Margin::addPoints(std::span<const core::AuditPoint> points, core::Page page) {
+    addHeading(tr("Still open here"));
+    int here = 0;
+    std::array<int, 8> elsewhere{};
+    for (const core::AuditPoint& point : points) {
+        if (point.page != page) {
+            ++elsewhere[static_cast<std::size_t>(point.page)];
+            continue;
+        }
+        ++here;
+        const bool isMust = point.severity == core::AuditSeverity::mustSettle;
+        auto* note = new MarginNote(fromCore(point.sentence), fromCore(point.source),
+                                    isMust ? Ink::must : Ink::open);
+        connect(note, &MarginNote::chosen, this,
+                [this, ref = point.record, at = point.page] { Q_EMIT pointChosen(ref, at); });
+        m_down->addWidget(note);
+    }
+    if (here == 0) {
+        auto* nothing = new Label(Face::small, Ink::quiet, tr("Nothing on this page."));
+        nothing->setContentsMargins(kGap, 0, 0, 0);
+        m_down->addWidget(nothing);
+    }
+    QStringList others;
+    for (std::size_t i = 0; i < elsewhere.size(); ++i) {
+        if (elsewhere[i] > 0) {
+            others << tr("%1 %2").arg(titleOf(static_cast<core::Page>(i))).arg(elsewhere[i]);
+        }
+    }
+    if (!others.isEmpty()) {
+        auto* rest = new Label(Face::small, Ink::quiet,
+                               tr("Elsewhere: %1").arg(others.join(QStringLiteral(", "))));
+        rest->setWordWrap(true);
+        rest->setContentsMargins(kGap, 0, 0, 0);
+        m_down->addWidget(rest);
+    }
+}
+
+void Margin::addSettings(const core::JobFile& file) {
+    const core::Instant now = m_session.clock().now();
+    for (const core::Step& step : file.steps) {
+        if (!step.setsUntil || *step.setsUntil <= now || step.struckAt) {
+            continue;
+        }
+        if (m_bars.empty()) {
+            addHeading(tr("Setting"));
+        }
+        QString what = fromCore(core::techniqueName(step.technique));
+        if (what.isEmpty()) {
+            what = fromCore(step.description);
+        }
+        auto* bar = new SettingBar(what, seconds(step.at), seconds(*step.setsUntil),
+                                   clockTime(*step.setsUntil));
+        m_bars.push_back(bar);
+        m_down->addWidget(bar);
+    }
+}
+
+void Margin::addHazards(const core::JobFile& file) {
+    bool isFirst = true;
+    for (const core::Hazard& hazard : file.hazards) {
+        if (hazard.state == core::HazardState::cleared) {
+            continue;
+        }
+        if (isFirst) {
+            addHeading(tr("Hazards"));
+            isFirst = false;
+        }
+        auto* note = new MarginNote(
+            tr("%1: %2").arg(fromCore(hazard.term).replace(QLatin1Char('_'), QLatin1Char(' ')),
+                             words(hazard.state)),
+            fromCore(hazard.place), Ink::open);
+        connect(note, &MarginNote::chosen, this, [this, ref = core::refOf(hazard.id)] {
+            Q_EMIT pointChosen(ref, core::Page::book);
+        });
+        m_down->addWidget(note);
+    }
+}
+
+void Margin::addLastChanges() {
+    std::vector<core::JournalEntry> entries;
+    m_session.guarded([&] { entries = m_session.stores().journal.latest(kChangesShown); });
+    if (entries.empty()) {
+        return;
+    }
+    addHeading(tr("Just now"));
+    for (const core::JournalEntry& entry : entries) {
+        const QString sentence = entry.kind == core::EntryKind::undo
+                                     ? tr("Undone: %1").arg(fromCore(entry.sentence))
+                                     : fromCore(entry.sentence);
+        auto* line = new Label(Face::small, Ink::quiet, sentence);
+        line->setWordWrap(true);
+        line->setContentsMargins(kGap, 0, 0, 0);
+        m_down->addWidget(line);
+    }
+    const QString undoable = m_session.undoable();
+    if (!undoable.isEmpty()) {
+        auto* undo = new QPushButton(tr("Undo"));
+        undo->setProperty(kQuietButton, true);
+        undo->setToolTip(tr("Takes back “%1” (%2)").arg(undoable, keyText(ActionId::undo)));
+        undo->setAccessibleName(tr("Undo: %1").arg(undoable));
+        connect(undo, &QPushButton::clicked, &m_session, &Session::undo, Qt::QueuedConnection);
+        m_down->addWidget(undo, 0, Qt::AlignLeft);
+    }
+}
+
+void Margin::tick() {
+    const qint64 now = seconds(m_session.clock().now());
+    for (SettingBar* bar : m_bars) {
+        bar->setNow(now);
+    }
+}
+
+void Margin::focusFirst() {
+    if (m_isFolded) {
+        m_strip->setFocus(Qt::ShortcutFocusReason);
+        return;
+    }
+    const auto notes = m_notes->findChildren<MarginNote*>();
+    if (!notes.isEmpty()) {
+        notes.front()->setFocus(Qt::TabFocusReason);
+    } else {
+        m_fold->setFocus(Qt::TabFocusReason);
+    }
+}
+
+void Margin::paintEvent(QPaintEvent*) {
+    QPainter{this}.fillRect(QRect(0, 0, 1, height()), coloursFor(palette()).rule);
+}
+
+} // namespace headcap::app

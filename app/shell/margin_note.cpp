@@ -1,0 +1,123 @@
+#include "app/shell/margin_note.h"
+
+#include <QKeyEvent>
+#include <QPainter>
+#include <QVBoxLayout>
+
+#include "app/look/grid.h"
+#include "app/look/label.h"
+#include "app/session/words.h"
+#include "core/values/spoken_time.h"
+
+namespace headcap::app {
+
+MarginNote::MarginNote(const QString& sentence, const QString& below, Ink ink, QWidget* parent)
+    : QWidget(parent) {
+    auto* down = new QVBoxLayout(this);
+    down->setContentsMargins(kGap, kGrid, kGrid, kGrid);
+    down->setSpacing(2);
+    auto* first = new Label(Face::smallStrong, ink, sentence);
+    first->setWordWrap(true);
+    down->addWidget(first);
+    if (!below.isEmpty()) {
+        auto* second = new Label(Face::small, Ink::quiet, below);
+        second->setWordWrap(true);
+        down->addWidget(second);
+    }
+    setFocusPolicy(Qt::StrongFocus);
+    setCursor(Qt::PointingHandCursor);
+    setAccessibleName(sentence);
+    setAccessibleDescription(below);
+    setToolTip(tr("Goes there (Enter)"));
+}
+
+void MarginNote::paintEvent(QPaintEvent*) {
+    if (hasFocus()) {
+        QPainter painter{this};
+        const Colours& c = coloursFor(palette());
+        painter.fillRect(rect(), c.picked);
+        painter.fillRect(QRect(0, 0, 3, height()), c.accent);
+    }
+}
+
+void MarginNote::keyPressEvent(QKeyEvent* event) {
+    switch (event->key()) {
+    case Qt::Key_Return:
+    case Qt::Key_Enter:
+    case Qt::Key_Space:
+        Q_EMIT chosen();
+        return;
+    case Qt::Key_Down:
+        focusNextChild();
+        return;
+    case Qt::Key_Up:
+        focusPreviousChild();
+        return;
+    default:
+        QWidget::keyPressEvent(event);
+    }
+}
+
+void MarginNote::mouseReleaseEvent(QMouseEvent*) {
+    Q_EMIT chosen();
+}
+
+void MarginNote::focusInEvent(QFocusEvent* event) {
+    QWidget::focusInEvent(event);
+    update();
+}
+
+void MarginNote::focusOutEvent(QFocusEvent* event) {
+    QWidget::focusOutEvent(event);
+    update();
+}
+
+SettingBar::SettingBar(const QString& what, qint64 from, qint64 until, const QString& clock,
+                       QWidget* parent)
+    : QWidget(parent), m_what(what), m_from(from), m_until(until), m_clock(clock) {
+    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+}
+
+void SettingBar::setNow(qint64 now) {
+    m_now = now;
+    setAccessibleName(tr("%1 sets until %2").arg(m_what, m_clock));
+    update();
+}
+
+QSize SettingBar::sizeHint() const {
+    const int height = QFontMetrics{faceFont(Face::strong)}.height() +
+                       QFontMetrics{faceFont(Face::clock)}.height() +
+                       QFontMetrics{faceFont(Face::small)}.height() + 5 * kGrid;
+    return {200, height};
+}
+
+void SettingBar::paintEvent(QPaintEvent*) {
+    QPainter painter{this};
+    const Colours& c = coloursFor(palette());
+    const int left = kGap;
+    const int wide = width() - 2 * kGap;
+    painter.setFont(faceFont(Face::strong));
+    painter.setPen(c.ink);
+    QFontMetrics metrics = painter.fontMetrics();
+    painter.drawText(left, metrics.ascent(),
+                     metrics.elidedText(tr("%1 sets").arg(m_what), Qt::ElideRight, wide));
+    int y = metrics.height() + kGrid;
+    const double share = m_until > m_from ? static_cast<double>(m_until - m_now) /
+                                                static_cast<double>(m_until - m_from)
+                                          : 0.0;
+    painter.fillRect(QRect(left, y, wide, 2 * kGrid), c.rule);
+    painter.fillRect(QRect(left, y, qRound(wide * std::clamp(share, 0.0, 1.0)), 2 * kGrid),
+                     c.accent);
+    y += 3 * kGrid;
+    painter.setFont(faceFont(Face::clock));
+    metrics = painter.fontMetrics();
+    painter.drawText(left, y + metrics.ascent(), tr("until %1").arg(m_clock));
+    y += metrics.height();
+    painter.setFont(faceFont(Face::small));
+    painter.setPen(c.quiet);
+    const auto leftOver = core::Minutes{std::max<qint64>(0, (m_until - m_now + 59) / 60)};
+    painter.drawText(left, y + painter.fontMetrics().ascent(),
+                     tr("%1 left").arg(fromCore(core::toText(leftOver))));
+}
+
+} // namespace headcap::app

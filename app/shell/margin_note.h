@@ -1,0 +1,48 @@
+// One note of the margin: a line in the ink of its weight and a quieter one below. Enter, Space or
+// a click goes to its place.
+#pragma once
+
+#include <QWidget>
+
+#include "app/look/palette.h"
+
+namespace headcap::app {
+
+class MarginNote : public QWidget {
+    Q_OBJECT
+public:
+    MarginNote(const QString& sentence, const QString& below, Ink ink, QWidget* parent = nullptr);
+
+Q_SIGNALS:
+    void chosen();
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override;
+    void focusInEvent(QFocusEvent* event) override;
+    void focusOutEvent(QFocusEvent* event) override;
+};
+
+// A setting time: a bar that empties, and the clock time at which it is over.
+class SettingBar : public QWidget {
+    Q_OBJECT
+public:
+    // Seconds since 1970: from when, until when.
+    SettingBar(const QString& what, qint64 from, qint64 until, const QString& clock,
+               QWidget* parent = nullptr);
+    void setNow(qint64 now);
+    [[nodiscard]] QSize sizeHint() const override;
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    QString m_what;
+    qint64 m_from;
+    qint64 m_until;
+    QString m_clock;
+    qint64 m_now = 0;
+};
+
+} // namespace headcap::app

@@ -1,0 +1,156 @@
+#include "app/shell/new_job_view.h"
+
+#include <QPushButton>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+#include "app/form/record_choices.h"
+#include "app/look/grid.h"
+#include "app/look/label.h"
+#include "app/session/words.h"
+#include "core/custody/job_states.h"
+#include "core/record/job_file.h"
+
+namespace headcap::app {
+
+NewJobView::NewJobView(Session& session, QWidget* parent)
+    : View(parent), m_session(session), m_owner(new RecordForm<core::Owner>(session, tr("Owner"))),
+      m_book(new RecordForm<core::Item>(session, tr("Book"))),
+      m_job(new RecordForm<core::Job>(session, tr("Job"))) {
+    auto* sheet = new QWidget;
+    sheet->setMaximumWidth(1000);
+    auto* down = new QVBoxLayout(sheet);
+    down->setContentsMargins(15 * kGrid, 8 * kGrid, 15 * kGrid, kSection);
+    down->setSpacing(0);
+    down->addWidget(new Label(Face::title, Ink::ink, title()));
+    down->addWidget(new Label(Face::small, Ink::quiet,
+                              tr("Only what is known now. Everything can be said later.")));
+    buildForms(*down);
+    auto* take = new QPushButton(tr("Take it in"));
+    take->setDefault(true);
+    take->setToolTip(tr("Makes the job and opens it (Enter)"));
+    connect(take, &QPushButton::clicked, this, &NewJobView::takeIn);
+    down->addSpacing(kSection);
+    down->addWidget(take, 0, Qt::AlignLeft);
+    down->addStretch();
+
+    auto* scroll = new QScrollArea;
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setWidgetResizable(true);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->setWidget(sheet);
+    auto* whole = new QVBoxLayout(this);
+    whole->setContentsMargins(0, 0, 0, 0);
+    whole->addWidget(scroll);
+    startAnew();
+}
+
+void NewJobView::buildForms(QVBoxLayout& down) {
+    m_book->text(tr("Title"), &core::Item::title);
+    m_book->text(tr("Author"), &core::Item::author);
+    m_book->value(tr("Date"), &core::Item::date);
+    m_book->choice(tr("It is"), &core::Item::nature);
+    m_owner->text(tr("Name"), &core::Owner::name)
+        .placeholder(tr("one who is known, or a new one"))
+        .completed([this] { return wordsOf(ownersOf(m_session)()); });
+    m_owner->choice(tr("Kind"), &core::Owner::kind).tip(tr("Of a new owner"));
+    m_job->value(tr("Received"), &core::Job::receivedOn);
+    m_job->value(tr("Due"), &core::Job::dueOn);
+    m_job->lines(tr("Asked for"), &core::Job::request).placeholder(tr("in the owner's words"));
+    m_job->usedText(tr("It came in"), &core::Job::receivedAs)
+        .placeholder(tr("box, wrapper, loose pieces in an envelope"));
+    m_job->usedText(tr("Kept at"), &core::Job::keptAt);
+
+    const std::pair<QString, FormBase*> sections[] = {
+        {tr("The book"), m_book}, {tr("The owner"), m_owner}, {tr("This stay"), m_job}};
+    int widest = 0;
+    for (const auto& [heading, form] : sections) {
+        widest = std::max(widest, form->widestLabel());
+    }
+    for (const auto& [heading, form] : sections) {
+        form->alignLabels(widest);
+        down.addSpacing(kSection);
+        down.addWidget(new Label(Face::heading, Ink::ink, heading));
+        down.addWidget(new HairRule);
+        down.addSpacing(kGap);
+        down.addWidget(form);
+    }
+}
+
+void NewJobView::startAnew() {
+    auto& ids = m_session.ids();
+    const auto owner = ids.next<core::Owner>();
+    const auto item = ids.next<core::Item>();
+    m_owner->showDraft({.id = owner});
+    m_book->showDraft({.id = item, .owner = owner});
+    m_job->showDraft({.id = ids.next<core::Job>(),
+                      .item = item,
+                      .owner = owner,
+                      .receivedOn = m_session.clock().today()});
+}
+
+bool NewJobView::enter(const Destination&) {
+    m_book->focusFirst();
+    return true;
+}
+
+std::optional<core::Id<core::Owner>> NewJobView::ownerFor(core::Change& change) {
+    QStringList labels;
+    const core::Owner typed = m_owner->taken(labels);
+    for (const auto& one : core::all<core::Owner>(m_session.records())) {
+        if (one.record.name == typed.name) {
+            return one.record.id;
+        }
+    }
+    if (typed.name.empty()) {
+        FieldRow& row = *m_owner->rows().front();
+        row.setError(tr("Whose is it? A book is only taken in for somebody."));
+        row.control()->setFocus(Qt::OtherFocusReason);
+        return std::nullopt;
+    }
+    change.add(typed);
+    return typed.id;
+}
+
+bool NewJobView::takeIn() {
+    QStringList labels;
+    core::Change change;
+    core::Item item = m_book->taken(labels);
+    core::Job job = m_job->taken(labels);
+    for (FormBase* form : {static_cast<FormBase*>(m_book), static_cast<FormBase*>(m_job)}) {
+        if (FieldRow* row = form->troubled()) {
+            row->control()->setFocus(Qt::OtherFocusReason);
+            return false;
+        }
+    }
+    bool isMade = false;
+    m_session.guarded([&] {
+        const auto owner = ownerFor(change);
+        if (!owner) {
+            return;
+        }
+        item.owner = *owner;
+        job.owner = *owner;
+        const auto year = m_session.clock().today().year();
+        const auto number =
+            core::nextJobNumber(m_session.records().greatest(core::RecordKind::job, "number",
+                                                             core::jobNumberPrefix(year)),
+                                year);
+        if (!number) {
+            m_session.say({Notice::Kind::refused, tr("This year's job numbers are used up.")});
+            return;
+        }
+        job.number = *number;
+        change.add(item).add(job);
+        change.sentence = toCore(
+            tr("Taken in: %1, %2").arg(fromCore(job.number), fromCore(core::headingOf(item))));
+        isMade = m_session.apply(std::move(change));
+    });
+    if (isMade) {
+        startAnew();
+        Q_EMIT goAsked({.view = ViewId::job, .job = job.id, .page = core::Page::book});
+    }
+    return isMade;
+}
+
+} // namespace headcap::app

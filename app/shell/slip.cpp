@@ -1,0 +1,92 @@
+#include "app/shell/slip.h"
+
+#include <QKeyEvent>
+#include <QPainter>
+
+#include "app/look/fonts.h"
+#include "app/look/grid.h"
+#include "app/session/words.h"
+#include "core/values/fold.h"
+
+namespace headcap::app {
+namespace {
+
+constexpr int kPad = 3 * kGrid;
+constexpr int kNumberX = 5 * kGrid;
+constexpr int kBookX = 23 * kGrid;
+
+} // namespace
+
+Slip::Slip(SlipWords words, QWidget* parent) : QAbstractButton(parent), m_words(std::move(words)) {
+    m_folded = core::foldForSearch(toCore(m_words.number + QLatin1Char(' ') + m_words.book +
+                                          QLatin1Char(' ') + m_words.owner + QLatin1Char(' ') +
+                                          m_words.next));
+    QStringList said{m_words.number, m_words.book, m_words.owner, m_words.next, m_words.due};
+    said.removeAll({});
+    setAccessibleName(said.join(QStringLiteral(", ")));
+    setFocusPolicy(Qt::StrongFocus);
+    setCursor(Qt::PointingHandCursor);
+    setAttribute(Qt::WA_Hover);
+    setToolTip(tr("Opens the job (Enter)"));
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+}
+
+bool Slip::holds(const std::string& folded) const {
+    return m_folded.find(folded) != std::string::npos;
+}
+
+QSize Slip::sizeHint() const {
+    const int height = QFontMetrics{faceFont(Face::slip)}.height() +
+                       QFontMetrics{faceFont(Face::small)}.height() +
+                       QFontMetrics{faceFont(Face::smallStrong)}.height() + 2 * kPad;
+    return {360, height};
+}
+
+void Slip::paintEvent(QPaintEvent*) {
+    QPainter painter{this};
+    painter.setRenderHint(QPainter::Antialiasing);
+    const Colours& c = coloursFor(palette());
+    const QColor ink = colourOf(c, m_words.ink);
+    const QRectF edge = QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5);
+    painter.setPen(QPen(hasFocus() ? c.accent : c.rule, hasFocus() ? 2 : 1));
+    painter.setBrush(underMouse() || isDown() ? c.picked : c.raised);
+    painter.drawRect(hasFocus() ? edge.adjusted(0.5, 0.5, -0.5, -0.5) : edge);
+    painter.fillRect(QRect(0, 0, 4, height()), ink);
+
+    const QFontMetrics book{faceFont(Face::slip)};
+    const QFontMetrics small{faceFont(Face::small)};
+    const QFontMetrics strong{faceFont(Face::smallStrong)};
+    const auto draw = [&](Face face, const QColor& colour, int x, int y, const QString& text) {
+        painter.setFont(faceFont(face));
+        painter.setPen(colour);
+        painter.drawText(x, y, text);
+    };
+    const int baseline = kPad + book.ascent();
+    int right = width() - 4 * kGrid;
+    if (!m_words.due.isEmpty()) {
+        const QFontMetrics& face = m_words.isLate ? strong : small;
+        right -= face.horizontalAdvance(m_words.due);
+        draw(m_words.isLate ? Face::smallStrong : Face::small, m_words.isLate ? c.must : c.quiet,
+             right, baseline, m_words.due);
+        right -= kSpace;
+    }
+    draw(Face::smallStrong, c.quiet, kNumberX, baseline, m_words.number);
+    const int left = std::max(kBookX, kNumberX + strong.horizontalAdvance(m_words.number) + kSpace);
+    draw(Face::slip, c.ink, left, baseline,
+         book.elidedText(m_words.book, Qt::ElideRight, right - left));
+    const int wide = width() - 4 * kGrid - left;
+    int y = kPad + book.height() + small.ascent();
+    draw(Face::small, c.quiet, left, y, small.elidedText(m_words.owner, Qt::ElideRight, wide));
+    y += small.height();
+    draw(Face::smallStrong, ink, left, y, strong.elidedText(m_words.next, Qt::ElideRight, wide));
+}
+
+void Slip::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+        click();
+        return;
+    }
+    QAbstractButton::keyPressEvent(event);
+}
+
+} // namespace headcap::app

@@ -1,0 +1,44 @@
+// One of the windows' views: the worklist, a job, find, and so on, all in one window. A view asks
+// to go elsewhere with a Destination; Esc steps back the way one came.
+#pragma once
+
+#include <optional>
+
+#include <QWidget>
+
+#include "core/custody/job.h"
+#include "core/custody/page.h"
+#include "core/record/record_ref.h"
+
+namespace headcap::app {
+
+enum class ViewId { worklist, job, materials, audit, find, newJob, keys };
+
+struct Destination {
+    ViewId view = ViewId::worklist;
+    std::optional<core::Id<core::Job>> job{};
+    std::optional<core::Page> page{};
+    std::optional<core::RecordRef> record{};
+    QString words{}; // to find
+};
+
+class View : public QWidget {
+    Q_OBJECT
+public:
+    using QWidget::QWidget;
+    // Shows what is asked for; false where it is not there.
+    virtual bool enter(const Destination& destination) = 0;
+    // False: something could not be saved, and it is to stay.
+    [[nodiscard]] virtual bool leave() { return true; }
+    // The workshop has changed.
+    virtual void refresh() {}
+    // A step back inside the view; false where there is none.
+    virtual bool back() { return false; }
+    virtual bool print() { return false; }
+    [[nodiscard]] virtual QString title() const = 0;
+
+Q_SIGNALS:
+    void goAsked(const headcap::app::Destination& destination);
+};
+
+} // namespace headcap::app

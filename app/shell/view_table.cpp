@@ -1,0 +1,34 @@
+#include "app/shell/view_table.h"
+
+#include "app/shell/find_view.h"
+#include "app/shell/job_view.h"
+#include "app/shell/keys_view.h"
+#include "app/shell/new_job_view.h"
+#include "app/shell/worklist_view.h"
+
+namespace headcap::app {
+namespace {
+
+template <class Made>
+ViewEntry entry(ViewId id) {
+    return {id, [](Session& session) -> View* {
+                if constexpr (std::is_constructible_v<Made, Session&>) {
+                    return new Made(session);
+                } else {
+                    return new Made;
+                }
+            }};
+}
+
+} // namespace
+
+const std::vector<ViewEntry>& viewTable() {
+    static const std::vector<ViewEntry> kTable{
+        entry<WorklistView>(ViewId::worklist), entry<JobView>(ViewId::job),
+        entry<FindView>(ViewId::find),         entry<NewJobView>(ViewId::newJob),
+        entry<KeysView>(ViewId::keys),
+    };
+    return kTable;
+}
+
+} // namespace headcap::app

@@ -1,0 +1,120 @@
+#include "app/shell/worklist.h"
+
+#include <algorithm>
+
+#include <QCoreApplication>
+
+#include "app/session/words.h"
+#include "core/record/job_file.h"
+#include "core/values/spoken_time.h"
+
+namespace headcap::app {
+namespace {
+
+QString tr(const char* text, int n = -1) {
+    return QCoreApplication::translate("Worklist", text, nullptr, n);
+}
+
+Ink inkOf(core::WorklistGroup group) {
+    switch (group) {
+    case core::WorklistGroup::needsYou:
+        return Ink::must;
+    case core::WorklistGroup::setting:
+    case core::WorklistGroup::atWork:
+        return Ink::accent;
+    case core::WorklistGroup::waitingForOwner:
+        return Ink::open;
+    case core::WorklistGroup::toBeReturned:
+        return Ink::settled;
+    case core::WorklistGroup::finished:
+        return Ink::quiet;
+    }
+    return Ink::quiet;
+}
+
+struct Due {
+    QString words;
+    bool isLate = false;
+};
+
+Due dueOf(const std::optional<core::Day>& day, core::Day today) {
+    if (!day) {
+        return {};
+    }
+    const int days = core::daysBetween(today, *day);
+    if (days < 0) {
+        return {tr("overdue %n day(s)", -days), true};
+    }
+    if (days == 0) {
+        return {tr("due today"), false};
+    }
+    return {tr("due %1").arg(shortDay(*day, today)), false};
+}
+
+QString nextWords(const core::NextStep& next, const core::Clock& clock) {
+    if (next.group != core::WorklistGroup::setting || !next.setsUntil || !next.settingLeft) {
+        return fromCore(next.sentence);
+    }
+    const core::Day day = clock.dayOf(*next.setsUntil);
+    const QString until =
+        day == clock.today()
+            ? clockTime(*next.setsUntil)
+            : QStringLiteral("%1 %2").arg(shortDay(day, clock.today()), clockTime(*next.setsUntil));
+    return tr("until %1 · %2 left").arg(until, fromCore(core::toText(*next.settingLeft)));
+}
+
+} // namespace
+
+QString groupHeading(std::size_t group) {
+    static constexpr std::array<const char*, kSlipGroups> kHeadings{
+        QT_TRANSLATE_NOOP("Worklist", "Needs you"),
+        QT_TRANSLATE_NOOP("Worklist", "Setting"),
+        QT_TRANSLATE_NOOP("Worklist", "At work"),
+        QT_TRANSLATE_NOOP("Worklist", "Waiting for the owner"),
+        QT_TRANSLATE_NOOP("Worklist", "To be returned"),
+        QT_TRANSLATE_NOOP("Worklist", "Finished"),
+        QT_TRANSLATE_NOOP("Worklist", "Follow up")};
+    return tr(kHeadings[group]);
+}
+
+Worklist worklistOf(const core::Stores& stores, const core::Clock& clock) {
+    Worklist made;
+    const core::Day today = clock.today();
+    std::vector<core::JobLine> lines = stores.jobs.inTheHouse();
+    // What is due first stands first; what has no day, last.
+    std::stable_sort(lines.begin(), lines.end(), [](const auto& a, const auto& b) {
+        return a.due && (!b.due || *a.due < *b.due);
+    });
+    for (const core::JobLine& line : lines) {
+        const auto file = core::loadJobFile(stores.records, line.id);
+        if (!file) {
+            continue;
+        }
+        ++made.inTheHouse;
+        const core::NextStep next = core::nextStep(*file, clock);
+        const Due due = dueOf(line.due, today);
+        made.groups[static_cast<std::size_t>(next.group)].push_back(
+            SlipWords{.job = line.id,
+                      .number = fromCore(line.number),
+                      .book = fromCore(line.title),
+                      .owner = fromCore(line.owner),
+                      .next = nextWords(next, clock),
+                      .due = due.words,
+                      .isLate = due.isLate,
+                      .ink = inkOf(next.group)});
+    }
+    for (const auto& [line, followUp] : stores.jobs.dueFollowUps(today)) {
+        const Due due = dueOf(followUp.dueOn, today);
+        made.groups[kFollowUps].push_back(SlipWords{.job = line.id,
+                                                    .number = fromCore(line.number),
+                                                    .book = fromCore(line.title),
+                                                    .owner = fromCore(line.owner),
+                                                    .next = fromCore(followUp.what),
+                                                    .due = due.words,
+                                                    .isLate = due.isLate,
+                                                    .ink = Ink::open});
+    }
+    return made;
+}
+
+} // namespace headcap::app

@@ -1,0 +1,162 @@
+#include "core/audit/rules.h"
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include "core/audit/facts.h"
+#include "core/custody/job_states.h"
+#include "core/values/fold.h"
+
+namespace headcap::core {
+namespace {
+
+bool isGap(const CollationFinding& finding) {
+    return finding.kind == CollationKind::lacking || finding.kind == CollationKind::blankLacking ||
+           finding.kind == CollationKind::tornWithLoss;
+}
+
+std::string nameOf(const CollationFinding& finding) {
+    const std::string where = finding.place.empty() ? "A leaf" : finding.place;
+    return where +
+           (finding.kind == CollationKind::tornWithLoss ? " is torn with loss" : " is lacking");
+}
+
+void undecided(const AuditContext& at, const AuditSink& found) {
+    for (const CollationFinding& finding : at.file.collationFindings) {
+        if (isGap(finding) && finding.decision == CollationDecision::undecided) {
+            found(finding, nameOf(finding) + ", and nothing says what is done about it.");
+        }
+    }
+}
+
+void unnamed(const AuditContext& at, const AuditSink& found) {
+    for (const CollationFinding& finding : at.file.collationFindings) {
+        if (isGap(finding) && finding.place.empty()) {
+            found(finding, nameOf(finding) + ": which one is not said.");
+        }
+    }
+}
+
+// Whether a supplied leaf, or a standing step, is at the finding's place.
+bool isMadeGood(const JobFile& file, const CollationFinding& finding) {
+    const std::string place = foldForSearch(finding.place);
+    const bool leaf = std::ranges::any_of(file.facsimiles, [&](const Facsimile& supplied) {
+        const std::string at = foldForSearch(supplied.place);
+        return !at.empty() &&
+               (at.find(place) != std::string::npos || place.find(at) != std::string::npos);
+    });
+    return leaf || (finding.kind == CollationKind::tornWithLoss &&
+                    std::ranges::any_of(facts::standing(file), [&](const Step* step) {
+                        return foldForSearch(step->place).find(place) != std::string::npos;
+                    }));
+}
+
+void madeGoodByNothing(const AuditContext& at, const AuditSink& found) {
+    for (const CollationFinding& finding : at.file.collationFindings) {
+        if (isGap(finding) && finding.decision == CollationDecision::madeGood &&
+            !isMadeGood(at.file, finding)) {
+            found(finding, nameOf(finding) + " and is said to be made good: no leaf supplied and "
+                                             "no step says with what.");
+        }
+    }
+}
+
+void promised(const AuditContext& at, const AuditSink& found) {
+    for (const CollationFinding& finding : at.file.collationFindings) {
+        if (finding.decision == CollationDecision::toBeSupplied &&
+            hasReached(at.file.job.state, JobState::passed)) {
+            found(finding, nameOf(finding) + " and was to be supplied; the job has passed the "
+                                             "bench without it.");
+        }
+    }
+}
+
+void ownerNotTold(const AuditContext& at, const AuditSink& found) {
+    if (facts::isTold(at.file, NoticeSubject::collation)) {
+        return;
+    }
+    for (const CollationFinding& finding : at.file.collationFindings) {
+        if (finding.onArrival && isGap(finding)) {
+            found(finding, nameOf(finding) + ", and the owner has not been told.");
+        }
+    }
+}
+
+void notFinished(const AuditContext& at, const AuditSink& found) {
+    for (const Collation& collation : at.file.collations) {
+        if (!collation.finishedOn) {
+            found(collation, "The collation is begun and not finished.");
+        }
+    }
+    if (at.file.collations.empty() && hasReached(at.file.job.state, JobState::approved)) {
+        found(at.file.job, "The book has not been collated.");
+    }
+}
+
+void tally(const AuditContext& at, const AuditSink& found) {
+    const bool explained = std::ranges::any_of(at.file.collationFindings, isGap);
+    for (const Collation& collation : at.file.collations) {
+        const bool leaves = collation.leavesCalledFor > collation.leavesPresent;
+        const bool plates = collation.platesCalledFor > collation.platesPresent;
+        if ((leaves || plates) && !explained) {
+            found(collation,
+                  fmt::format("{} {} are called for and {} are present: no finding names those "
+                              "that are lacking.",
+                              plates ? collation.platesCalledFor : collation.leavesCalledFor,
+                              plates ? "plates" : "leaves",
+                              plates ? collation.platesPresent : collation.leavesPresent));
+        }
+    }
+}
+
+void moreThanCalledFor(const AuditContext& at, const AuditSink& found) {
+    const bool explained =
+        std::ranges::any_of(at.file.collationFindings, [](const CollationFinding& finding) {
+            return finding.kind == CollationKind::inserted ||
+                   finding.kind == CollationKind::duplicated ||
+                   finding.kind == CollationKind::supplied ||
+                   finding.kind == CollationKind::facsimile;
+        });
+    for (const Collation& collation : at.file.collations) {
+        const bool leaves =
+            collation.leavesCalledFor > 0 && collation.leavesPresent > collation.leavesCalledFor;
+        if (leaves && !explained) {
+            found(collation, fmt::format("{} leaves are called for and {} are present: nothing "
+                                         "says where the others come from.",
+                                         collation.leavesCalledFor, collation.leavesPresent));
+        }
+    }
+}
+
+void method(const AuditContext& at, const AuditSink& found) {
+    for (const Collation& collation : at.file.collations) {
+        if (collation.finishedOn && collation.method.empty()) {
+            found(collation, "The collation does not say how it was established.");
+        }
+    }
+}
+
+constexpr auto kMust = AuditSeverity::mustSettle;
+constexpr auto kWorth = AuditSeverity::worthKnowing;
+constexpr std::string_view kTell = "Cockerell 1901, ch. II";
+constexpr std::array kRules{
+    AuditRule{"lacking_leaf_named", Page::collation, kMust, "ILAB Code §3", unnamed},
+    AuditRule{"lacking_leaf_decided", Page::collation, kMust, "ILAB Code §3", undecided},
+    AuditRule{"lacking_leaf_made_good", Page::collation, kMust, "AIC Commentary 23",
+              madeGoodByNothing},
+    AuditRule{"lacking_leaf_promised", Page::collation, kMust, "Icon Standards 2.1–2.3", promised},
+    AuditRule{"lacking_leaf_told", Page::collation, kMust, kTell, ownerNotTold},
+    AuditRule{"leaf_tally_short", Page::collation, kMust, "ILAB Code §3", tally},
+    AuditRule{"leaf_tally_over", Page::collation, kWorth, "ILAB Code §3", moreThanCalledFor},
+    AuditRule{"collation_finished", Page::collation, kWorth, kTell, notFinished},
+    AuditRule{"collation_method", Page::collation, kWorth, "AIC Commentary 25", method},
+};
+
+} // namespace
+
+std::span<const AuditRule> collationRules() {
+    return kRules;
+}
+
+} // namespace headcap::core

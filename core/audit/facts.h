@@ -1,0 +1,30 @@
+// What several rules ask of a job's record.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/audit/rules.h"
+
+namespace headcap::core::facts {
+
+// Steps that have not been struck, in order of time.
+[[nodiscard]] std::vector<const Step*> standing(const JobFile& file);
+// Uses of standing steps.
+[[nodiscard]] std::vector<const MaterialUse*> standingUses(const JobFile& file);
+[[nodiscard]] bool isTreated(const JobFile& file); // anything done to it but looking
+
+// Whether the owner was told of a subject on any day, or by a day, or from a day on.
+[[nodiscard]] bool isTold(const JobFile& file, NoticeSubject subject);
+[[nodiscard]] bool isToldBy(const JobFile& file, NoticeSubject subject, Day day);
+[[nodiscard]] bool isToldFrom(const JobFile& file, NoticeSubject subject, Day day);
+
+[[nodiscard]] bool lacksLeaves(const JobFile& file);
+[[nodiscard]] bool isFinishedBy(const JobFile& file, Day day); // the collation, all of it
+
+// "Resewing of 18 March 2031", to begin a sentence with.
+[[nodiscard]] std::string nameOf(const Step& step, const Clock& clock);
+// "Paste 31-002 in Tipping in of 20 March 2031".
+[[nodiscard]] std::string nameOf(const MaterialUse& use, const AuditContext& at);
+
+} // namespace headcap::core::facts

@@ -1,0 +1,151 @@
+#include "core/audit/rules.h"
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include "core/audit/facts.h"
+#include "core/materials/ledger.h"
+#include "core/materials/shelf_life.h"
+#include "core/treatment/bench_log.h"
+#include "core/values/english.h"
+
+namespace headcap::core {
+namespace {
+
+template <class Wanting>
+void each(const AuditContext& at, const AuditSink& found, std::string_view says, Wanting wanting) {
+    for (const MaterialUse* use : facts::standingUses(at.file)) {
+        if (wanting(*use)) {
+            found(*use, fmt::format("{} {}", facts::nameOf(*use, at), says));
+        }
+    }
+}
+
+const Material* kindOfLot(const JobFile& file, const std::optional<Id<Lot>>& id) {
+    const Lot* lot = file.lot(id);
+    return lot ? file.material(lot->material) : nullptr;
+}
+
+void noLot(const AuditContext& at, const AuditSink& found) {
+    each(at, found, "has no lot.", [](const MaterialUse& use) { return !use.lot; });
+}
+
+void noAmount(const AuditContext& at, const AuditSink& found) {
+    each(at, found, "has no amount.",
+         [](const MaterialUse& use) { return use.lot && !use.amount; });
+}
+
+void removal(const AuditContext& at, const AuditSink& found) {
+    each(at, found, "stays in the book, and how it comes off is not said.",
+         [&](const MaterialUse& use) {
+             const Step* step = at.file.step(use.step);
+             return use.stays && use.removal.empty() && step != nullptr && step->undoing.empty();
+         });
+}
+
+void overdue(const AuditContext& at, const AuditSink& found) {
+    each(at, found, "was past its date, and no reason is given.", [&](const MaterialUse& use) {
+        const Lot* lot = at.file.lot(use.lot);
+        const Step* step = at.file.step(use.step);
+        return lot != nullptr && step != nullptr && use.overrideReason.empty() &&
+               ageOf(*lot, kindOfLot(at.file, use.lot), at.clock.dayOf(step->at)) ==
+                   LotAge::overdue;
+    });
+}
+
+void contradictsUndoing(const AuditContext& at, const AuditSink& found) {
+    each(at, found, "is not readily taken off again, and the step promises that it can be undone.",
+         [&](const MaterialUse& use) {
+             const Material* kind = kindOfLot(at.file, use.lot);
+             const Step* step = at.file.step(use.step);
+             return use.stays && use.overrideReason.empty() && kind != nullptr && step != nullptr &&
+                    kind->reversibility == Reversibility::no &&
+                    step->reversibility == Reversibility::yes;
+         });
+}
+
+void usedNotBooked(const AuditContext& at, const AuditSink& found) {
+    each(at, found, "is not booked in the ledger in the same amount.", [&](const MaterialUse& use) {
+        if (!use.lot || !use.amount || at.file.lot(use.lot) == nullptr) {
+            return false;
+        }
+        std::optional<Amount> booked{Amount{0, use.amount->unit}};
+        for (const LedgerEntry& entry : standingEntries(at.file.ledger, use.id)) {
+            booked = booked ? sum(*booked, entry.amount) : booked;
+        }
+        return booked != use.amount->negated();
+    });
+}
+
+void overdrawn(const AuditContext& at, const AuditSink& found) {
+    for (const Lot& lot : at.file.lots) {
+        const Material* kind = at.file.material(lot.material);
+        const auto balance =
+            kind ? balanceOf(lot.id, kind->unit, at.file.ledger) : std::optional<Amount>{};
+        if (balance && balance->count < 0) {
+            found(lot, fmt::format("Lot {} is overdrawn by {}: count it, or correct what was "
+                                   "booked.",
+                                   lotName(lot, kind), toText(balance->negated())));
+        } else if (!balance) {
+            found(lot, fmt::format("The ledger of lot {} does not add up.", lotName(lot, kind)));
+        }
+    }
+}
+
+void origin(const AuditContext& at, const AuditSink& found) {
+    for (const Lot& lot : at.file.lots) {
+        const std::string name = lotName(lot, at.file.material(lot.material));
+        if (lot.origin == LotOrigin::saved && lot.savedFrom.empty()) {
+            found(lot, fmt::format("Lot {} was saved, and does not say from what.", name));
+        }
+        if (lot.origin == LotOrigin::saved && lot.whyFree.empty()) {
+            found(lot,
+                  fmt::format("Lot {} was saved, and does not say why it was free to use.", name));
+        }
+        const bool parts =
+            std::ranges::find(at.file.lotParts, lot.id, &LotPart::lot) != at.file.lotParts.end();
+        if (lot.origin == LotOrigin::mixed && !parts && lot.recipe.empty()) {
+            found(lot, fmt::format("Lot {} was mixed, and does not say from what.", name));
+        }
+        if (lot.origin == LotOrigin::bought && lot.supplier.empty() && lot.maker.empty()) {
+            found(lot,
+                  fmt::format("Lot {} was bought, and names neither supplier nor maker.", name));
+        }
+    }
+}
+
+void permanence(const AuditContext& at, const AuditSink& found) {
+    for (const Facsimile& leaf : at.file.facsimiles) {
+        const Material* kind = kindOfLot(at.file, leaf.printedOn);
+        if (kind != nullptr && kind->kind == MaterialClass::paper && kind->standard.empty()) {
+            found(*kind, fmt::format("{} carries a facsimile, and no evidence of its permanence "
+                                     "is noted.",
+                                     capitalised(kind->name)));
+            return;
+        }
+    }
+}
+
+constexpr auto kMust = AuditSeverity::mustSettle;
+constexpr auto kWorth = AuditSeverity::worthKnowing;
+constexpr std::string_view kLog = "AIC Commentary 27; E.C.C.O. II Art. 10";
+constexpr std::array kRules{
+    AuditRule{"material_lot", Page::materials, kMust, kLog, noLot},
+    AuditRule{"material_amount", Page::materials, kWorth, kLog, noAmount},
+    AuditRule{"material_removal", Page::materials, kMust, "E.C.C.O. II Art. 9", removal},
+    AuditRule{"material_undoing", Page::materials, kMust, "E.C.C.O. II Art. 9", contradictsUndoing},
+    AuditRule{"lot_overdue", Page::materials, kMust, "common practice", overdue},
+    AuditRule{"lot_overdrawn", Page::materials, kMust, "common practice", overdrawn},
+    AuditRule{"lot_booked", Page::materials, kMust, "common practice", usedNotBooked},
+    AuditRule{"lot_origin", Page::materials, kMust, kLog, origin},
+    AuditRule{"paper_permanence", Page::materials, kWorth, "ISO 9706", permanence},
+};
+
+} // namespace
+
+std::span<const AuditRule> materialRules() {
+    return kRules;
+}
+
+} // namespace headcap::core

@@ -1,0 +1,134 @@
+#include "core/audit/rules.h"
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include "core/audit/facts.h"
+#include "core/custody/job_states.h"
+#include "core/treatment/approval.h"
+#include "core/treatment/techniques.h"
+#include "core/values/english.h"
+
+namespace headcap::core {
+namespace {
+
+void notApproved(const AuditContext& at, const AuditSink& found) {
+    if (facts::isTreated(at.file) && approval(at.file) == nullptr) {
+        found(at.file.job, "The book was treated, and the record holds no approval by the owner.");
+    }
+}
+
+void approvedBy(const AuditContext& at, const AuditSink& found) {
+    for (const Decision& decision : at.file.decisions) {
+        if (decision.byName.empty()) {
+            found(decision, fmt::format("The owner's decision of {} does not say who made it.",
+                                        dayText(decision.onDay)));
+        }
+    }
+}
+
+void spoken(const AuditContext& at, const AuditSink& found) {
+    const Decision* decision = approval(at.file);
+    if (decision != nullptr && decision->means == DecisionMeans::spoken) {
+        found(*decision, fmt::format("The approval of {} was spoken: nothing in writing is kept.",
+                                     dayText(decision->onDay)));
+    }
+}
+
+void before(const AuditContext& at, const AuditSink& found) {
+    std::optional<Day> first;
+    for (const Decision& decision : at.file.decisions) {
+        const bool yes = decision.kind == DecisionKind::approved ||
+                         decision.kind == DecisionKind::approvedWithLimits;
+        if (yes && (!first || decision.onDay < *first)) {
+            first = decision.onDay;
+        }
+    }
+    for (const Step* step : facts::standing(at.file)) {
+        const bool work = step->kind == StepKind::treatment || step->kind == StepKind::removal;
+        if (first && work && at.clock.dayOf(step->at) < *first) {
+            found(*step, fmt::format("{} was done before the owner approved.",
+                                     facts::nameOf(*step, at.clock)));
+        }
+    }
+}
+
+void doneNotApproved(const AuditContext& at, const AuditSink& found) {
+    for (const Step* step : unapprovedSteps(at.file)) {
+        const Day day = at.clock.dayOf(step->at);
+        const bool told = facts::isToldBy(at.file, NoticeSubject::change, day) ||
+                          facts::isToldFrom(at.file, NoticeSubject::change, day);
+        if (!told) {
+            found(*step, fmt::format("{} stands in no line that the owner approved.",
+                                     facts::nameOf(*step, at.clock)));
+        }
+    }
+}
+
+void approvedNotDone(const AuditContext& at, const AuditSink& found) {
+    if (!hasReached(at.file.job.state, JobState::passed)) {
+        return;
+    }
+    for (const ProposalLine* line : openLines(at.file)) {
+        found(*line,
+              fmt::format("{} was approved, and no step carries it out.",
+                          capitalised(line->technique.empty() ? line->description
+                                                              : techniqueName(line->technique))));
+    }
+}
+
+void doNothing(const AuditContext& at, const AuditSink& found) {
+    for (const Proposal& proposal : at.file.proposals) {
+        const bool has = std::ranges::any_of(at.file.options, [&](const ProposalOption& option) {
+            return option.proposal == proposal.id &&
+                   std::ranges::find(at.file.lines, option.id, &ProposalLine::option) ==
+                       at.file.lines.end();
+        });
+        if (!has) {
+            found(proposal,
+                  fmt::format("Proposal {} has no option of doing nothing.", proposal.version));
+        }
+    }
+}
+
+void irreversibleNotAgreed(const AuditContext& at, const AuditSink& found) {
+    const Decision* decision = approval(at.file);
+    if (decision == nullptr) {
+        return;
+    }
+    const bool agreed = std::ranges::any_of(at.file.options, [&](const ProposalOption& option) {
+        return option.proposal == decision->proposal && !option.irreversible.empty();
+    });
+    if (agreed) {
+        return;
+    }
+    for (const Step* step : facts::standing(at.file)) {
+        if (step->reversibility == Reversibility::no && step->kind != StepKind::incident) {
+            found(*step, fmt::format("{} can't be undone, and the proposal did not say so.",
+                                     facts::nameOf(*step, at.clock)));
+        }
+    }
+}
+
+constexpr auto kMust = AuditSeverity::mustSettle;
+constexpr auto kWorth = AuditSeverity::worthKnowing;
+constexpr std::string_view kApproval = "AIC Commentary 26; Icon Standards 2.1–2.3";
+constexpr std::array kRules{
+    AuditRule{"approval", Page::proposal, kMust, kApproval, notApproved},
+    AuditRule{"approval_by_whom", Page::proposal, kMust, kApproval, approvedBy},
+    AuditRule{"approval_spoken", Page::proposal, kWorth, kApproval, spoken},
+    AuditRule{"approval_before_work", Page::bench, kWorth, kApproval, before},
+    AuditRule{"done_not_approved", Page::bench, kWorth, kApproval, doneNotApproved},
+    AuditRule{"approved_not_done", Page::proposal, kWorth, kApproval, approvedNotDone},
+    AuditRule{"do_nothing_offered", Page::proposal, kWorth, kApproval, doNothing},
+    AuditRule{"irreversible_agreed", Page::proposal, kWorth, kApproval, irreversibleNotAgreed},
+};
+
+} // namespace
+
+std::span<const AuditRule> proposalRules() {
+    return kRules;
+}
+
+} // namespace headcap::core

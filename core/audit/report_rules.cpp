@@ -1,0 +1,68 @@
+#include "core/audit/rules.h"
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include "core/audit/facts.h"
+#include "core/custody/job_states.h"
+#include "core/values/english.h"
+
+namespace headcap::core {
+namespace {
+
+void followUpOverdue(const AuditContext& at, const AuditSink& found) {
+    for (const FollowUp& followUp : at.file.followUps) {
+        if (!followUp.doneOn && followUp.dueOn && *followUp.dueOn < at.clock.today()) {
+            found(followUp, fmt::format("{} Due since {}.", sentence(followUp.what),
+                                        dayText(*followUp.dueOn)));
+        }
+    }
+}
+
+void workAfterReport(const AuditContext& at, const AuditSink& found) {
+    const auto latest = std::ranges::max_element(at.file.reports, {}, &IssuedReport::issuedAt);
+    if (latest == at.file.reports.end()) {
+        return;
+    }
+    for (const Step* step : facts::standing(at.file)) {
+        if (step->at > latest->issuedAt) {
+            found(*step, fmt::format("{} came after report {}: a new version would tell of it.",
+                                     facts::nameOf(*step, at.clock), latest->version));
+        }
+    }
+}
+
+void returnedUnreported(const AuditContext& at, const AuditSink& found) {
+    if (hasReached(at.file.job.state, JobState::reported) && at.file.reports.empty()) {
+        found(at.file.job, "The job is past its report, and none has been issued.");
+    }
+}
+
+void unanswered(const AuditContext& at, const AuditSink& found) {
+    for (const Notice& notice : at.file.notices) {
+        const bool asks =
+            notice.subject == NoticeSubject::change || notice.subject == NoticeSubject::incident;
+        if (asks && !notice.answeredOn && notice.answer.empty()) {
+            found(notice, fmt::format("The owner was told on {}, and no answer is noted.",
+                                      dayText(notice.onDay)));
+        }
+    }
+}
+
+constexpr auto kWorth = AuditSeverity::worthKnowing;
+constexpr std::array kRules{
+    AuditRule{"follow_up_overdue", Page::report, kWorth, "common practice", followUpOverdue},
+    AuditRule{"work_after_report", Page::report, kWorth, "common practice", workAfterReport},
+    AuditRule{"report_issued", Page::report, kWorth, "E.C.C.O. II Art. 10; AIC Commentary 28",
+              returnedUnreported},
+    AuditRule{"notice_answered", Page::book, kWorth, "AIC Commentary 26", unanswered},
+};
+
+} // namespace
+
+std::span<const AuditRule> reportRules() {
+    return kRules;
+}
+
+} // namespace headcap::core

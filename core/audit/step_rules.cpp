@@ -1,0 +1,179 @@
+#include "core/audit/rules.h"
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include "core/audit/facts.h"
+#include "core/custody/job_states.h"
+#include "core/treatment/techniques.h"
+#include "core/values/english.h"
+
+namespace headcap::core {
+namespace {
+
+template <class Wanting>
+void each(const AuditContext& at, const AuditSink& found, std::string_view says, Wanting wanting) {
+    for (const Step* step : facts::standing(at.file)) {
+        if (wanting(*step)) {
+            found(*step, fmt::format("{} {}", facts::nameOf(*step, at.clock), says));
+        }
+    }
+}
+
+bool isWork(const Step& step) {
+    return step.kind == StepKind::treatment || step.kind == StepKind::removal;
+}
+
+void noMaterial(const AuditContext& at, const AuditSink& found) {
+    each(at, found, "puts something into the book and names no material.", [&](const Step& step) {
+        const Technique* technique = techniqueNamed(step.technique);
+        return technique != nullptr && technique->adds && at.file.usesOf(step).empty();
+    });
+}
+
+void reversibility(const AuditContext& at, const AuditSink& found) {
+    each(at, found, "does not say whether it can be undone.", [](const Step& step) {
+        return isWork(step) && step.reversibility == Reversibility::unknown;
+    });
+}
+
+void undoing(const AuditContext& at, const AuditSink& found) {
+    each(at, found, "can be undone, and does not say how.", [](const Step& step) {
+        const bool can = step.reversibility == Reversibility::yes ||
+                         step.reversibility == Reversibility::withCare;
+        return isWork(step) && can && step.undoing.empty();
+    });
+}
+
+void removedFate(const AuditContext& at, const AuditSink& found) {
+    each(at, found, "took something out, and does not say what became of it.",
+         [](const Step& step) { return !step.removed.empty() && step.removedFate.empty(); });
+}
+
+void removedWhat(const AuditContext& at, const AuditSink& found) {
+    each(at, found, "is a removal, and does not say what was taken out.",
+         [](const Step& step) { return step.kind == StepKind::removal && step.removed.empty(); });
+}
+
+bool hasPicture(const JobFile& file, const Step& step) {
+    const RecordRef ref = refOf(step.id);
+    return std::ranges::any_of(
+               file.photographs,
+               [&](const Photograph& photograph) { return photograph.step == step.id; }) ||
+           std::ranges::any_of(file.attachments, [&](const Attachment& attachment) {
+               return attachment.subject == ref;
+           });
+}
+
+void uncovered(const AuditContext& at, const AuditSink& found) {
+    each(at, found, "laid open what is covered again: it has no photograph or drawing.",
+         [&](const Step& step) {
+             return step.kind == StepKind::uncovering && !hasPicture(at.file, step);
+         });
+}
+
+void incident(const AuditContext& at, const AuditSink& found) {
+    each(at, found, "is an incident, and the owner has not been told.", [&](const Step& step) {
+        return step.kind == StepKind::incident &&
+               !facts::isToldFrom(at.file, NoticeSubject::incident, at.clock.dayOf(step.at));
+    });
+}
+
+bool isTakingDown(const Step& step) {
+    const Technique* technique = techniqueNamed(step.technique);
+    return technique != nullptr && technique->disbinds;
+}
+
+// The fault is past mending: it is settled by telling the owner.
+bool isOwnedUp(const AuditContext& at, const Step& step) {
+    const Day day = at.clock.dayOf(step.at);
+    return facts::isToldFrom(at.file, NoticeSubject::incident, day) ||
+           facts::isToldFrom(at.file, NoticeSubject::change, day);
+}
+
+void takenDownUncollated(const AuditContext& at, const AuditSink& found) {
+    each(at, found, "took the book down before its collation was finished; tell the owner.",
+         [&](const Step& step) {
+             return isTakingDown(step) && !facts::isFinishedBy(at.file, at.clock.dayOf(step.at)) &&
+                    !isOwnedUp(at, step);
+         });
+}
+
+void takenDownUntold(const AuditContext& at, const AuditSink& found) {
+    each(at, found,
+         "took down a book that lacks leaves before the owner was told of it; tell the "
+         "owner.",
+         [&](const Step& step) {
+             return isTakingDown(step) && facts::lacksLeaves(at.file) &&
+                    !facts::isToldBy(at.file, NoticeSubject::collation, at.clock.dayOf(step.at)) &&
+                    !isOwnedUp(at, step);
+         });
+}
+
+bool needsTest(const Step& step) {
+    const Technique* technique = techniqueNamed(step.technique);
+    return technique != nullptr && technique->testsMedia;
+}
+
+void untested(const AuditContext& at, const AuditSink& found) {
+    each(at, found, "brings liquid to the leaves, and no test of the inks is noted.",
+         [&](const Step& step) { return needsTest(step) && at.file.tests.empty(); });
+}
+
+void testedAfter(const AuditContext& at, const AuditSink& found) {
+    each(at, found, "brought liquid to the leaves before any test of the inks.",
+         [&](const Step& step) {
+             const Day day = at.clock.dayOf(step.at);
+             return needsTest(step) && !at.file.tests.empty() &&
+                    std::ranges::none_of(at.file.tests,
+                                         [&](const Test& test) { return test.onDay <= day; });
+         });
+}
+
+void unplaced(const AuditContext& at, const AuditSink& found) {
+    each(at, found, "does not say where in the book.", [&](const Step& step) {
+        return isWork(step) && step.place.empty() && !at.file.usesOf(step).empty();
+    });
+}
+
+void stillSetting(const AuditContext& at, const AuditSink& found) {
+    each(at, found, "has not finished setting.", [&](const Step& step) {
+        return step.setsUntil && *step.setsUntil > at.clock.now() &&
+               hasReached(at.file.job.state, JobState::passed);
+    });
+}
+
+void inTheFuture(const AuditContext& at, const AuditSink& found) {
+    each(at, found, "is dated after today.",
+         [&](const Step& step) { return at.clock.dayOf(step.at) > at.clock.today(); });
+}
+
+constexpr auto kMust = AuditSeverity::mustSettle;
+constexpr auto kWorth = AuditSeverity::worthKnowing;
+constexpr std::string_view kLog = "AIC Commentary 27; E.C.C.O. II Art. 10";
+constexpr std::array kRules{
+    AuditRule{"repair_material", Page::bench, kMust, kLog, noMaterial},
+    AuditRule{"step_reversibility", Page::bench, kMust, "E.C.C.O. II Art. 9", reversibility},
+    AuditRule{"step_undoing", Page::bench, kMust, "E.C.C.O. II Art. 9", undoing},
+    AuditRule{"removed_what", Page::bench, kMust, kLog, removedWhat},
+    AuditRule{"removed_fate", Page::bench, kMust, kLog, removedFate},
+    AuditRule{"uncovered_image", Page::bench, kMust, "AIC Commentary 25, 27", uncovered},
+    AuditRule{"incident_told", Page::bench, kMust, "AIC Commentary 24", incident},
+    AuditRule{"disbound_collated", Page::bench, kMust, "Cockerell 1901, ch. II",
+              takenDownUncollated},
+    AuditRule{"disbound_told", Page::bench, kMust, "Cockerell 1901, ch. II", takenDownUntold},
+    AuditRule{"media_tested", Page::bench, kMust, "AIC Commentary 16, 17", untested},
+    AuditRule{"media_tested_before", Page::bench, kWorth, "AIC Commentary 16, 17", testedAfter},
+    AuditRule{"step_place", Page::bench, kMust, "AIC Commentary 23", unplaced},
+    AuditRule{"setting_over", Page::bench, kMust, "common practice", stillSetting},
+    AuditRule{"step_in_future", Page::bench, kWorth, "common practice", inTheFuture},
+};
+
+} // namespace
+
+std::span<const AuditRule> stepRules() {
+    return kRules;
+}
+
+} // namespace headcap::core

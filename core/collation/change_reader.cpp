@@ -1,0 +1,401 @@
+#include <array>
+#include <string>
+#include <utility>
+
+#include "core/collation/term_reader.h"
+
+namespace headcap::core {
+namespace {
+
+constexpr int kDeepest = 8;
+constexpr int kMostLeaves = 400;
+
+bool says(std::string_view text, std::string_view word) {
+    return text.find(word) != text.npos;
+}
+
+} // namespace
+
+// The parentheses (or square brackets) at the cursor, as changes to the term they follow.
+void TermReader::parenthesis(Term& host) {
+    const std::size_t start = m_cursor.position();
+    const std::size_t end = m_cursor.end();
+    const std::size_t close = closing(start);
+    if (close >= end) {
+        problem(m_cursor.byteOffset(), "a parenthesis is opened here and never closed");
+    }
+    m_cursor.advance();
+    m_cursor.setEnd(close);
+    if (++m_depth > kDeepest) {
+        problem(m_cursor.byteOffset(), "parentheses stand in parentheses too deeply");
+    } else if (!scriptNote(textOf(start + 1, close))) {
+        changes(host);
+    } else {
+        host.alphabet = m_alphabet;
+        m_alphabet = Alphabet::latin;
+        setAside(textOf(start + 1, close));
+    }
+    --m_depth;
+    m_cursor.setEnd(end);
+    m_cursor.setPosition(close < end ? close + 1 : end);
+}
+
+void TermReader::changes(Term& host) {
+    std::optional<LeafTarget> removed;
+    while (!m_cursor.atEnd()) {
+        if (m_cursor.skipSpaces() || m_cursor.take(U',') || m_cursor.take(U';') ||
+            m_cursor.take(U'.') || m_cursor.take(U'?')) {
+            continue;
+        }
+        clause(host, removed);
+    }
+}
+
+TermReader::Sign TermReader::takeSign() {
+    if (m_cursor.take(U'±')) {
+        return Sign::replaced;
+    }
+    for (const std::string_view both : {"+/-", "+-", "-/+", "-+"}) {
+        if (m_cursor.startsWith(both)) {
+            m_cursor.advance(both.size());
+            return Sign::replaced;
+        }
+    }
+    if (m_cursor.isSuperscript() && m_cursor.sign() == U'-') {
+        m_cursor.advance();
+        return Sign::cancelled;
+    }
+    return m_cursor.take(U'-')   ? Sign::cancelled
+           : m_cursor.take(U'+') ? Sign::added
+           : m_cursor.take(U'=') ? Sign::identical
+                                 : Sign::none;
+}
+
+void TermReader::clause(Term& host, std::optional<LeafTarget>& removed) {
+    const std::size_t start = m_cursor.position();
+    const std::size_t at = m_cursor.byteOffset();
+    const Sign sign = takeSign();
+    if (sign == Sign::added) {
+        added(host, removed);
+        return;
+    }
+    if (sign == Sign::identical) {
+        setAside("=" + clauseText());
+        return;
+    }
+    const bool taken = sign != Sign::none;
+    if (taken) {
+        m_cursor.skipSpaces();
+        skipLeafCount();
+    }
+    std::vector<LeafTarget> targets = leafList(taken);
+    if (taken && targets.empty()) {
+        m_cursor.setPosition(start);
+        const std::string found = clauseText();
+        problem(at, "a leaf is expected after the sign, found '" + found + "'");
+        return;
+    }
+    if (taken) {
+        Change change;
+        change.at = at;
+        change.kind = sign == Sign::cancelled ? Change::Kind::cancelled : Change::Kind::replaced;
+        removed = targets.back();
+        change.leaves = std::move(targets);
+        const std::size_t here = m_cursor.position();
+        m_cursor.skipSpaces();
+        m_cursor.take(U',');
+        m_cursor.take(U';');
+        m_cursor.skipSpaces();
+        if (m_cursor.startsWith("blank") || m_cursor.startsWith("probably blank") ||
+            m_cursor.startsWith("presumably blank") || m_cursor.startsWith("presumed blank") ||
+            m_cursor.startsWith("prob. blank")) {
+            change.perhapsBlank = true;
+            clauseText();
+        } else if (m_cursor.startsWith("lacking") || m_cursor.startsWith("wanting") ||
+                   m_cursor.startsWith("missing")) {
+            change.kind = Change::Kind::lacking; // said of this copy
+            clauseText();
+        } else {
+            m_cursor.setPosition(here);
+        }
+        host.changes.push_back(std::move(change));
+        return;
+    }
+    if (statedOfLeaves(host, std::move(targets), at)) {
+        return;
+    }
+    m_cursor.setPosition(start);
+    bool raised = false;
+    const bool ofSigning = says(textOf(start, m_cursor.end()), "signed");
+    for (std::size_t i = start; i < clauseEnd() && !ofSigning; ++i) {
+        raised =
+            raised || (m_glyphs[i].level == GlyphLevel::superscript && isDigit(m_glyphs[i].sign));
+    }
+    const std::string text = clauseText();
+    noteBlanks(text);
+    if (raised) {
+        problem(at, "'" + text + "' could not be read");
+    } else {
+        setAside(text);
+    }
+}
+
+// "-1 leaf, A2?": the number counts, the leaf is named behind it.
+void TermReader::skipLeafCount() {
+    GlyphCursor ahead = m_cursor;
+    ahead.skipSpaces();
+    if (ahead.takeNumber() > 0 && ahead.skipSpaces() &&
+        (ahead.takeWord("leaf") || ahead.takeWord("leaves"))) {
+        ahead.take(U',');
+        ahead.take(U':');
+        ahead.skipSpaces();
+        m_cursor = ahead;
+    }
+}
+
+// "A4+…", "A4 blank", "A1 wanting", "12 lacks 8": something said of leaves that are named first.
+bool TermReader::statedOfLeaves(Term& host, std::vector<LeafTarget> targets, std::size_t at) {
+    if (targets.empty()) {
+        return false;
+    }
+    m_cursor.skipSpaces();
+    if (m_cursor.take(U'+')) {
+        added(host, targets.back());
+        return true;
+    }
+    Change change;
+    change.at = at;
+    if (m_cursor.startsWith("lack") || m_cursor.startsWith("want")) {
+        // "12 lacks 8" names the gathering, then its leaves.
+        while (isLetter(m_cursor.sign())) {
+            m_cursor.advance();
+        }
+        m_cursor.skipSpaces();
+        std::vector<LeafTarget> leaves = leafList(false);
+        change.kind = Change::Kind::lacking;
+        if (!leaves.empty() && targets.size() == 1) {
+            std::optional<Signature> gathering = targets.front().signature;
+            if (!gathering) {
+                gathering =
+                    Signature{SignatureKind::number, {}, 1, std::to_string(targets.front().leaf)};
+            }
+            for (LeafTarget& leaf : leaves) {
+                leaf.signature = leaf.signature ? leaf.signature : gathering;
+            }
+            targets = std::move(leaves);
+        }
+        change.leaves = std::move(targets);
+        clauseText();
+        host.changes.push_back(std::move(change));
+        return true;
+    }
+    const std::size_t here = m_cursor.position();
+    m_cursor.take(U',');
+    m_cursor.skipSpaces();
+    if (!isLetter(m_cursor.sign()) && !m_cursor.on(U'(')) {
+        m_cursor.setPosition(here);
+    }
+    const std::string text = clauseText();
+    if (says(text, "lacking") || says(text, "wanting") || says(text, "missing")) {
+        change.kind = Change::Kind::lacking;
+    } else if (says(text, "blank")) {
+        change.kind = Change::Kind::blank;
+    } else if (says(text, "cancelled") || says(text, "excised")) {
+        change.kind = Change::Kind::cancelled;
+    } else {
+        return false;
+    }
+    for (const LeafTarget& target : targets) {
+        if (target.leaf == 0 && change.kind != Change::Kind::lacking) {
+            return false;
+        }
+    }
+    change.leaves = std::move(targets);
+    host.changes.push_back(std::move(change));
+    return true;
+}
+
+// What a plus sign brings in: leaves by number, marked leaves or gatherings, or leaves in words.
+void TermReader::added(Term& host, std::optional<LeafTarget> after) {
+    Change change;
+    change.at = m_cursor.byteOffset();
+    change.kind = Change::Kind::added;
+    if (after) {
+        change.leaves = {*after};
+    }
+    m_cursor.skipSpaces();
+    const std::size_t start = m_cursor.position();
+    const int number = m_cursor.takeNumber();
+    const bool marked = isLetter(m_cursor.sign()) || m_cursor.on(U'*') || m_cursor.on(U'[') ||
+                        m_cursor.isSuperscript() || m_cursor.on(U'¶') || m_cursor.on(U'-');
+    if (number > 0 && number < kMostLeaves && !marked) {
+        change.addedCount = 1;
+        while ((m_cursor.on(U'.') || m_cursor.on(U',')) && isDigit(m_cursor.sign(1))) {
+            change.addedConjugate = m_cursor.on(U'.');
+            m_cursor.advance();
+            m_cursor.takeNumber();
+            ++change.addedCount;
+        }
+        const std::size_t here = m_cursor.position();
+        const std::string words = clauseText();
+        if (says(words, "leaf") || says(words, "leaves") || says(words, "singleton")) {
+            change.addedCount = number;
+            change.addedConjugate = says(words, "conjugate") && !says(words, "disjunct");
+        } else {
+            m_cursor.setPosition(here);
+            if (change.addedCount == 1 && number > 1) {
+                change.addedCount = number;
+                m_out.assumptions.push_back(
+                    {"'+" + std::to_string(number) + "' is taken as that many leaves added",
+                     Ground::formula});
+            }
+        }
+        host.changes.push_back(std::move(change));
+        return;
+    }
+    m_cursor.setPosition(start);
+    while (!m_cursor.atEnd() && !m_cursor.on(U',') && !m_cursor.on(U';')) {
+        if (m_cursor.skipSpaces()) {
+            continue;
+        }
+        if (m_cursor.on(U'(') && !change.addedTerms.empty()) {
+            GlyphCursor ahead = m_cursor;
+            const std::optional<Signature> mark = readSignature(ahead, false);
+            if (!mark || !ahead.isSuperscript()) {
+                parenthesis(change.addedTerms.back());
+                continue;
+            }
+        }
+        std::optional<Term> term;
+        if (!wordsAhead()) {
+            term = m_cursor.on(U'"') || m_cursor.on(U'\'') ? quoted() : run();
+        }
+        if (!term) {
+            break;
+        }
+        change.addedTerms.push_back(std::move(*term));
+    }
+    if (change.addedTerms.empty()) {
+        const std::string words = clauseText();
+        const bool leaf = says(words, "leaf") && !says(words, "plate");
+        if (!leaf) {
+            setAside("+ " + words);
+            return;
+        }
+        change.addedCount = 1;
+    }
+    host.changes.push_back(std::move(change));
+}
+
+// Leaves behind each other: "A1.4", "Q3-4", "B³ and B⁴", "Z7,8", "K⁸ S⁸ 3F⁸".
+std::vector<LeafTarget> TermReader::leafList(bool raisedIsLeaf) {
+    std::vector<LeafTarget> out;
+    std::size_t good = m_cursor.position();
+    while (out.size() < kMostLeaves && leafTargets(out, raisedIsLeaf)) {
+        good = m_cursor.position();
+        m_cursor.take(U'?');
+        good = m_cursor.position();
+        m_cursor.skipSpaces();
+        bool joined = m_cursor.take(U',') || m_cursor.take(U'.') || m_cursor.take(U'&');
+        m_cursor.skipSpaces();
+        joined = m_cursor.takeWord("and") || joined;
+        m_cursor.skipSpaces();
+        GlyphCursor ahead = m_cursor;
+        const std::optional<Signature> mark = readSignature(ahead, false);
+        const bool several = !raisedIsLeaf && mark && ahead.isSuperscript();
+        if (!joined && !several) {
+            break;
+        }
+        // A mark and a word, "B2 blank", begin a clause of their own.
+        std::vector<LeafTarget> next;
+        const std::size_t here = m_cursor.position();
+        if (mark && raisedIsLeaf && leafTargets(next, raisedIsLeaf)) {
+            m_cursor.skipSpaces();
+            const bool ownClause = m_cursor.startsWith("blank") || m_cursor.startsWith("signed") ||
+                                   m_cursor.on(U'+') || m_cursor.startsWith("lack") ||
+                                   m_cursor.startsWith("want");
+            if (ownClause) {
+                break;
+            }
+        }
+        m_cursor.setPosition(here);
+    }
+    m_cursor.setPosition(good);
+    return out;
+}
+
+bool TermReader::leafTargets(std::vector<LeafTarget>& out, bool raisedIsLeaf) {
+    const std::size_t start = m_cursor.position();
+    const auto quote = [&] { return m_cursor.take(U'"') || m_cursor.take(U'\''); };
+    const bool quoted = quote();
+    LeafTarget target;
+    GlyphCursor ahead = m_cursor;
+    ahead.takeNumber();
+    const bool numbered = ahead.isSubscript() || (quoted && (ahead.on(U'"') || ahead.on(U'\'')));
+    target.signature = readSignature(m_cursor, numbered);
+    if (!target.signature && !out.empty()) {
+        target.signature = out.back().signature;
+    }
+    const bool named = m_cursor.position() != start;
+    if (quoted && target.signature) {
+        quote();
+    }
+    if (target.signature && target.signature->kind == SignatureKind::symbol &&
+        isSpace(m_cursor.sign()) && isDigit(m_cursor.sign(1))) {
+        m_cursor.advance(); // "[par.] 1"
+    }
+    int first = m_cursor.takeNumber();
+    first = first < 0 ? m_cursor.takeNumber(GlyphLevel::subscript) : first;
+    const int raised = first < 0 ? m_cursor.takeNumber(GlyphLevel::superscript) : -1;
+    if (first < 0 && raisedIsLeaf) {
+        first = raised;
+    }
+    quote();
+    const bool whole =
+        named && first < 0 && target.signature && (raised > 0 || !isLetter(m_cursor.sign()));
+    if (first == 0 || first > kMostLeaves || (first < 0 && !whole) ||
+        (first > 0 && isLetter(m_cursor.sign()))) {
+        m_cursor.setPosition(start);
+        return false;
+    }
+    target.leaf = first > 0 ? first : 0;
+    out.push_back(target);
+    const auto digit = [&](GlyphLevel level) {
+        return isDigit(m_cursor.sign(1)) && m_cursor.level(1) == level;
+    };
+    const bool dash = m_cursor.sign() == U'-';
+    if (dash && first > 0 && (digit(GlyphLevel::line) || digit(GlyphLevel::subscript))) {
+        m_cursor.advance();
+        const int line = m_cursor.takeNumber();
+        const int last = line >= 0 ? line : m_cursor.takeNumber(GlyphLevel::subscript);
+        for (int leaf = first + 1; leaf <= last && leaf <= kMostLeaves; ++leaf) {
+            target.leaf = leaf;
+            out.push_back(target);
+        }
+    }
+    return true;
+}
+
+// Where the clause at the cursor ends: the next comma or semicolon outside brackets and quotes.
+std::size_t TermReader::clauseEnd() const {
+    int depth = 0;
+    bool quotes = false;
+    for (std::size_t i = m_cursor.position(); i < m_cursor.end(); ++i) {
+        const char32_t sign = m_glyphs[i].sign;
+        quotes = sign == U'"' ? !quotes : quotes;
+        depth += sign == U'(' || sign == U'[' ? 1 : sign == U')' || sign == U']' ? -1 : 0;
+        if (depth <= 0 && !quotes && (sign == U',' || sign == U';')) {
+            return i;
+        }
+    }
+    return m_cursor.end();
+}
+
+std::string TermReader::clauseText() {
+    const std::size_t from = m_cursor.position();
+    const std::size_t to = clauseEnd();
+    m_cursor.setPosition(to);
+    return textOf(from, to);
+}
+
+} // namespace headcap::core

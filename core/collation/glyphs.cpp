@@ -1,0 +1,350 @@
+#include "core/collation/glyphs.h"
+
+#include <algorithm>
+#include <array>
+#include <utility>
+
+namespace headcap::core {
+namespace {
+
+constexpr char32_t kReplacement = 0xFFFD;
+
+// One code point from `at`, which moves past it.
+char32_t decode(std::string_view text, std::size_t& at) {
+    const auto byte = [&](std::size_t i) { return static_cast<unsigned char>(text[i]); };
+    const unsigned char first = byte(at);
+    std::size_t more = 0;
+    char32_t sign = first;
+    if (first >= 0xF0 && first < 0xF5) {
+        more = 3;
+        sign = first & 0x07U;
+    } else if (first >= 0xE0 && first < 0xF0) {
+        more = 2;
+        sign = first & 0x0FU;
+    } else if (first >= 0xC2 && first < 0xE0) {
+        more = 1;
+        sign = first & 0x1FU;
+    } else if (first >= 0x80) {
+        ++at;
+        return kReplacement;
+    }
+    ++at;
+    for (; more > 0; --more, ++at) {
+        if (at >= text.size() || (byte(at) & 0xC0U) != 0x80U) {
+            return kReplacement;
+        }
+        sign = (sign << 6U) | (byte(at) & 0x3FU);
+    }
+    return sign;
+}
+
+Glyph lowered(char32_t sign) {
+    constexpr std::u32string_view kSuper = U"⁰¹²³⁴⁵⁶⁷⁸⁹";
+    constexpr std::u32string_view kSub = U"₀₁₂₃₄₅₆₇₈₉";
+    if (const auto i = kSuper.find(sign); i != kSuper.npos) {
+        return {U'0' + static_cast<char32_t>(i), GlyphLevel::superscript};
+    }
+    if (const auto i = kSub.find(sign); i != kSub.npos) {
+        return {U'0' + static_cast<char32_t>(i), GlyphLevel::subscript};
+    }
+    struct Raised {
+        char32_t from;
+        char32_t to;
+        GlyphLevel level;
+    };
+    static constexpr std::array kOthers{
+        Raised{U'⁻', U'-', GlyphLevel::superscript}, Raised{U'⁺', U'+', GlyphLevel::superscript},
+        Raised{U'⁽', U'(', GlyphLevel::superscript}, Raised{U'⁾', U')', GlyphLevel::superscript},
+        Raised{U'₋', U'-', GlyphLevel::subscript},   Raised{U'₊', U'+', GlyphLevel::subscript},
+        Raised{U'ᵖ', U'p', GlyphLevel::superscript}, Raised{U'ⁱ', U'i', GlyphLevel::superscript},
+        Raised{U'ᵡ', U'χ', GlyphLevel::superscript}, Raised{U'ʳ', U'r', GlyphLevel::superscript},
+        Raised{U'ᵛ', U'v', GlyphLevel::superscript}, Raised{U'ᵃ', U'a', GlyphLevel::superscript},
+        Raised{U'ᵇ', U'b', GlyphLevel::superscript}, Raised{U'º', U'°', GlyphLevel::line},
+        Raised{U'⁄', U'/', GlyphLevel::line},        Raised{U'∙', U'·', GlyphLevel::line},
+        Raised{U'⋅', U'·', GlyphLevel::line},        Raised{U'˙', U'·', GlyphLevel::line},
+        Raised{U'∗', U'*', GlyphLevel::line},        Raised{U'ſ', U's', GlyphLevel::line},
+    };
+    for (const Raised& one : kOthers) {
+        if (one.from == sign) {
+            return {one.to, one.level};
+        }
+    }
+    if ((sign >= 0x2010 && sign <= 0x2015) || sign == 0x2212 || sign == 0xFE63) {
+        return {U'-', GlyphLevel::line};
+    }
+    if (sign == U'“' || sign == U'”' || sign == U'„' || sign == U'«' || sign == U'»') {
+        return {U'"', GlyphLevel::line};
+    }
+    if (sign == U'‘' || sign == U'’' || sign == U'‚') {
+        return {U'\'', GlyphLevel::line};
+    }
+    return {sign, GlyphLevel::line};
+}
+
+bool startsAt(std::string_view text, std::size_t at, std::string_view what) {
+    return text.substr(at, what.size()) == what;
+}
+
+// Levels set by marks in the text: <sup>…</sup>, <sub>…</sub>.
+bool takeTag(std::string_view text, std::size_t& at, GlyphLevel& level) {
+    constexpr std::array<std::pair<std::string_view, GlyphLevel>, 4> kTags{{
+        {"<sup>", GlyphLevel::superscript},
+        {"<sub>", GlyphLevel::subscript},
+        {"</sup>", GlyphLevel::line},
+        {"</sub>", GlyphLevel::line},
+    }};
+    for (const auto& [tag, set] : kTags) {
+        if (startsAt(text, at, tag)) {
+            at += tag.size();
+            level = set;
+            return true;
+        }
+    }
+    return false;
+}
+
+// ^8, ^8^, ^{8}, ^pi, _4_: marks that raise or lower what follows them without a space.
+class Marks {
+public:
+    Marks(std::string_view text, std::vector<Glyph>& out) : m_text(text), m_out(out) {}
+
+    bool take(std::size_t& at) {
+        const char mark = m_text[at];
+        if ((mark != '^' && mark != '_') || at + 1 >= m_text.size()) {
+            return false;
+        }
+        const GlyphLevel level = mark == '^' ? GlyphLevel::superscript : GlyphLevel::subscript;
+        std::size_t next = at + 1;
+        const bool braced = m_text[next] == '{';
+        next += braced ? 1 : 0;
+        const std::size_t from = m_out.size();
+        if (const std::size_t name = spelt(next); name > 0) {
+            put(next, next + name, level);
+            next += name;
+        } else {
+            while (next < m_text.size() && isCountSign(m_text[next], next)) {
+                put(next, next + 1, level);
+                ++next;
+            }
+        }
+        if (m_out.size() == from) {
+            return false;
+        }
+        if (next < m_text.size() && m_text[next] == (braced ? '}' : mark)) {
+            ++next;
+        }
+        at = next;
+        return true;
+    }
+
+private:
+    [[nodiscard]] std::size_t spelt(std::size_t at) const {
+        for (const std::string_view name : {"pi", "chi", "π", "χ"}) {
+            if (startsAt(m_text, at, name)) {
+                return name.size();
+            }
+        }
+        return 0;
+    }
+
+    [[nodiscard]] bool isCountSign(char c, std::size_t at) const {
+        if (c >= '0' && c <= '9') {
+            return true;
+        }
+        const bool joins = c == '/' || c == '-' || c == '.' || c == ',';
+        return joins && at + 1 < m_text.size() && m_text[at + 1] >= '0' && m_text[at + 1] <= '9' &&
+               !m_out.empty() && m_out.back().level != GlyphLevel::line;
+    }
+
+    void put(std::size_t from, std::size_t to, GlyphLevel level) {
+        while (from < to) {
+            const std::size_t at = from;
+            m_out.push_back({decode(m_text, from), level, at});
+        }
+    }
+
+    std::string_view m_text;
+    std::vector<Glyph>& m_out;
+};
+
+} // namespace
+
+std::vector<Glyph> toGlyphs(std::string_view utf8) {
+    std::vector<Glyph> out;
+    out.reserve(utf8.size());
+    Marks marks(utf8, out);
+    GlyphLevel tagged = GlyphLevel::line;
+    std::size_t at = 0;
+    while (at < utf8.size()) {
+        if (takeTag(utf8, at, tagged) || marks.take(at)) {
+            continue;
+        }
+        const std::size_t start = at;
+        Glyph glyph = lowered(decode(utf8, at));
+        glyph.at = start;
+        if (tagged != GlyphLevel::line) {
+            glyph.level = tagged;
+        }
+        out.push_back(glyph);
+    }
+    return out;
+}
+
+void appendUtf8(std::string& out, char32_t sign) {
+    const auto put = [&](char32_t byte) { out.push_back(static_cast<char>(byte)); };
+    if (sign < 0x80) {
+        put(sign);
+    } else if (sign < 0x800) {
+        put(0xC0U | (sign >> 6U));
+        put(0x80U | (sign & 0x3FU));
+    } else if (sign < 0x10000) {
+        put(0xE0U | (sign >> 12U));
+        put(0x80U | ((sign >> 6U) & 0x3FU));
+        put(0x80U | (sign & 0x3FU));
+    } else {
+        put(0xF0U | (sign >> 18U));
+        put(0x80U | ((sign >> 12U) & 0x3FU));
+        put(0x80U | ((sign >> 6U) & 0x3FU));
+        put(0x80U | (sign & 0x3FU));
+    }
+}
+
+std::string toUtf8(char32_t sign) {
+    std::string out;
+    appendUtf8(out, sign);
+    return out;
+}
+
+bool isDigit(char32_t sign) {
+    return sign >= U'0' && sign <= U'9';
+}
+
+bool isLatin(char32_t sign) {
+    return (sign >= U'A' && sign <= U'Z') || (sign >= U'a' && sign <= U'z');
+}
+
+bool isLetter(char32_t sign) {
+    const bool accented = (sign >= 0xC0 && sign <= 0x24F && sign != U'×' && sign != U'÷') ||
+                          (sign >= 0x1E00 && sign <= 0x1EFF);
+    const bool romanised = sign == 0x2BB || sign == 0x2BC || sign == 0x2BE || sign == 0x2BF;
+    return isLatin(sign) || accented || romanised || (sign >= 0x391 && sign <= 0x3A9) ||
+           (sign >= 0x3B1 && sign <= 0x3C9) || (sign >= 0x400 && sign <= 0x481) ||
+           (sign >= 0x5D0 && sign <= 0x5EA);
+}
+
+bool isUpper(char32_t sign) {
+    return isLetter(sign) && toLower(sign) != sign;
+}
+
+char32_t toLower(char32_t sign) {
+    if ((sign >= U'A' && sign <= U'Z') || (sign >= 0x391 && sign <= 0x3A9) ||
+        (sign >= 0x410 && sign <= 0x42F)) {
+        return sign + 32;
+    }
+    if (sign >= 0x400 && sign <= 0x40F) {
+        return sign + 80;
+    }
+    if (sign >= 0x460 && sign <= 0x480 && sign % 2 == 0) {
+        return sign + 1;
+    }
+    return sign;
+}
+
+bool isSpace(char32_t sign) {
+    return sign == U' ' || (sign >= 9 && sign <= 13) || sign == 0xA0 ||
+           (sign >= 0x2000 && sign <= 0x200B) || sign == 0x202F;
+}
+
+std::string superscript(int number) {
+    static constexpr std::array<const char*, 10> kDigits{"⁰", "¹", "²", "³", "⁴",
+                                                         "⁵", "⁶", "⁷", "⁸", "⁹"};
+    std::string out;
+    for (const char digit : std::to_string(number)) {
+        out += kDigits.at(static_cast<std::size_t>(digit - '0'));
+    }
+    return out;
+}
+
+std::string subscript(int number) {
+    static constexpr std::array<const char*, 10> kDigits{"₀", "₁", "₂", "₃", "₄",
+                                                         "₅", "₆", "₇", "₈", "₉"};
+    std::string out;
+    for (const char digit : std::to_string(number)) {
+        out += kDigits.at(static_cast<std::size_t>(digit - '0'));
+    }
+    return out;
+}
+
+char32_t GlyphCursor::sign(std::size_t ahead) const {
+    return m_at + ahead < m_end ? (*m_glyphs)[m_at + ahead].sign : 0;
+}
+
+GlyphLevel GlyphCursor::level(std::size_t ahead) const {
+    return m_at + ahead < m_end ? (*m_glyphs)[m_at + ahead].level : GlyphLevel::line;
+}
+
+bool GlyphCursor::on(char32_t wanted, std::size_t ahead) const {
+    return m_at + ahead < m_end && sign(ahead) == wanted && level(ahead) == GlyphLevel::line;
+}
+
+bool GlyphCursor::isSuperscript(std::size_t ahead) const {
+    return m_at + ahead < m_end && level(ahead) == GlyphLevel::superscript;
+}
+
+bool GlyphCursor::isSubscript(std::size_t ahead) const {
+    return m_at + ahead < m_end && level(ahead) == GlyphLevel::subscript;
+}
+
+std::size_t GlyphCursor::byteOffset() const {
+    return m_at < m_glyphs->size() ? (*m_glyphs)[m_at].at : m_textSize;
+}
+
+bool GlyphCursor::take(char32_t wanted) {
+    if (!on(wanted)) {
+        return false;
+    }
+    advance();
+    return true;
+}
+
+bool GlyphCursor::skipSpaces() {
+    const std::size_t from = m_at;
+    while (!atEnd() && isSpace(sign())) {
+        advance();
+    }
+    return m_at != from;
+}
+
+bool GlyphCursor::startsWith(std::string_view ascii) const {
+    for (std::size_t i = 0; i < ascii.size(); ++i) {
+        const char32_t wanted = static_cast<unsigned char>(ascii[i]);
+        if (m_at + i >= m_end || level(i) != GlyphLevel::line ||
+            toLower(sign(i)) != toLower(wanted)) {
+            return false;
+        }
+    }
+    return true;
+}
+
+bool GlyphCursor::takeWord(std::string_view word) {
+    if (!startsWith(word) || isLetter(sign(word.size()))) {
+        return false;
+    }
+    advance(word.size());
+    return true;
+}
+
+int GlyphCursor::takeNumber(GlyphLevel wanted) {
+    if (atEnd() || level() != wanted || !isDigit(sign())) {
+        return -1;
+    }
+    int value = 0;
+    while (!atEnd() && level() == wanted && isDigit(sign())) {
+        value = value >= kNumberTooLarge / 10 ? kNumberTooLarge
+                                              : value * 10 + static_cast<int>(sign() - U'0');
+        advance();
+    }
+    return std::min(value, kNumberTooLarge);
+}
+
+} // namespace headcap::core

@@ -1,0 +1,319 @@
+#include <algorithm>
+#include <array>
+#include <string>
+#include <utility>
+
+#include "core/collation/leaf_ref.h"
+#include "core/collation/term_reader.h"
+
+namespace headcap::core {
+namespace {
+
+std::string small(std::string_view text) {
+    std::string out(text);
+    for (char& c : out) {
+        c = c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c;
+    }
+    return out;
+}
+
+bool says(const std::string& text, std::string_view words) {
+    return text.find(words) != text.npos;
+}
+
+// A word of ordinary language: three letters or more that are not one letter repeated.
+std::size_t wordLength(const GlyphCursor& cursor) {
+    std::size_t length = 0;
+    bool alike = true;
+    while (isLetter(cursor.sign(length)) && cursor.level(length) == GlyphLevel::line) {
+        alike = alike && toLower(cursor.sign(length)) == toLower(cursor.sign());
+        ++length;
+    }
+    const bool unsignedMark = length == 3 && cursor.startsWith("chi");
+    const bool counted = cursor.isSuperscript(length) && isDigit(cursor.sign(length));
+    return length >= 3 && !alike && !unsignedMark && !counted ? length : 0;
+}
+
+} // namespace
+
+// Whether words, not marks, stand at the cursor: a word, or two letters or a number before one.
+bool TermReader::wordsAhead() const {
+    GlyphCursor ahead = m_cursor;
+    if (wordLength(ahead) > 0) {
+        return true;
+    }
+    std::size_t letters = 0;
+    while (isLetter(ahead.sign(letters))) {
+        ++letters;
+    }
+    const bool alike = letters == 2 && toLower(ahead.sign()) == toLower(ahead.sign(1));
+    if (letters == 2 && !alike) {
+        ahead.advance(letters);
+        const bool pointed = ahead.take(U'.');
+        return ahead.skipSpaces() && (wordLength(ahead) > 0 || pointed);
+    }
+    if (letters == 0 && ahead.takeNumber() > 0) {
+        return ahead.skipSpaces() && wordLength(ahead) > 0;
+    }
+    return ahead.on(U'$');
+}
+
+std::size_t TermReader::proseEnd() const {
+    int depth = 0;
+    bool quotes = false;
+    for (std::size_t i = m_cursor.position(); i < m_cursor.end(); ++i) {
+        const char32_t sign = m_glyphs[i].sign;
+        quotes = sign == U'"' ? !quotes : quotes;
+        depth += sign == U'(' || sign == U'[' ? 1 : sign == U')' || sign == U']' ? -1 : 0;
+        if (depth > 0 || quotes) {
+            continue;
+        }
+        std::size_t next = i + 1;
+        while (next < m_cursor.end() && isSpace(m_glyphs[next].sign)) {
+            ++next;
+        }
+        // "No. 31" does not end a sentence.
+        const bool ends = next >= m_cursor.end() ||
+                          (next > i + 1 && !(sign == U'.' && isDigit(m_glyphs[next].sign) &&
+                                             m_glyphs[next].level == GlyphLevel::line));
+        if (sign == U';' || (sign == U'.' && ends) || (sign == U':' && ends)) {
+            return i;
+        }
+    }
+    return m_cursor.end();
+}
+
+// Words around the formula are set aside, and said to be; what they tell of blanks is kept. After a
+// full stop a sentence of words is prose whatever marks it names.
+bool TermReader::prose(bool afterPoint) {
+    const std::size_t start = m_cursor.position();
+    const std::size_t at = m_cursor.byteOffset();
+    const std::size_t end = proseEnd();
+    int words = 0;
+    bool raised = false;
+    int depth = 0; // words in parentheses belong to the term before them
+    for (GlyphCursor ahead = m_cursor; ahead.position() < end;) {
+        const char32_t sign = ahead.sign();
+        depth += sign == U'(' || sign == U'[' ? 1 : sign == U')' || sign == U']' ? -1 : 0;
+        const std::size_t length = depth > 0 ? 0 : wordLength(ahead);
+        words += length > 0 ? 1 : 0;
+        raised = raised || (ahead.isSuperscript() && isDigit(ahead.sign()));
+        std::size_t skip = length;
+        while (length == 0 && isLetter(ahead.sign(skip))) {
+            ++skip;
+        }
+        ahead.advance(std::max<std::size_t>(skip, 1));
+    }
+    const bool sentence = afterPoint ? words >= 2 || (words == 1 && wordsAhead()) : words > 0;
+    if (!sentence || (!afterPoint && !wordsAhead() && words < 2)) {
+        return false;
+    }
+    m_cursor.setPosition(end);
+    const std::string text = textOf(start, end);
+    if (m_cursor.on(U':') && text.size() < 24 && !text.starts_with("after ")) {
+        part();
+    }
+    noteBlanks(text);
+    insertionPlace(text);
+    if (raised && !afterPoint) {
+        problem(at, "'" + text + "' could not be read");
+    } else {
+        setAside(text);
+    }
+    return true;
+}
+
+// "after 2A3:" says where the gatherings that follow are inserted.
+void TermReader::insertionPlace(std::string_view text) {
+    m_after.reset();
+    if (!m_cursor.on(U':') || !text.starts_with("after ")) {
+        return;
+    }
+    const auto place = parseLeafRef(text.substr(6));
+    const SignedLeaf* leaf = place ? std::get_if<SignedLeaf>(&*place) : nullptr;
+    if (leaf != nullptr) {
+        m_after = LeafTarget{leaf->signature, leaf->leaf};
+    }
+}
+
+// "v.1, 4, 5:", "pt. 2:", "part 1:".
+bool TermReader::partLabel() {
+    const std::size_t start = m_cursor.position();
+    bool named = false;
+    for (const std::string_view word :
+         {"volumes", "volume", "vols", "vol", "v", "parts", "part", "pts", "pt"}) {
+        named = named || m_cursor.takeWord(word);
+    }
+    if (!named) {
+        return false;
+    }
+    m_cursor.take(U'.');
+    int numbers = 0;
+    do {
+        m_cursor.skipSpaces();
+        const int number = m_cursor.takeNumber();
+        numbers += number > 0 && number < 1000 ? 1 : 1000;
+        if (m_cursor.take(U'-')) {
+            const int last = m_cursor.takeNumber();
+            numbers += last > number && last < 1000 ? last - number : 1000;
+        }
+    } while (m_cursor.take(U',') && numbers < 100);
+    if (numbers >= 100 || !m_cursor.take(U':')) {
+        m_cursor.setPosition(start);
+        return false;
+    }
+    part();
+    m_alike = numbers;
+    setAside(textOf(start, m_cursor.position()));
+    return true;
+}
+
+// "108 leaves", "p. [1-2] 3-62 [63-64]", "$3 signed", "H4 blank", "2 prelim. unmarked".
+bool TermReader::statement() {
+    const std::size_t start = m_cursor.position();
+    if (m_out.terms.empty() || m_depth > 0) {
+        const int count = m_cursor.takeNumber();
+        m_cursor.skipSpaces();
+        if (count > 0 && count < 100 && m_cursor.startsWith("prelim")) {
+            const std::string text = clauseText();
+            Term term;
+            term.at = m_glyphs[start].at;
+            term.first.kind = SignatureKind::unsignedLeaves;
+            term.first.base = "π";
+            term.counts = {count};
+            term.form = CountForm::raised;
+            term.singletons = true;
+            push(std::move(term));
+            m_out.assumptions.push_back({"'" + textOf(start, m_cursor.position()) +
+                                             "' is taken as unsigned leaves before the rest",
+                                         Ground::formula});
+            return true;
+        }
+        m_cursor.setPosition(start);
+        return false;
+    }
+    if (m_cursor.on(U'$')) {
+        m_cursor.setPosition(proseEnd());
+        setAside(textOf(start, m_cursor.position()));
+        return true;
+    }
+    const int leaves = m_cursor.takeNumber();
+    m_cursor.skipSpaces();
+    if (leaves > 0 && leaves < 100'000 &&
+        (m_cursor.takeWord("leaves") || m_cursor.takeWord("leaf"))) {
+        m_out.leavesStated = leaves;
+        return true;
+    }
+    m_cursor.setPosition(start);
+    for (const std::string_view unit : {"pp.", "p.", "pages"}) {
+        if (m_cursor.startsWith(unit) && isSpace(m_cursor.sign(unit.size()))) {
+            std::size_t end = start;
+            while (end < m_cursor.end() && m_glyphs[end].sign != U';' &&
+                   m_glyphs[end].sign != U'$') {
+                ++end;
+            }
+            m_out.extentStated = textOf(start, end);
+            m_cursor.setPosition(end);
+            return true;
+        }
+    }
+    std::vector<LeafTarget> targets = leafList(false);
+    m_cursor.skipSpaces();
+    m_cursor.takeWord("is");
+    m_cursor.takeWord("are");
+    m_cursor.skipSpaces();
+    if (!targets.empty() && m_cursor.startsWith("blank")) {
+        m_out.blanks.insert(m_out.blanks.end(), targets.begin(), targets.end());
+        m_cursor.setPosition(proseEnd());
+        return true;
+    }
+    m_cursor.setPosition(start);
+    return false;
+}
+
+// Manuscripts: "3 × 8 (24)" is three quires of eight, the running total behind them.
+bool TermReader::multiplication() {
+    const std::size_t start = m_cursor.position();
+    const int quires = m_cursor.takeNumber();
+    m_cursor.skipSpaces();
+    const bool times = quires > 0 && quires < 1000 && (m_cursor.take(U'×') || m_cursor.take(U'x'));
+    m_cursor.skipSpaces();
+    const int leaves = times ? m_cursor.takeNumber() : -1;
+    if (leaves < 1 || leaves > 400) {
+        m_cursor.setPosition(start);
+        return false;
+    }
+    const int from = m_out.terms.empty() ? 1
+                     : m_out.terms.back().first.kind == SignatureKind::number
+                         ? std::stoi((m_out.terms.back().last ? *m_out.terms.back().last
+                                                              : m_out.terms.back().first)
+                                         .base) +
+                               1
+                         : 1;
+    m_cursor.skipSpaces();
+    std::string total;
+    if (m_cursor.on(U'(')) {
+        const std::size_t close = closing(m_cursor.position());
+        total = textOf(m_cursor.position() + 1, close);
+        m_cursor.setPosition(std::min(close + 1, m_cursor.end()));
+    }
+    if (!total.empty() && total.find_first_not_of("ivxl") == total.npos) {
+        setAside(textOf(start, m_cursor.position()) +
+                 ", numbered in roman apart from the rest: taken as endleaves, not counted");
+        return true;
+    }
+    Term term;
+    term.at = m_glyphs[start].at;
+    term.first = {SignatureKind::number, {}, 1, std::to_string(from)};
+    if (quires > 1) {
+        term.last = term.first;
+        term.last->base = std::to_string(from + quires - 1);
+    }
+    term.counts = {leaves};
+    term.form = CountForm::raised;
+    m_out.raisedCounts = true;
+    push(std::move(term));
+    return true;
+}
+
+void TermReader::noteBlanks(std::string_view text) {
+    const std::string words = small(text);
+    if (!says(words, "blank")) {
+        return;
+    }
+    const bool both = says(words, "first and last");
+    const bool last = says(words, "last leaf") || says(words, "final leaf") ||
+                      says(words, "the last") || says(words, "last blank");
+    const int several = says(words, "last two leaves") || says(words, "last 2 leaves")     ? 2
+                        : says(words, "last three leaves") || says(words, "last 3 leaves") ? 3
+                                                                                           : 0;
+    m_out.lastBlank = std::max({m_out.lastBlank, last || both ? 1 : 0, several});
+    m_out.firstBlank =
+        m_out.firstBlank || says(words, "first leaf") || says(words, "first blank") || both;
+}
+
+void TermReader::setAside(std::string text) {
+    if (text.empty() || m_out.assumptions.size() > 200) {
+        return;
+    }
+    m_out.assumptions.push_back({std::move(text), Ground::prose});
+}
+
+// "in Greek characters", "in Hebrew characters": Latin letters stand for another alphabet's.
+bool TermReader::scriptNote(std::string_view text) {
+    const std::string words = small(text);
+    if (says(words, "numerals") || !says(words, "in ")) {
+        return false;
+    }
+    if (says(words, "greek")) {
+        m_alphabet = Alphabet::romanisedGreek;
+        return true;
+    }
+    if (says(words, "hebrew")) {
+        m_alphabet = Alphabet::romanisedHebrew;
+        return true;
+    }
+    return false;
+}
+
+} // namespace headcap::core

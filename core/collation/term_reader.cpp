@@ -1,0 +1,499 @@
+#include "core/collation/term_reader.h"
+
+#include <algorithm>
+#include <array>
+#include <utility>
+
+#include "core/collation/format_name.h"
+#include "core/collation/printed_number.h"
+
+namespace headcap::core {
+namespace {
+
+constexpr int kDeepest = 8;
+constexpr std::size_t kMostTerms = 5'000;
+constexpr std::size_t kMostProblems = 50;
+
+} // namespace
+
+TermReader::TermReader(std::string_view formula)
+    : m_text(formula), m_glyphs(toGlyphs(formula)), m_cursor(m_glyphs, formula.size()) {
+    // The Italian union catalogue's \…! stands for square brackets.
+    const bool escaped = formula.find('\\') != formula.npos && formula.find('!') != formula.npos;
+    for (Glyph& glyph : m_glyphs) {
+        if (escaped && (glyph.sign == U'\\' || glyph.sign == U'!')) {
+            glyph.sign = glyph.sign == U'\\' ? U'[' : U']';
+        }
+    }
+    // "A-Dp4s": the marks that raised the 4 fell into the text. Not ours to repair.
+    for (std::size_t i = 1; i + 2 < m_glyphs.size(); ++i) {
+        std::size_t end = i + 1;
+        while (end < m_glyphs.size() && isDigit(m_glyphs[end].sign)) {
+            ++end;
+        }
+        const bool ends = end + 1 >= m_glyphs.size() || !isLetter(m_glyphs[end + 1].sign);
+        if (m_glyphs[i].sign == U'p' && isUpper(m_glyphs[i - 1].sign) && end > i + 1 &&
+            end < m_glyphs.size() && m_glyphs[end].sign == U's' && ends) {
+            m_glyphs[i].sign = 0xFFFD;
+        }
+    }
+}
+
+Terms TermReader::read() {
+    m_cursor.skipSpaces();
+    label();
+    items();
+    repeatPart();
+    if (m_out.terms.empty() && m_out.problems.empty()) {
+        problem(m_cursor.byteOffset(), "no gathering was found");
+    }
+    return std::move(m_out);
+}
+
+// "Signatures:", "Collation:", "(in Hebrew numerals):", "8vo:".
+void TermReader::label() {
+    for (bool again = true; again;) {
+        again = false;
+        m_cursor.skipSpaces();
+        for (const std::string_view word : {"signatures", "signature", "collation formula",
+                                            "collation", "collates", "segn.", "sign.", "sig."}) {
+            if (m_cursor.startsWith(word) && !isLetter(m_cursor.sign(word.size()))) {
+                m_cursor.advance(word.size());
+                again = true;
+            }
+        }
+        const std::size_t start = m_cursor.position();
+        if (std::optional<std::string> format = takeFormat(m_cursor)) {
+            if (m_cursor.take(U':') || m_cursor.take(U'.')) {
+                m_out.format = std::move(*format);
+                again = true;
+            } else {
+                m_cursor.setPosition(start);
+            }
+        }
+        if (m_cursor.on(U'(')) {
+            const std::size_t close = closing(start);
+            GlyphCursor ahead = m_cursor;
+            ahead.setPosition(close + 1);
+            ahead.skipSpaces();
+            const std::string inside = textOf(start + 1, close);
+            if (close < m_cursor.end() && ahead.on(U':') && inside.size() > 3) {
+                m_cursor.setPosition(close + 1);
+                scriptNote(inside);
+                setAside(inside);
+                again = true;
+            }
+        }
+        m_cursor.skipSpaces();
+        again = m_cursor.take(U':') || again;
+    }
+}
+
+void TermReader::items() {
+    while (!m_cursor.atEnd()) {
+        const std::size_t before = m_cursor.position();
+        item();
+        if (m_cursor.position() == before) {
+            unreadable();
+        }
+    }
+}
+
+void TermReader::item() {
+    if (m_cursor.skipSpaces() || m_cursor.take(U',') || m_cursor.take(U':')) {
+        return;
+    }
+    if (m_cursor.on(U';') || m_cursor.on(U'.')) {
+        if (m_cursor.on(U';')) {
+            part();
+        }
+        m_after.reset();
+        m_cursor.advance();
+        m_cursor.skipSpaces();
+        if (!statement()) {
+            prose(true);
+        }
+        return;
+    }
+    if (partLabel() || statement() || multiplication()) {
+        return;
+    }
+    if (m_cursor.on(U'(')) {
+        const std::size_t start = m_cursor.position();
+        std::optional<Term> term = run();
+        const bool apart = start == 0 || isSpace(m_glyphs[start - 1].sign);
+        if (term && term->first.parenthesised &&
+            (term->form != CountForm::none || term->last || apart)) {
+            push(std::move(*term));
+            return;
+        }
+        if (term && !term->first.parenthesised) {
+            push(std::move(*term)); // a mark made of brackets, (:)
+            return;
+        }
+        m_cursor.setPosition(start);
+        Term none;
+        parenthesis(m_out.terms.empty() ? none : m_out.terms.back());
+        return;
+    }
+    if ((m_cursor.on(U'[') && bracketItem()) || looseCount()) {
+        return;
+    }
+    if (m_cursor.on(U'+')) {
+        plus();
+        return;
+    }
+    if (wordsAhead() && prose(false)) {
+        return;
+    }
+    std::optional<Term> term = m_cursor.on(U'"') || m_cursor.on(U'\'') ? quoted() : run();
+    if (term) {
+        push(std::move(*term));
+        return;
+    }
+    prose(false);
+}
+
+// "v.1, 4, 5: A² B-D⁴" is three volumes alike.
+void TermReader::repeatPart() {
+    const int times = std::exchange(m_alike, 1);
+    const std::size_t end = m_out.terms.size();
+    for (int i = 1; i < times && end < kMostTerms; ++i) {
+        ++m_part;
+        for (std::size_t from = m_partStart; from < end; ++from) {
+            Term again = m_out.terms[from];
+            again.part = m_part;
+            m_out.terms.push_back(std::move(again));
+        }
+    }
+    m_partStart = m_out.terms.size();
+}
+
+void TermReader::push(Term term) {
+    if (m_after && !m_out.terms.empty()) {
+        // "after 2A3: …" in prose: inserted there, in the gathering it names.
+        Change change;
+        change.kind = Change::Kind::added;
+        change.at = term.at;
+        change.leaves = {*m_after};
+        change.addedTerms.push_back(std::move(term));
+        m_out.terms.back().changes.push_back(std::move(change));
+        return;
+    }
+    if (m_out.terms.size() >= kMostTerms) {
+        return;
+    }
+    term.part = m_part;
+    term.allInferred = term.allInferred || m_inferred;
+    m_out.terms.push_back(std::move(term));
+}
+
+void TermReader::part() {
+    repeatPart();
+    if (!m_out.terms.empty() && m_part < 999 && m_out.terms.back().part == m_part) {
+        ++m_part;
+    }
+}
+
+// What opens with a square bracket and is no mark: a change, a note, or inferred gatherings
+// together.
+bool TermReader::bracketItem() {
+    const std::size_t start = m_cursor.position();
+    const std::size_t close = closing(start);
+    const char32_t next = m_cursor.sign(1);
+    if (close >= m_cursor.end()) {
+        problem(m_cursor.byteOffset(), "a bracket is opened here and never closed");
+        m_cursor.advance();
+        return true;
+    }
+    const bool sign = next == U'-' || next == U'+' || next == U'±';
+    if (sign && !m_out.terms.empty()) {
+        parenthesis(m_out.terms.back());
+        return true;
+    }
+    if (next == U'=') {
+        m_cursor.advance(2);
+        const int stated = m_cursor.takeNumber();
+        if (stated > 0 && m_cursor.position() == close && !m_out.terms.empty()) {
+            m_out.terms.back().statedGatherings = stated;
+        } else {
+            setAside(textOf(start + 1, close));
+        }
+        m_cursor.setPosition(close + 1);
+        return true;
+    }
+    if (next == U'$') {
+        setAside(textOf(start + 1, close));
+        m_cursor.setPosition(close + 1);
+        return true;
+    }
+    if (std::optional<Term> term = run()) {
+        push(std::move(*term));
+        return true;
+    }
+    m_cursor.setPosition(start);
+    group(close - start);
+    return true;
+}
+
+// "[A⁴ B²]", "[1-4⁸]", "[C-F]⁴": all of it inferred; a count behind the bracket is for what lacks
+// one.
+void TermReader::group(std::size_t length) {
+    const std::size_t start = m_cursor.position();
+    const std::size_t end = m_cursor.end();
+    const std::size_t from = m_out.terms.size();
+    const bool was = std::exchange(m_inferred, true);
+    m_cursor.advance();
+    m_cursor.setEnd(start + length);
+    if (++m_depth > kDeepest) {
+        problem(m_cursor.byteOffset(), "brackets stand in brackets too deeply");
+        m_cursor.setPosition(m_cursor.end());
+    }
+    items();
+    --m_depth;
+    m_inferred = was;
+    m_cursor.setEnd(end);
+    m_cursor.setPosition(start + length + 1);
+    Term outside;
+    if (m_out.terms.size() > from && count(outside) && outside.only.empty()) {
+        for (std::size_t i = from; i < m_out.terms.size(); ++i) {
+            if (m_out.terms[i].counts.empty()) {
+                m_out.terms[i].counts = outside.counts;
+                m_out.terms[i].form = outside.form;
+            }
+        }
+    }
+}
+
+// "A-O⁴+" goes on; "A⁴ + B⁴" and "+ 2 leaves" stand outside parentheses.
+void TermReader::plus() {
+    m_cursor.advance();
+    GlyphCursor ahead = m_cursor;
+    ahead.skipSpaces();
+    const bool ends = ahead.atEnd() || ahead.on(U';') || ahead.on(U'.') || ahead.on(U',');
+    if (ends && !m_out.terms.empty()) {
+        m_out.terms.back().continues = true;
+    }
+}
+
+// A raised number with no mark after it belongs to the term before, where that has none.
+bool TermReader::looseCount() {
+    if (!m_cursor.isSuperscript() || !isDigit(m_cursor.sign())) {
+        return false;
+    }
+    GlyphCursor ahead = m_cursor;
+    if (readSignature(ahead, false)) {
+        return false;
+    }
+    const int series = ahead.takeNumber(GlyphLevel::superscript);
+    ahead.skipSpaces();
+    if (ahead.on(U'"') && series > 1 && series < kMostAlphabets) {
+        m_cursor = ahead;
+        if (std::optional<Term> term = quoted()) {
+            term->first.prefix = superscript(series) + term->first.prefix;
+            push(std::move(*term));
+        }
+        return true;
+    }
+    if (m_out.terms.empty() || !m_out.terms.back().counts.empty()) {
+        const std::size_t at = m_cursor.byteOffset();
+        m_cursor.takeNumber(GlyphLevel::superscript);
+        problem(at, "a raised number stands here without a signature");
+        return true;
+    }
+    return count(m_out.terms.back());
+}
+
+// A lone number is a signature where a count or a range with one follows: 1⁴, 1-30⁸, 1-5.8.
+bool TermReader::numberIsSignature() const {
+    GlyphCursor ahead = m_cursor;
+    for (int ends = 0; ends < 2; ++ends) {
+        ahead.takeNumber(GlyphLevel::superscript);
+        if (ahead.takeNumber() < 0) {
+            return false;
+        }
+        if (ahead.isSuperscript() || ahead.isSubscript()) {
+            return true;
+        }
+        if (ahead.on(U'.') && isDigit(ahead.sign(1)) && ahead.level(1) == GlyphLevel::line) {
+            return true;
+        }
+        if (!ahead.take(U'-')) {
+            return false;
+        }
+    }
+    return false;
+}
+
+std::optional<Signature> TermReader::signatureHere() {
+    return readSignature(m_cursor, numberIsSignature());
+}
+
+std::optional<Term> TermReader::run() {
+    Term term;
+    const std::size_t start = m_cursor.position();
+    term.at = m_cursor.byteOffset();
+    term.alphabet = m_alphabet;
+    std::optional<Signature> first = signatureHere();
+    if (!first) {
+        m_cursor.setPosition(start);
+        return std::nullopt;
+    }
+    term.first = std::move(*first);
+    dottedNumerals(term);
+    count(term);
+    if (m_cursor.on(U'(') && term.only.empty()) {
+        // "A(-A1)-K⁸", "A(-A₂)⁴": the change stands before the rest of its term.
+        GlyphCursor ahead = m_cursor;
+        ahead.setPosition(closing(m_cursor.position()) + 1);
+        const bool goesOn = (ahead.on(U'-') && isLetter(ahead.sign(1))) ||
+                            (ahead.isSuperscript() && term.counts.empty());
+        if (goesOn) {
+            parenthesis(term);
+            count(term);
+        }
+    }
+    rangeEnd(term);
+    return term;
+}
+
+void TermReader::rangeEnd(Term& term) {
+    const std::size_t start = m_cursor.position();
+    m_cursor.skipSpaces();
+    if (!m_cursor.take(U'-')) {
+        m_cursor.setPosition(start);
+        return;
+    }
+    m_cursor.skipSpaces();
+    const std::size_t at = m_cursor.byteOffset();
+    const bool number = term.first.kind == SignatureKind::number;
+    std::optional<Signature> last = readSignature(m_cursor, number);
+    if (!last) {
+        problem(at, "after '" + toText(term.first) + "-' a signature is expected");
+        return;
+    }
+    const std::vector<int> before = std::exchange(term.counts, {});
+    const CountForm form = std::exchange(term.form, CountForm::none);
+    term.last = std::move(*last);
+    if (!count(term)) {
+        term.counts = before;
+        term.form = form;
+    } else if (!before.empty() && before != term.counts) {
+        problem(at, "the two ends of '" + toText(term.first) + "-" + toText(*term.last) +
+                        "' have different leaf counts");
+    }
+}
+
+// "1i": the leaf in small roman numerals, as it is signed.
+void TermReader::romanLeaf(Term& term) {
+    std::string numerals;
+    while (isLatin(m_cursor.sign(numerals.size())) && numerals.size() < 8) {
+        numerals.push_back(static_cast<char>(m_cursor.sign(numerals.size())));
+    }
+    const std::optional<int> leaf = romanValue(numerals);
+    if (leaf && *leaf < 100 && numerals.front() >= 'a') {
+        m_cursor.advance(numerals.size());
+        term.only = {*leaf};
+    }
+}
+
+// "gg3.4", "Gg⁶": as really signed, its leaves or its count inside the quotes or behind them.
+std::optional<Term> TermReader::quoted() {
+    const char32_t mark = m_cursor.sign();
+    const std::size_t start = m_cursor.position();
+    std::size_t close = start + 1;
+    while (close < m_cursor.end() && m_glyphs[close].sign != mark) {
+        ++close;
+    }
+    if (close >= m_cursor.end() || close == start + 1) {
+        problem(m_cursor.byteOffset(), "a quotation mark is opened here and never closed");
+        m_cursor.advance();
+        return std::nullopt;
+    }
+    Term term;
+    term.at = m_cursor.byteOffset();
+    const std::size_t end = m_cursor.end();
+    m_cursor.setEnd(close);
+    m_cursor.advance();
+    std::optional<Signature> inside = readSignature(m_cursor, true);
+    if (inside) {
+        term.first = std::move(*inside);
+        count(term);
+    }
+    if (inside && term.counts.empty() && term.only.empty() && !m_cursor.atEnd()) {
+        romanLeaf(term);
+    }
+    if (!inside || !m_cursor.atEnd()) {
+        term = Term{term.at};
+        term.first.kind = SignatureKind::symbol;
+        term.first.base = textOf(start + 1, close);
+    }
+    term.first.quoted = true;
+    m_cursor.setEnd(end);
+    m_cursor.setPosition(close + 1);
+    if (term.counts.empty() && term.only.empty()) {
+        count(term);
+    }
+    return term;
+}
+
+// What nothing else could take: reported with its place, up to the next space or separator.
+void TermReader::unreadable() {
+    const std::size_t start = m_cursor.position();
+    const std::size_t at = m_cursor.byteOffset();
+    do {
+        m_cursor.advance();
+    } while (!m_cursor.atEnd() && !isSpace(m_cursor.sign()) && !m_cursor.on(U',') &&
+             !m_cursor.on(U';'));
+    const std::string found = textOf(start, m_cursor.position());
+    const bool bare = !m_out.terms.empty() && m_out.terms.back().counts.empty() && start > 0 &&
+                      !isSpace(m_glyphs[start - 1].sign);
+    if (bare) {
+        const Term& before = m_out.terms.back();
+        problem(at, "after '" + toText(before.last ? *before.last : before.first) +
+                        "' a leaf count is expected, found '" + found + "'");
+    } else {
+        problem(at, "a signature is expected, found '" + found + "'");
+    }
+}
+
+std::string TermReader::textOf(std::size_t from, std::size_t to) const {
+    const auto byteAt = [&](std::size_t i) {
+        return i < m_glyphs.size() ? m_glyphs[i].at : m_text.size();
+    };
+    std::size_t begin = byteAt(from);
+    std::size_t end = byteAt(to);
+    while (begin < end && m_text[begin] == ' ') {
+        ++begin;
+    }
+    while (begin < end && m_text[end - 1] == ' ') {
+        --end;
+    }
+    return std::string(m_text.substr(begin, end - begin));
+}
+
+// The place of the bracket that closes the one at `from`; the end of reading where there is none.
+std::size_t TermReader::closing(std::size_t from) const {
+    const char32_t open = m_glyphs[from].sign;
+    const char32_t shut = open == U'(' ? U')' : U']';
+    int depth = 0;
+    for (std::size_t i = from; i < m_cursor.end(); ++i) {
+        depth += m_glyphs[i].sign == open ? 1 : m_glyphs[i].sign == shut ? -1 : 0;
+        if (depth == 0) {
+            return i;
+        }
+    }
+    return m_cursor.end();
+}
+
+void TermReader::problem(std::size_t at, std::string message) {
+    if (m_out.problems.size() < kMostProblems) {
+        m_out.problems.push_back({at, std::move(message)});
+    }
+}
+
+Terms readTerms(std::string_view formula) {
+    return TermReader(formula).read();
+}
+
+} // namespace headcap::core

@@ -1,0 +1,93 @@
+// Reads a formula into its terms. Internal to the formula reader: formula.h is what others use.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/collation/glyphs.h"
+#include "core/collation/terms.h"
+
+namespace headcap::core {
+
+class TermReader {
+public:
+    explicit TermReader(std::string_view formula);
+    Terms read();
+
+private:
+    enum class Sign : unsigned char { none, cancelled, replaced, added, identical };
+
+    // Items: term_reader.cpp.
+    void label();
+    void items();
+    void item();
+    bool bracketItem();
+    void group(std::size_t length);
+    void plus();
+    bool looseCount();
+    void part();
+    void push(Term term);
+    void repeatPart();
+    bool partLabel();
+    std::optional<Term> run();
+    std::optional<Term> quoted();
+    void romanLeaf(Term& term);
+    [[nodiscard]] bool numberIsSignature() const;
+    std::optional<Signature> signatureHere();
+    void rangeEnd(Term& term);
+    void unreadable();
+
+    // Leaf counts: count_reader.cpp.
+    bool count(Term& term);
+    bool raisedCount(Term& term);
+    bool bracedCount(Term& term);
+    bool leafNumbers(Term& term, GlyphLevel level);
+    [[nodiscard]] bool opensSeries() const;
+    void checkCounts(Term& term);
+    bool dottedNumerals(Term& term);
+
+    // Changes in parentheses: change_reader.cpp.
+    void parenthesis(Term& host);
+    void changes(Term& host);
+    void clause(Term& host, std::optional<LeafTarget>& removed);
+    void added(Term& host, std::optional<LeafTarget> after);
+    Sign takeSign();
+    void skipLeafCount();
+    std::vector<LeafTarget> leafList(bool raisedIsLeaf);
+    bool leafTargets(std::vector<LeafTarget>& out, bool raisedIsLeaf);
+    bool statedOfLeaves(Term& host, std::vector<LeafTarget> targets, std::size_t at);
+    [[nodiscard]] std::size_t clauseEnd() const;
+    std::string clauseText();
+
+    // Prose around the formula: prose_reader.cpp.
+    bool prose(bool afterPoint);
+    bool statement();
+    bool multiplication();
+    [[nodiscard]] bool wordsAhead() const;
+    [[nodiscard]] std::size_t proseEnd() const;
+    void noteBlanks(std::string_view text);
+    void insertionPlace(std::string_view text);
+    void setAside(std::string text);
+    bool scriptNote(std::string_view text);
+
+    [[nodiscard]] std::string textOf(std::size_t from, std::size_t to) const;
+    [[nodiscard]] std::size_t closing(std::size_t from) const;
+    void problem(std::size_t at, std::string message);
+
+    std::string_view m_text;
+    std::vector<Glyph> m_glyphs;
+    GlyphCursor m_cursor;
+    Terms m_out;
+    int m_part = 0;
+    std::size_t m_partStart = 0;
+    int m_alike = 1;                   // volumes the part being read describes
+    std::optional<LeafTarget> m_after; // where what follows in prose is inserted
+    int m_depth = 0;
+    bool m_loweredCounts = false; // A-Z₈: counts stand below the line in this record
+    bool m_inferred = false;      // inside a bracketed group
+    Alphabet m_alphabet = Alphabet::latin;
+};
+
+} // namespace headcap::core

@@ -1,0 +1,189 @@
+#include "core/materials/ledger.h"
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+namespace headcap::core {
+namespace {
+
+using Checked = tl::expected<const Material*, LedgerProblem>;
+
+Checked checkAmount(const Lot& lot, Amount amount, const Shelf& shelf) {
+    const Material* kind = shelf.material(lot.material);
+    if (kind == nullptr) {
+        return tl::unexpected(LedgerProblem::materialUnknown);
+    }
+    if (amount.unit != kind->unit) {
+        return tl::unexpected(LedgerProblem::unitDiffers);
+    }
+    if (amount.count <= 0) {
+        return tl::unexpected(LedgerProblem::amountNotAbove);
+    }
+    return kind;
+}
+
+LedgerEntry entryOf(const Id<Lot>& lot, LedgerKind kind, Amount amount, const Hand& hand,
+                    IdSource& ids, const std::string& note = {}) {
+    return {.id = ids.next<LedgerEntry>(),
+            .lot = lot,
+            .at = hand.at,
+            .who = hand.who,
+            .kind = kind,
+            .amount = amount,
+            .use = std::nullopt,
+            .contraryOf = std::nullopt,
+            .note = note};
+}
+
+tl::expected<std::vector<const Lot*>, LedgerProblem> sourcesOf(const std::vector<MixPart>& parts,
+                                                               const Shelf& shelf) {
+    std::vector<const Lot*> sources;
+    for (const MixPart& part : parts) {
+        const Lot* source = shelf.lot(part.source);
+        if (source == nullptr) {
+            return tl::unexpected(LedgerProblem::lotUnknown);
+        }
+        if (const auto checked = checkAmount(*source, part.amount, shelf); !checked) {
+            return tl::unexpected(checked.error());
+        }
+        sources.push_back(source);
+    }
+    if (sources.empty()) {
+        return tl::unexpected(LedgerProblem::sourceMissing);
+    }
+    return sources;
+}
+
+} // namespace
+
+std::optional<Amount> balanceOf(const Id<Lot>& lot, Unit unit,
+                                std::span<const LedgerEntry> ledger) {
+    std::optional<Amount> balance{Amount{0, unit}};
+    for (const LedgerEntry& entry : ledger) {
+        if (entry.lot == lot && balance) {
+            balance = sum(*balance, entry.amount);
+        }
+    }
+    return balance;
+}
+
+tl::expected<Change, LedgerProblem> receiveLot(const Lot& lot, Amount amount, const Shelf& shelf,
+                                               const Hand& hand, IdSource& ids) {
+    if (lot.number.empty()) {
+        return tl::unexpected(LedgerProblem::numberMissing);
+    }
+    const auto kind = checkAmount(lot, amount, shelf);
+    if (!kind) {
+        return tl::unexpected(kind.error());
+    }
+    const bool saved = lot.origin == LotOrigin::saved;
+    if (saved && lot.savedFrom.empty()) {
+        return tl::unexpected(LedgerProblem::sourceMissing);
+    }
+    Change change{.sentence =
+                      fmt::format("Lot {} {}: {}, {}", lot.number, saved ? "saved" : "received",
+                                  (*kind)->name, toText(amount)),
+                  .who = hand.who};
+    change.add(lot).add(
+        entryOf(lot.id, saved ? LedgerKind::saved : LedgerKind::received, amount, hand, ids));
+    return change;
+}
+
+tl::expected<Change, LedgerProblem> mixLot(const Lot& lot, const std::vector<MixPart>& parts,
+                                           Amount yield, const Shelf& shelf, const Hand& hand,
+                                           IdSource& ids) {
+    if (lot.number.empty()) {
+        return tl::unexpected(LedgerProblem::numberMissing);
+    }
+    const auto kind = checkAmount(lot, yield, shelf);
+    if (!kind) {
+        return tl::unexpected(kind.error());
+    }
+    const auto sources = sourcesOf(parts, shelf);
+    if (!sources) {
+        return tl::unexpected(sources.error());
+    }
+    Change change{.who = hand.who};
+    change.add(lot);
+    std::string from;
+    for (std::size_t i = 0; i < parts.size(); ++i) {
+        const Lot& source = *(*sources)[i];
+        change.add(LotPart{.id = ids.next<LotPart>(),
+                           .lot = lot.id,
+                           .source = source.id,
+                           .amount = parts[i].amount});
+        change.add(entryOf(source.id, LedgerKind::mixedOut, parts[i].amount.negated(), hand, ids,
+                           "for lot " + lot.number));
+        from += fmt::format("{}{} of {}", from.empty() ? "" : ", ", toText(parts[i].amount),
+                            source.number);
+    }
+    change.add(entryOf(lot.id, LedgerKind::mixedIn, yield, hand, ids));
+    change.sentence =
+        fmt::format("Lot {} mixed: {}, {} from {}", lot.number, (*kind)->name, toText(yield), from);
+    return change;
+}
+
+tl::expected<Change, LedgerProblem> discardFrom(const Lot& lot, Amount amount,
+                                                const std::string& why, const Shelf& shelf,
+                                                const Hand& hand, IdSource& ids) {
+    const auto kind = checkAmount(lot, amount, shelf);
+    if (!kind) {
+        return tl::unexpected(kind.error());
+    }
+    if (why.empty()) {
+        return tl::unexpected(LedgerProblem::reasonMissing);
+    }
+    Change change{.sentence =
+                      fmt::format("Lot {}: {} thrown away: {}", lot.number, toText(amount), why),
+                  .who = hand.who};
+    change.add(entryOf(lot.id, LedgerKind::discarded, amount.negated(), hand, ids, why));
+    return change;
+}
+
+tl::expected<Change, LedgerProblem> discardRest(const Lot& lot, Revision read,
+                                                const std::string& why, const Shelf& shelf,
+                                                const Hand& hand, IdSource& ids) {
+    if (why.empty()) {
+        return tl::unexpected(LedgerProblem::reasonMissing);
+    }
+    const auto balance = shelf.balanceOf(lot.id);
+    if (!balance) {
+        return tl::unexpected(LedgerProblem::balanceUnknown);
+    }
+    Change change{.sentence = fmt::format("Lot {} done with: {}", lot.number, why),
+                  .who = hand.who};
+    if (balance->count > 0) {
+        change.add(entryOf(lot.id, LedgerKind::discarded, balance->negated(), hand, ids, why));
+    }
+    Lot done = lot;
+    done.finished = true;
+    change.update(done, read);
+    return change;
+}
+
+tl::expected<Change, LedgerProblem> countLot(const Lot& lot, Amount counted,
+                                             const std::string& note, const Shelf& shelf,
+                                             const Hand& hand, IdSource& ids) {
+    const Material* kind = shelf.material(lot.material);
+    if (kind == nullptr) {
+        return tl::unexpected(LedgerProblem::materialUnknown);
+    }
+    if (counted.unit != kind->unit) {
+        return tl::unexpected(LedgerProblem::unitDiffers);
+    }
+    if (counted.count < 0) {
+        return tl::unexpected(LedgerProblem::amountNotAbove);
+    }
+    const auto balance = balanceOf(lot.id, kind->unit, shelf.ledger);
+    const auto difference = balance ? sum(counted, balance->negated()) : std::nullopt;
+    if (!difference) {
+        return tl::unexpected(LedgerProblem::balanceUnknown);
+    }
+    Change change{.sentence = fmt::format("Lot {} counted: {}", lot.number, toText(counted)),
+                  .who = hand.who};
+    change.add(entryOf(lot.id, LedgerKind::counted, *difference, hand, ids, note));
+    return change;
+}
+
+} // namespace headcap::core

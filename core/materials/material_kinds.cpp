@@ -1,0 +1,70 @@
+#include "core/materials/material_kinds.h"
+
+#include <algorithm>
+#include <array>
+
+#include <nlohmann/json.hpp>
+
+#include "core/vocabulary/vocabulary_file.h"
+
+namespace headcap::core {
+namespace {
+
+constexpr std::array<std::string_view, 6> kUnitNames{"gram",  "millilitre", "square_millimetre",
+                                                     "metre", "sheet",      "piece"};
+
+std::vector<MaterialKind> readAll() {
+    using namespace vocabulary;
+    std::vector<MaterialKind> all;
+    const auto json = file("material_kinds.json");
+    for (const auto& entry : member(json, "kinds")) {
+        all.push_back(
+            {.key = text(entry, "key"),
+             .name = text(entry, "name"),
+             .kind = named<MaterialClass>(EnumNames<MaterialClass>::kNames, text(entry, "class")),
+             .unit = named<Unit>(kUnitNames, text(entry, "unit")),
+             .properties = texts(entry, "properties"),
+             .shelfLifeDays = numberOr(entry, "shelf_life_days"),
+             .reversibility = named<Reversibility>(EnumNames<Reversibility>::kNames,
+                                                   text(entry, "reversibility")),
+             .removal = text(entry, "removal"),
+             .caution = textOr(entry, "caution"),
+             .aat = textOr(entry, "aat"),
+             .sources = texts(entry, "sources")});
+    }
+    return all;
+}
+
+} // namespace
+
+const std::vector<MaterialKind>& materialKinds() {
+    static const std::vector<MaterialKind> kAll = readAll();
+    return kAll;
+}
+
+const MaterialKind* materialKindNamed(std::string_view key) {
+    const auto& all = materialKinds();
+    const auto found = std::ranges::find(all, key, &MaterialKind::key);
+    return found == all.end() ? nullptr : &*found;
+}
+
+Material materialFrom(const MaterialKind& kind, const Id<Material>& id) {
+    return {.id = id,
+            .name = kind.name,
+            .kind = kind.kind,
+            .unit = kind.unit,
+            .shelfLifeDays = kind.shelfLifeDays,
+            .removal = kind.removal,
+            .reversibility = kind.reversibility,
+            .caution = kind.caution};
+}
+
+std::string_view wordsFor(MaterialClass kind) {
+    constexpr std::array<std::string_view, 13> kWords{
+        "paper",       "tissue",        "board",        "leather",           "vellum",
+        "cloth",       "thread",        "dry adhesive", "prepared adhesive", "solvent",
+        "consolidant", "ink or colour", "consumable"};
+    return kWords[static_cast<std::size_t>(kind)];
+}
+
+} // namespace headcap::core

@@ -1,0 +1,181 @@
+#include <algorithm>
+#include <set>
+
+#include <fmt/format.h>
+
+#include "core/custody/hazards.h"
+#include "core/report/sections.h"
+#include "core/report/writing.h"
+#include "core/survey/condition_terms.h"
+#include "core/treatment/techniques.h"
+#include "core/values/english.h"
+
+namespace headcap::core::report {
+namespace {
+
+std::string_view wordsFor(PhotoRole role) {
+    switch (role) {
+    case PhotoRole::before:
+        return "Before treatment";
+    case PhotoRole::during:
+        return "During treatment";
+    case PhotoRole::after:
+        return "After treatment";
+    case PhotoRole::detail:
+        break;
+    }
+    return "Detail";
+}
+
+std::string captionOf(const JobFile& file, const Photograph& photograph) {
+    return joined({sentence(wordsFor(photograph.role)), sentence(photograph.caption),
+                   sentence(placeIn(file, photograph.part, photograph.place))},
+                  " ");
+}
+
+void addHazardAdvice(List& list, const JobFile& file) {
+    for (const Hazard& hazard : file.hazards) {
+        const HazardKind* kind = hazardNamed(hazard.term);
+        if (hazard.state != HazardState::cleared) {
+            list.items.push_back(
+                {plain(fmt::format("{} ({}). {}", hazardName(hazard.term),
+                                   core::wordsFor(hazard.state),
+                                   kind ? kind->report : "Ask a qualified person before use.")),
+                 refOf(hazard.id)});
+        }
+    }
+}
+
+// What was found that still asks for care.
+void addHandlingAdvice(List& list, const JobFile& file) {
+    for (const Finding& finding : file.findings) {
+        if (finding.handling == Handling::yes) {
+            continue;
+        }
+        list.items.push_back(
+            {plain(sentence(fmt::format("{}, {}: {}",
+                                        joined({componentName(finding.component),
+                                                placeIn(file, finding.part, finding.place)},
+                                               ", "),
+                                        termName(finding.component, finding.term),
+                                        finding.handling == Handling::no
+                                            ? "was found not fit to be handled; ask before use"
+                                            : "was found to need care in handling"))),
+             refOf(finding.id)});
+    }
+}
+
+void addTechniqueAdvice(List& list, const JobFile& file) {
+    std::set<std::string> given;
+    for (const Step& step : file.steps) {
+        const Technique* technique = techniqueNamed(step.technique);
+        if (!step.struckAt && technique != nullptr && !technique->advice.empty() &&
+            given.insert(technique->advice).second) {
+            list.items.push_back({plain(technique->advice), std::nullopt});
+        }
+    }
+}
+
+void addLeafAdvice(List& list, const JobFile& file) {
+    for (const Facsimile& leaf : file.facsimiles) {
+        list.items.push_back(
+            {plain(sentence(fmt::format(
+                 "{} at {} is not of this copy; should the original turn up, it comes out so: {}",
+                 leaf.kind == SuppliedKind::facsimile ? "The facsimile" : "The leaf supplied",
+                 orUnnamed(placeIn(file, leaf.part, leaf.place)),
+                 leaf.removal.empty() ? "not recorded" : leaf.removal))),
+             refOf(leaf.id)});
+    }
+}
+
+struct Part {
+    std::size_t steps = 0;
+    Minutes minutes{0};
+    std::vector<std::string> other;
+};
+
+Part partOf(const JobFile& file, const Id<Person>& id) {
+    Part part;
+    for (const Step& step : file.steps) {
+        if (step.who == id) {
+            ++part.steps;
+            part.minutes += step.struckAt ? Minutes{0} : step.minutes;
+        }
+    }
+    const auto any = [&](const auto& records) {
+        return std::ranges::any_of(records, [&](const auto& record) { return record.who == id; });
+    };
+    if (any(file.examinations) || any(file.tests)) {
+        part.other.emplace_back("examination");
+    }
+    if (any(file.collations) || any(file.collationFindings)) {
+        part.other.emplace_back("collation");
+    }
+    if (any(file.proposals)) {
+        part.other.emplace_back("proposal");
+    }
+    return part;
+}
+
+} // namespace
+
+Section figuresSection(const Context& at) {
+    Section section{.key = "figures", .title = "Figures"};
+    Figures figures;
+    for (const Photograph& photograph : at.file.photographs) {
+        if (photograph.inReport) {
+            figures.figures.push_back({.number = static_cast<int>(figures.figures.size()) + 1,
+                                       .photograph = photograph.digest,
+                                       .widthPx = photograph.widthPx,
+                                       .heightPx = photograph.heightPx,
+                                       .width = photograph.figureWidth,
+                                       .caption = captionOf(at.file, photograph),
+                                       .source = refOf(photograph.id)});
+        }
+    }
+    if (figures.figures.empty()) {
+        section.blocks.emplace_back(Statement{"No photograph stands in this report."});
+    } else {
+        section.blocks.emplace_back(std::move(figures));
+    }
+    return section;
+}
+
+Section adviceSection(const Context& at) {
+    Section section{.key = "advice", .title = "Advice for its care"};
+    List list;
+    addHazardAdvice(list, at.file);
+    addHandlingAdvice(list, at.file);
+    addTechniqueAdvice(list, at.file);
+    addLeafAdvice(list, at.file);
+    if (!at.file.job.advice.empty()) {
+        list.items.push_back({plain(sentence(at.file.job.advice)), std::nullopt});
+    }
+    list.items.push_back(
+        {plain("Keep this report with the book, or where it will be found with it."),
+         std::nullopt});
+    section.blocks.emplace_back(std::move(list));
+    return section;
+}
+
+Section peopleSection(const Context& at) {
+    Section section{.key = "people", .title = "Who did the work"};
+    Table table{{{"Name", 4}, {"As", 3}, {"Part in the work", 6}}, {}};
+    for (const Person& person : at.file.people) {
+        const Part part = partOf(at.file, person.id);
+        if (part.steps == 0 && part.other.empty()) {
+            continue;
+        }
+        table.rows.push_back(row(
+            {person.name, person.role,
+             joined({listed(part.other),
+                     part.steps > 0 ? counted(part.steps, "entry of the log", "entries of the log")
+                                    : "",
+                     part.minutes.count() > 0 ? minutesText(part.minutes) : ""})},
+            refOf(person.id)));
+    }
+    addOr(section, std::move(table), "Nobody's work is logged.");
+    return section;
+}
+
+} // namespace headcap::core::report

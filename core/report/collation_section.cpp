@@ -1,0 +1,71 @@
+#include <fmt/format.h>
+
+#include "core/report/labels.h"
+#include "core/report/sections.h"
+#include "core/report/trade_words.h"
+#include "core/report/writing.h"
+#include "core/values/english.h"
+
+namespace headcap::core::report {
+namespace {
+
+std::string tallyText(std::string_view what, std::int64_t calledFor, std::int64_t present) {
+    if (calledFor == 0 && present == 0) {
+        return "";
+    }
+    return calledFor == 0 ? fmt::format("{} {} present", present, what)
+                          : fmt::format("{} {} called for, {} present", calledFor, what, present);
+}
+
+void addCollation(Section& section, const JobFile& file, const Collation& collation) {
+    const RecordRef source = refOf(collation.id);
+    const std::string part = placeIn(file, collation.part, "");
+    if (!part.empty()) {
+        section.blocks.emplace_back(Subheading{capitalised(part)});
+    }
+    Facts facts;
+    addFact(facts, labels::kThisCopy,
+            collation.statement.empty() ? "no statement is written" : collation.statement, source);
+    addFact(facts, labels::kFormula, collation.formula, source);
+    addFact(facts, labels::kExtent, collation.extent, source);
+    addFact(facts, labels::kAgainst, collation.authority, source);
+    addFact(facts, labels::kTally,
+            joined({tallyText("leaves", collation.leavesCalledFor, collation.leavesPresent),
+                    tallyText("plates", collation.platesCalledFor, collation.platesPresent)}),
+            source);
+    addFact(facts, labels::kEstablished, collation.method, source);
+    addFact(facts, labels::kNotLookedAt, collation.notExamined, source);
+    addFact(facts, labels::kFinished,
+            joined({collation.finishedOn ? dayText(*collation.finishedOn) : "not finished",
+                    personName(file, collation.who)},
+                   ", "),
+            source);
+    addIf(section, std::move(facts));
+}
+
+} // namespace
+
+Section collationSection(const Context& at) {
+    const JobFile& file = at.file;
+    Section section{.key = "collation", .title = "Collation"};
+    if (file.collations.empty()) {
+        section.blocks.emplace_back(Statement{"The book was not collated."});
+    }
+    for (const Collation& collation : file.collations) {
+        addCollation(section, file, collation);
+    }
+    Table findings{{{"Leaves", 2}, {"Found", 4}, {"When", 2}, {"What was done", 4}}, {}};
+    for (const CollationFinding& finding : file.collationFindings) {
+        findings.rows.push_back(
+            row({placeIn(file, finding.part, finding.place),
+                 joined({std::string{wordsFor(finding.kind)}, finding.note}),
+                 finding.onArrival ? "on arrival" : "later",
+                 joined({std::string{wordsFor(finding.decision)}, finding.decisionNote})},
+                refOf(finding.id)));
+    }
+    section.blocks.emplace_back(Subheading{"Findings of the collation"});
+    addOr(section, std::move(findings), "Nothing out of order was found in collating.");
+    return section;
+}
+
+} // namespace headcap::core::report

@@ -1,0 +1,186 @@
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include "core/materials/material_kinds.h"
+#include "core/report/labels.h"
+#include "core/report/sections.h"
+#include "core/report/trade_words.h"
+#include "core/report/writing.h"
+#include "core/treatment/bench_log.h"
+#include "core/treatment/techniques.h"
+#include "core/values/english.h"
+
+namespace headcap::core::report {
+namespace {
+
+std::string orNot(std::string text) {
+    return text.empty() ? "NOT RECORDED" : text;
+}
+
+Facts leafFacts(const Context& at, const Facsimile& leaf) {
+    const JobFile& file = at.file;
+    const RecordRef source = refOf(leaf.id);
+    const bool printed = leaf.kind == SuppliedKind::facsimile;
+    Facts facts;
+    addFact(facts, labels::kLeaf, orNot(placeIn(file, leaf.part, leaf.place)), source);
+    const std::string from = joined({leaf.institution, leaf.shelfmark}, ", ");
+    addFact(facts, labels::kTakenFrom, printed ? orNot(from) : from, source);
+    const std::string edition =
+        joined({leaf.edition, leaf.sourceDate ? toText(*leaf.sourceDate) : ""}, ", ");
+    addFact(facts, labels::kEdition, printed ? orNot(edition) : edition, source);
+    addFact(
+        facts, labels::kImages,
+        joined({leaf.address, leaf.consultedOn ? "consulted on " + dayText(*leaf.consultedOn) : ""},
+               ", "),
+        source);
+    addFact(facts, labels::kPermission, leaf.permission, source);
+    addFact(facts, labels::kProvenance, printed ? leaf.provenance : orNot(leaf.provenance), source);
+    addFact(facts, labels::kAgreement,
+            joined({std::string{wordsFor(leaf.verdict)}, leaf.verification.empty()
+                                                             ? "how it was compared is NOT RECORDED"
+                                                             : leaf.verification}),
+            source);
+    const std::string on = lotText(file, leaf.printedOn);
+    const std::string printing = joined({leaf.printing, on.empty() ? "" : "on " + on});
+    addFact(facts, labels::kPrinted, printed ? orNot(printing) : printing, source);
+    const std::string with = lotText(file, leaf.attachedWith);
+    addFact(facts, labels::kHeldBy,
+            orNot(joined({leaf.attachment, with.empty() ? "" : "with " + with})), source);
+    addFact(facts, labels::kMarked, printed ? orNot(leaf.marking) : leaf.marking, source);
+    addFact(facts, labels::kComesOut, orNot(leaf.removal), source);
+    const Step* step = file.step(leaf.step);
+    addFact(facts, labels::kPutIn,
+            step ? dayText(at.clock.dayOf(step->at)) + ", by " + personName(file, step->who) : "",
+            source);
+    return facts;
+}
+
+bool isRepair(const JobFile& file, const Step& step) {
+    const Technique* technique = techniqueNamed(step.technique);
+    const bool adds = technique != nullptr && technique->adds;
+    return !step.struckAt &&
+           (adds || std::ranges::any_of(file.usesOf(step),
+                                        [](const MaterialUse* use) { return use->stays; }));
+}
+
+std::string originText(const JobFile& file, const Lot& lot) {
+    std::vector<std::string> parts;
+    switch (lot.origin) {
+    case LotOrigin::bought:
+        parts.push_back("bought");
+        break;
+    case LotOrigin::saved:
+        parts.push_back("saved from " +
+                        (lot.savedFrom.empty() ? "a source not recorded" : lot.savedFrom));
+        parts.push_back(lot.whyFree);
+        break;
+    case LotOrigin::mixed:
+        parts.push_back("mixed in the workshop");
+        break;
+    case LotOrigin::offcut:
+        parts.push_back("cut from " + orNot(lotText(file, lot.parent)));
+        break;
+    }
+    std::vector<std::string> sources;
+    for (const LotPart& part : file.lotParts) {
+        if (part.lot == lot.id) {
+            sources.push_back(toText(part.amount) + " of " + lotText(file, part.source));
+        }
+    }
+    parts.push_back(sources.empty() ? "" : "from " + listed(sources));
+    parts.push_back(lot.recipe);
+    parts.push_back(lot.strength ? toText(*lot.strength) : "");
+    parts.push_back(lot.mixedOn ? "mixed on " + dayText(*lot.mixedOn) : "");
+    parts.push_back(lot.supplier);
+    parts.push_back(lot.maker == lot.supplier ? "" : lot.maker);
+    parts.push_back(lot.product);
+    parts.push_back(lot.batch.empty() ? "" : "batch " + lot.batch);
+    parts.push_back(lot.watermark.empty() ? "" : "watermark " + lot.watermark);
+    return joined(parts, ", ");
+}
+
+std::string kindText(const Material* kind) {
+    return kind ? joined({kind->name, std::string{core::wordsFor(kind->kind)}, kind->composition,
+                          kind->standard})
+                : "";
+}
+
+} // namespace
+
+Section suppliedLeaves(const Context& at) {
+    Section section{
+        .key = "disclosures_a", .title = "A. Facsimiles and leaves supplied", .level = 2};
+    if (at.file.facsimiles.empty()) {
+        section.blocks.emplace_back(Statement{"No leaf was supplied, in facsimile or original."});
+    }
+    for (const Facsimile& leaf : at.file.facsimiles) {
+        const bool printed = leaf.kind == SuppliedKind::facsimile;
+        section.blocks.emplace_back(
+            Subheading{joined({printed ? "Facsimile" : "Original leaf from another copy",
+                               placeIn(at.file, leaf.part, leaf.place)},
+                              ": ")});
+        section.blocks.emplace_back(leafFacts(at, leaf));
+    }
+    return section;
+}
+
+Section repairs(const Context& at) {
+    Section section{.key = "disclosures_b", .title = "B. Repairs and parts replaced", .level = 2};
+    Table table{{{"Repair", 4}, {"Where", 3}, {"With", 4}, {"How it is undone", 5}}, {}};
+    for (const Step& step : at.file.steps) {
+        if (!isRepair(at.file, step)) {
+            continue;
+        }
+        std::vector<std::string> with;
+        for (const MaterialUse* use : at.file.usesOf(step)) {
+            with.push_back(useText(at.file, *use));
+        }
+        table.rows.push_back(
+            row({joined({capitalised(techniqueName(step.technique)), step.description}),
+                 placeIn(at.file, step.part, step.place), orNot(joined(with)),
+                 joined({std::string{wordsFor(step.reversibility)}, step.undoing})},
+                refOf(step.id)));
+    }
+    addOr(section, std::move(table), "No repair was made and no part replaced.");
+    return section;
+}
+
+Section materialsIntroduced(const Context& at) {
+    const JobFile& file = at.file;
+    Section section{.key = "disclosures_c", .title = "C. Materials introduced", .level = 2};
+    Table uses{{{"Material and lot", 5},
+                {"Amount", 2, true},
+                {"Where", 3},
+                {"In which step", 4},
+                {"How it comes off", 4}},
+               {}};
+    for (const MaterialUse& use : file.uses) {
+        const Step* step = file.step(use.step);
+        if (step == nullptr || step->struckAt) {
+            continue;
+        }
+        const std::string lot = lotText(file, use.lot);
+        uses.rows.push_back(
+            row({orNot(joined({lot, use.material, use.role}, ", ")),
+                 use.amount ? toText(*use.amount) : "not measured",
+                 placeIn(file, step->part, use.place.empty() ? step->place : use.place),
+                 joined({stepTitle(*step), dayText(at.clock.dayOf(step->at))}),
+                 joined({use.stays ? orNot(use.removal.empty() ? step->undoing : use.removal)
+                                   : joined({"used up: nothing of it stays", use.removal}),
+                         use.overrideReason.empty() ? ""
+                                                    : "used all the same: " + use.overrideReason})},
+                refOf(use.id)));
+    }
+    addOr(section, std::move(uses), "No material was introduced.");
+    Table lots{{{"Lot", 2}, {"What it is", 5}, {"Where it comes from", 7}}, {}};
+    for (const Lot& lot : file.lots) {
+        lots.rows.push_back(
+            row({lot.number, kindText(file.material(lot.material)), originText(file, lot)},
+                refOf(lot.id)));
+    }
+    addPart(section, "The lots, and what they were made from", std::move(lots));
+    return section;
+}
+
+} // namespace headcap::core::report

@@ -1,0 +1,107 @@
+#include "core/report/writing.h"
+
+#include "core/materials/shelf.h"
+
+namespace headcap::core::report {
+
+std::vector<Run> plain(std::string text) {
+    return {Run{std::move(text), Run::Style::plain}};
+}
+
+std::vector<Run> italic(std::string text) {
+    return {Run{std::move(text), Run::Style::italic}};
+}
+
+void addFact(Facts& facts, std::string_view label, std::string value,
+             std::optional<RecordRef> source) {
+    if (!value.empty()) {
+        facts.facts.push_back({std::string{label}, plain(std::move(value)), source});
+    }
+}
+
+TableRow row(std::initializer_list<std::string> cells, std::optional<RecordRef> source) {
+    TableRow made{.cells = {}, .source = source};
+    for (const std::string& cell : cells) {
+        made.cells.push_back(plain(cell));
+    }
+    return made;
+}
+
+void addOr(Section& section, Table table, std::string_view nothing) {
+    if (table.rows.empty()) {
+        section.blocks.emplace_back(Statement{std::string{nothing}});
+    } else {
+        section.blocks.emplace_back(std::move(table));
+    }
+}
+
+void addOr(Section& section, List list, std::string_view nothing) {
+    if (list.items.empty()) {
+        section.blocks.emplace_back(Statement{std::string{nothing}});
+    } else {
+        section.blocks.emplace_back(std::move(list));
+    }
+}
+
+void addIf(Section& section, Facts facts) {
+    if (!facts.facts.empty()) {
+        section.blocks.emplace_back(std::move(facts));
+    }
+}
+
+void addPart(Section& section, std::string heading, Table table) {
+    if (!table.rows.empty()) {
+        section.blocks.emplace_back(Subheading{std::move(heading)});
+        section.blocks.emplace_back(std::move(table));
+    }
+}
+
+std::string placeIn(const JobFile& file, const std::optional<Id<Item>>& part,
+                    const std::string& place) {
+    const Item* item = file.part(part);
+    if (item == nullptr || item->id == file.item.id) {
+        return place;
+    }
+    const std::string label = item->volumeLabel.empty() ? headingOf(*item) : item->volumeLabel;
+    return place.empty() ? label : label + ": " + place;
+}
+
+std::string orUnnamed(std::string place) {
+    return place.empty() ? "a place not named" : place;
+}
+
+std::string personName(const JobFile& file, const std::optional<Id<Person>>& id) {
+    const Person* person = file.person(id);
+    return person ? person->name : "";
+}
+
+std::string lotText(const JobFile& file, const std::optional<Id<Lot>>& id) {
+    const Lot* lot = file.lot(id);
+    return lot ? "lot " + lotName(*lot, file.material(lot->material)) : "";
+}
+
+std::string useText(const JobFile& file, const MaterialUse& use) {
+    const std::string lot = lotText(file, use.lot);
+    const std::string what =
+        joined({lot.empty() ? use.material : lot, lot.empty() ? "" : use.material}, ", ");
+    const std::string named = what.empty() ? "a material not named" : what;
+    return use.amount ? toText(*use.amount) + " of " + named : named;
+}
+
+std::string itemTitle(const Item& item) {
+    const std::string title = item.title.empty() ? item.shortTitle : item.title;
+    const std::string date = item.date ? toText(*item.date) : "";
+    return joined({item.author, title, date}, ", ");
+}
+
+std::string joined(const std::vector<std::string>& texts, std::string_view with) {
+    std::string all;
+    for (const std::string& text : texts) {
+        if (!text.empty()) {
+            all += (all.empty() ? std::string{} : std::string{with}) + text;
+        }
+    }
+    return all;
+}
+
+} // namespace headcap::core::report

@@ -1,0 +1,40 @@
+// What the sections of the report are written with: runs, facts and rows, and the names of things.
+#pragma once
+
+#include <initializer_list>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/report/sections.h"
+
+namespace headcap::core::report {
+
+[[nodiscard]] std::vector<Run> plain(std::string text);
+[[nodiscard]] std::vector<Run> italic(std::string text);
+
+// Adds the fact where there is something to say.
+void addFact(Facts& facts, std::string_view label, std::string value,
+             std::optional<RecordRef> source = std::nullopt);
+[[nodiscard]] TableRow row(std::initializer_list<std::string> cells,
+                           std::optional<RecordRef> source = std::nullopt);
+// Adds the block, or the statement where the block has nothing in it.
+void addOr(Section& section, Table table, std::string_view nothing);
+void addOr(Section& section, List list, std::string_view nothing);
+void addIf(Section& section, Facts facts);
+void addPart(Section& section, std::string heading, Table table);
+
+// "vol. 2: K5": a place in its volume, where the item has several.
+[[nodiscard]] std::string placeIn(const JobFile& file, const std::optional<Id<Item>>& part,
+                                  const std::string& place);
+[[nodiscard]] std::string orUnnamed(std::string place); // or "a place not named"
+[[nodiscard]] std::string personName(const JobFile& file, const std::optional<Id<Person>>& id);
+[[nodiscard]] std::string lotText(const JobFile& file, const std::optional<Id<Lot>>& id);
+[[nodiscard]] std::string useText(const JobFile& file, const MaterialUse& use); // "0.4 g of …"
+[[nodiscard]] std::string itemTitle(const Item& item); // author, title, date
+
+// Joined with "; ", the empty ones left out.
+[[nodiscard]] std::string joined(const std::vector<std::string>& texts,
+                                 std::string_view with = "; ");
+
+} // namespace headcap::core::report

@@ -1,0 +1,176 @@
+#include "core/treatment/bench_log.h"
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include "core/treatment/techniques.h"
+#include "core/values/contract.h"
+
+namespace headcap::core {
+namespace {
+
+std::optional<StepProblem> problemOf(const LoggedStep& logged, const Shelf& shelf) {
+    const Step& step = logged.step;
+    if (step.technique.empty() && step.place.empty() && step.description.empty()) {
+        return StepProblem::nothingSaid;
+    }
+    if (step.minutes < Minutes{0}) {
+        return StepProblem::negativeTime;
+    }
+    for (const MaterialUse& use : logged.uses) {
+        HEADCAP_CONTRACT(use.step == step.id && use.job == step.job);
+        if (use.amount && use.amount->count <= 0) {
+            return StepProblem::amountNotAbove;
+        }
+        if (!use.lot) {
+            continue;
+        }
+        const Material* kind = shelf.materialOf(*use.lot);
+        if (kind == nullptr) {
+            return StepProblem::lotUnknown;
+        }
+        if (use.amount && use.amount->unit != kind->unit) {
+            return StepProblem::unitDiffers;
+        }
+    }
+    return std::nullopt;
+}
+
+void writeStep(Change& change, const LoggedStep& logged, IdSource& ids) {
+    change.add(logged.step);
+    for (const MaterialUse& use : logged.uses) {
+        change.add(use);
+        if (use.lot && use.amount) {
+            change.add(LedgerEntry{.id = ids.next<LedgerEntry>(),
+                                   .lot = *use.lot,
+                                   .at = logged.step.at,
+                                   .who = logged.step.who,
+                                   .kind = LedgerKind::used,
+                                   .amount = use.amount->negated(),
+                                   .use = use.id,
+                                   .contraryOf = std::nullopt,
+                                   .note = {}});
+        }
+    }
+}
+
+void giveBack(Change& change, const JobFile& file, const Step& step, const Striking& striking,
+              IdSource& ids) {
+    for (const MaterialUse* use : file.usesOf(step)) {
+        for (const LedgerEntry& entry : standingEntries(file.ledger, use->id)) {
+            change.add(LedgerEntry{.id = ids.next<LedgerEntry>(),
+                                   .lot = entry.lot,
+                                   .at = striking.at,
+                                   .who = striking.who,
+                                   .kind = LedgerKind::contrary,
+                                   .amount = entry.amount.negated(),
+                                   .use = entry.use,
+                                   .contraryOf = entry.id,
+                                   .note = striking.why});
+        }
+    }
+}
+
+tl::expected<Step, StepProblem> struck(const JobFile& file, const Id<Step>& id,
+                                       const Striking& striking) {
+    const Step* step = file.step(id);
+    if (step == nullptr) {
+        return tl::unexpected(StepProblem::notAStep);
+    }
+    if (step->struckAt) {
+        return tl::unexpected(StepProblem::alreadyStruck);
+    }
+    if (striking.why.empty()) {
+        return tl::unexpected(StepProblem::reasonMissing);
+    }
+    Step result = *step;
+    result.struckAt = striking.at;
+    result.struckBy = striking.who;
+    result.struckWhy = striking.why;
+    return result;
+}
+
+// Records that name the old step, made to name the new one.
+template <class Record>
+void follow(Change& change, const JobFile& file, const std::vector<Record>& records,
+            const Id<Step>& from, const Id<Step>& to) {
+    for (const Record& record : records) {
+        if (record.step == from) {
+            Record moved = record;
+            moved.step = to;
+            change.update(moved, file.revisionOf(refOf(record.id)));
+        }
+    }
+}
+
+} // namespace
+
+tl::expected<Change, StepProblem> logStep(const LoggedStep& logged, const Shelf& shelf,
+                                          IdSource& ids) {
+    if (const auto problem = problemOf(logged, shelf)) {
+        return tl::unexpected(*problem);
+    }
+    Change change{.sentence = "Step logged: " + stepTitle(logged.step), .who = logged.step.who};
+    writeStep(change, logged, ids);
+    return change;
+}
+
+tl::expected<Change, StepProblem> strikeStep(const JobFile& file, const Id<Step>& id,
+                                             const Striking& striking, IdSource& ids) {
+    const auto step = struck(file, id, striking);
+    if (!step) {
+        return tl::unexpected(step.error());
+    }
+    Change change{.sentence = fmt::format("Step struck: {}: {}", stepTitle(*step), striking.why),
+                  .who = striking.who};
+    change.update(*step, file.revisionOf(refOf(id)));
+    giveBack(change, file, *step, striking, ids);
+    return change;
+}
+
+tl::expected<Change, StepProblem> correctStep(const JobFile& file, const Id<Step>& old,
+                                              LoggedStep rightly, const Shelf& shelf,
+                                              const Striking& striking, IdSource& ids) {
+    const auto step = struck(file, old, striking);
+    if (!step) {
+        return tl::unexpected(step.error());
+    }
+    rightly.step.corrects = old;
+    if (const auto problem = problemOf(rightly, shelf)) {
+        return tl::unexpected(*problem);
+    }
+    Change change{.sentence =
+                      fmt::format("Step corrected: {}: {}", stepTitle(rightly.step), striking.why),
+                  .who = striking.who};
+    change.update(*step, file.revisionOf(refOf(old)));
+    giveBack(change, file, *step, striking, ids);
+    writeStep(change, rightly, ids);
+    follow(change, file, file.facsimiles, old, rightly.step.id);
+    follow(change, file, file.photographs, old, rightly.step.id);
+    return change;
+}
+
+std::vector<LedgerEntry> standingEntries(const std::vector<LedgerEntry>& ledger,
+                                         const Id<MaterialUse>& use) {
+    std::vector<LedgerEntry> standing;
+    std::ranges::copy_if(ledger, std::back_inserter(standing), [&](const LedgerEntry& entry) {
+        return entry.use == use && !entry.contraryOf &&
+               std::ranges::find(ledger, std::optional{entry.id}, &LedgerEntry::contraryOf) ==
+                   ledger.end();
+    });
+    return standing;
+}
+
+std::string stepTitle(const Step& step) {
+    std::string title = techniqueName(step.technique);
+    if (title.empty()) {
+        title = step.description;
+    }
+    if (step.place.empty()) {
+        return title;
+    }
+    return title.empty() ? step.place : title + ", " + step.place;
+}
+
+} // namespace headcap::core

@@ -1,0 +1,306 @@
+#include "core/treatment/line_places.h"
+
+#include <algorithm>
+#include <array>
+
+namespace headcap::core::line {
+namespace {
+
+constexpr std::array kPartsOfABook = std::to_array<std::string_view>({"upper outer joint",
+                                                                      "lower outer joint",
+                                                                      "upper inner hinge",
+                                                                      "lower inner hinge",
+                                                                      "front free endpaper",
+                                                                      "back free endpaper",
+                                                                      "upper board",
+                                                                      "lower board",
+                                                                      "front board",
+                                                                      "back board",
+                                                                      "rear board",
+                                                                      "both boards",
+                                                                      "boards",
+                                                                      "upper cover",
+                                                                      "lower cover",
+                                                                      "front cover",
+                                                                      "back cover",
+                                                                      "covers",
+                                                                      "upper joint",
+                                                                      "lower joint",
+                                                                      "front joint",
+                                                                      "back joint",
+                                                                      "both joints",
+                                                                      "joints",
+                                                                      "upper hinge",
+                                                                      "lower hinge",
+                                                                      "front hinge",
+                                                                      "back hinge",
+                                                                      "both hinges",
+                                                                      "hinges",
+                                                                      "upper pastedown",
+                                                                      "lower pastedown",
+                                                                      "front pastedown",
+                                                                      "back pastedown",
+                                                                      "both pastedowns",
+                                                                      "pastedowns",
+                                                                      "front endpapers",
+                                                                      "back endpapers",
+                                                                      "front flyleaf",
+                                                                      "back flyleaf",
+                                                                      "front endleaf",
+                                                                      "back endleaf",
+                                                                      "title page",
+                                                                      "title-page",
+                                                                      "title leaf",
+                                                                      "frontispiece",
+                                                                      "text block",
+                                                                      "textblock",
+                                                                      "fore edge",
+                                                                      "fore-edge",
+                                                                      "head edge",
+                                                                      "tail edge",
+                                                                      "headcap",
+                                                                      "tailcap",
+                                                                      "headband",
+                                                                      "tailband",
+                                                                      "spine",
+                                                                      "spine label",
+                                                                      "label",
+                                                                      "upper corners",
+                                                                      "lower corners",
+                                                                      "all corners",
+                                                                      "corners",
+                                                                      "half-title",
+                                                                      "half title"});
+
+constexpr std::array kLeafHeads = std::to_array<std::string_view>(
+    {"f",       "ff",       "fol",  "fols",      "folio",      "folios", "leaf",
+     "leaves",  "p",        "pp",   "page",      "pages",      "pl",     "plate",
+     "plates",  "map",      "maps", "gathering", "gatherings", "quire",  "quires",
+     "section", "sections", "vol",  "volume"});
+
+constexpr std::array kTies = std::to_array<std::string_view>({"and", "&", "to", "-", "–"});
+
+template <class List>
+bool isOneOf(const List& list, std::string_view word) {
+    return std::ranges::find(list, word) != list.end();
+}
+
+bool isDigit(char c) {
+    return c >= '0' && c <= '9';
+}
+
+// Drops up to `most` digits from the head; how many there were.
+std::size_t dropDigits(std::string_view& text, std::size_t most) {
+    std::size_t n = 0;
+    while (n < most && n < text.size() && isDigit(text[n])) {
+        ++n;
+    }
+    text.remove_prefix(n);
+    return n;
+}
+
+bool dropSide(std::string_view& text) {
+    for (const std::string_view side : {"r", "v"}) {
+        if (text.starts_with(side)) {
+            text.remove_prefix(side.size());
+            return true;
+        }
+    }
+    return false;
+}
+
+bool isLetter(char c) {
+    return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z');
+}
+
+// One letter up to four times ("Aa", "AAA"), or signs that printers used for preliminaries.
+bool dropSignature(std::string_view& text) {
+    std::size_t n = 0;
+    while (n < text.size() && n < 4 && isLetter(text[n]) &&
+           (text[n] | 0x20) == (text.front() | 0x20)) {
+        ++n;
+    }
+    if (n > 0) {
+        text.remove_prefix(n);
+        return true;
+    }
+    bool any = false;
+    for (bool more = true; more;) {
+        more = false;
+        for (const std::string_view sign : {"π", "χ", "*", "†", "‡", "§", "¶", "☞"}) {
+            if (text.starts_with(sign)) {
+                text.remove_prefix(sign.size());
+                any = more = true;
+            }
+        }
+    }
+    return any;
+}
+
+bool dropLeaf(std::string_view& text) {
+    std::string_view rest = text;
+    dropDigits(rest, 2);
+    if (!dropSignature(rest) || dropDigits(rest, 2) == 0) {
+        return false;
+    }
+    dropSide(rest);
+    text = rest;
+    return true;
+}
+
+bool dropDash(std::string_view& text) {
+    for (const std::string_view dash : {"-", "–"}) {
+        if (text.starts_with(dash)) {
+            text.remove_prefix(dash.size());
+            return true;
+        }
+    }
+    return false;
+}
+
+// "112v", "3-5", "7", "A", "K5" after a word like "f." or "plates".
+bool isAfterHead(std::string_view text) {
+    if (isLeafWord(text)) {
+        return true;
+    }
+    std::string_view rest = text;
+    if (dropDigits(rest, 5) > 0) {
+        dropSide(rest);
+        if (dropDash(rest)) {
+            if (dropDigits(rest, 5) == 0) {
+                return false;
+            }
+            dropSide(rest);
+        }
+        return rest.empty();
+    }
+    // A gathering: a letter or two, a range of them.
+    if (!(rest.size() > 0 && rest.front() >= 'A' && rest.front() <= 'Z') || !dropSignature(rest)) {
+        return false;
+    }
+    return rest.empty() || (dropDash(rest) && dropSignature(rest) && rest.empty());
+}
+
+// "f.112v", "p223", "pl.7": head and number in one word.
+bool isHeadAndNumber(std::string_view lower) {
+    for (const std::string_view head : {"fol", "pp", "ff", "pl", "f", "p"}) {
+        if (lower.starts_with(head)) {
+            std::string_view rest = lower.substr(head.size());
+            if (rest.starts_with('.')) {
+                rest.remove_prefix(1);
+            }
+            return !rest.empty() && isDigit(rest.front()) && isAfterHead(rest);
+        }
+    }
+    return false;
+}
+
+// "A4 paper": a size, not a leaf.
+bool isPaperSize(const Words& words, std::size_t at) {
+    constexpr std::array kSized =
+        std::to_array<std::string_view>({"paper", "sheet", "sheets", "card", "size", "board"});
+    return at + 1 < words.size() && isOneOf(kSized, words[at + 1].lower);
+}
+
+// How many words from `at` make one place; 0: none.
+std::size_t placeAt(const Words& words, std::size_t at) {
+    for (const std::string_view part : kPartsOfABook) {
+        const auto said = wordsOf(part);
+        if (stands(words, at, said)) {
+            return said.size();
+        }
+    }
+    const Word& word = words[at];
+    if (word.taken) {
+        return 0;
+    }
+    if (isOneOf(kLeafHeads, word.lower) && at + 1 < words.size() && !words[at + 1].taken &&
+        isAfterHead(words[at + 1].text)) {
+        return 2;
+    }
+    const bool counted = !word.text.empty() && std::ranges::all_of(word.text, isDigit);
+    if (counted && at + 1 < words.size() && !words[at + 1].taken &&
+        (words[at + 1].lower == "plates" || words[at + 1].lower == "maps")) {
+        return 2;
+    }
+    if (isHeadAndNumber(word.lower) || (isLeafWord(word.text) && !isPaperSize(words, at))) {
+        return 1;
+    }
+    return 0;
+}
+
+// After a first place: "and K6", "to 14", ", 9v"; after gatherings, "to D".
+std::size_t furtherAt(const Words& words, std::size_t at, bool afterHead) {
+    if (at >= words.size() || words[at].taken) {
+        return 0;
+    }
+    if (isOneOf(kTies, words[at].lower)) {
+        if (at + 1 >= words.size() || words[at + 1].taken) {
+            return 0;
+        }
+        if (const std::size_t n = placeAt(words, at + 1)) {
+            return n + 1;
+        }
+        const std::string_view next = words[at + 1].text;
+        const bool number = isAfterHead(next) && (afterHead || isDigit(next.front()));
+        const bool counted =
+            at + 2 < words.size() && !words[at + 2].taken &&
+            isLetter(words[at + 2].text.empty() ? ' ' : words[at + 2].text.front());
+        return number && !counted ? 2 : 0;
+    }
+    return placeAt(words, at);
+}
+
+} // namespace
+
+bool isLeafWord(std::string_view text) {
+    std::string_view rest = text;
+    // "x2" is a count, not gathering x.
+    if (rest.size() > 1 && rest.front() == 'x' && isDigit(rest[1])) {
+        return false;
+    }
+    if (!dropLeaf(rest)) {
+        return false;
+    }
+    if (rest.empty()) {
+        return true;
+    }
+    if (!dropDash(rest)) {
+        return false;
+    }
+    std::string_view number = rest;
+    if (dropDigits(number, 2) > 0) {
+        dropSide(number);
+        if (number.empty()) {
+            return true;
+        }
+    }
+    return dropLeaf(rest) && rest.empty();
+}
+
+std::string takePlaces(Words& words, std::string_view whole) {
+    std::string places;
+    std::size_t group = 0;
+    for (std::size_t at = 0; at < words.size();) {
+        std::size_t length = placeAt(words, at);
+        if (length == 0) {
+            ++at;
+            continue;
+        }
+        std::size_t end = at + length;
+        const bool afterHead = isOneOf(kLeafHeads, words[at].lower);
+        while ((length = furtherAt(words, end, afterHead)) > 0) {
+            end += length;
+        }
+        const char* last = words[end - 1].text.data() + words[end - 1].text.size();
+        const std::size_t from = static_cast<std::size_t>(words[at].text.data() - whole.data());
+        const std::size_t to = static_cast<std::size_t>(last - whole.data());
+        places += (places.empty() ? "" : ", ") + std::string{whole.substr(from, to - from)};
+        take(words, at, end, LinePart::place, group++);
+        takeLeads(words, at, {"at", "on", "in", "to", "of", "from", "into", "the", "round"});
+        at = end;
+    }
+    return places;
+}
+
+} // namespace headcap::core::line

@@ -1,0 +1,178 @@
+#include "core/treatment/line_times.h"
+
+#include <algorithm>
+#include <array>
+
+#include "core/values/decimal.h"
+
+namespace headcap::core::line {
+namespace {
+
+constexpr std::int64_t kLongest = 31LL * 24 * 60;
+
+struct TimeUnit {
+    std::string_view name;
+    std::int64_t minutes;
+};
+constexpr std::array kUnits = std::to_array<TimeUnit>({{"minutes", 1},
+                                                       {"minute", 1},
+                                                       {"mins", 1},
+                                                       {"min", 1},
+                                                       {"'", 1},
+                                                       {"hours", 60},
+                                                       {"hour", 60},
+                                                       {"hrs", 60},
+                                                       {"hr", 60},
+                                                       {"h", 60},
+                                                       {"days", 24 * 60},
+                                                       {"day", 24 * 60}});
+
+constexpr std::array kSettingWords = std::to_array<std::string_view>(
+    {"set", "sets", "setting", "dry", "dries", "dried", "drying", "weight", "weights", "press",
+     "pressed", "presses", "pressing", "nipped", "freezer", "frozen", "left", "blotters", "felts"});
+constexpr std::array kFillers =
+    std::to_array<std::string_view>({"for", "over", "about", "another", "further", "under", "in"});
+
+struct Read {
+    std::int64_t minutes = 0;
+    std::size_t words = 0;
+};
+
+std::optional<std::int64_t> unitOf(std::string_view word) {
+    const auto found = std::ranges::find(kUnits, word, &TimeUnit::name);
+    return found == kUnits.end() ? std::nullopt : std::optional{found->minutes};
+}
+
+// "1.5" of sixty minutes, to the nearest minute.
+std::optional<std::int64_t> times(std::string_view number, std::int64_t unit) {
+    constexpr std::int64_t kThousand = 1000;
+    if (number == "½") {
+        return unit / 2;
+    }
+    const auto thousandths = parseDecimal(number, 3);
+    if (!thousandths || *thousandths < 0 || *thousandths > kLongest * kThousand) {
+        return std::nullopt;
+    }
+    const std::int64_t minutes = (*thousandths * unit + kThousand / 2) / kThousand;
+    return minutes <= kLongest ? std::optional{minutes} : std::nullopt;
+}
+
+// "20min", "1.5h", "1h20", "1h20min".
+std::optional<std::int64_t> joined(std::string_view word) {
+    const std::size_t number = word.find_first_not_of("0123456789.,");
+    if (number == 0 || number == std::string_view::npos) {
+        return std::nullopt;
+    }
+    if (const auto unit = unitOf(word.substr(number))) {
+        return times(word.substr(0, number), *unit);
+    }
+    if (word[number] != 'h') {
+        return std::nullopt;
+    }
+    std::string_view rest = word.substr(number + 1);
+    if (rest.ends_with("min")) {
+        rest.remove_suffix(3);
+    }
+    const auto hours = times(word.substr(0, number), 60);
+    const auto minutes = parseDecimal(rest, 0);
+    if (!hours || !minutes || *minutes < 0 || *minutes > 59) {
+        return std::nullopt;
+    }
+    return *hours + *minutes;
+}
+
+bool free(const Words& words, std::size_t at) {
+    return at < words.size() && !words[at].taken;
+}
+
+std::optional<Read> spoken(const Words& words, std::size_t at) {
+    if (stands(words, at, {"half", "an", "hour"})) {
+        return Read{30, 3};
+    }
+    if (stands(words, at, {"three", "quarters", "of", "an", "hour"})) {
+        return Read{45, 5};
+    }
+    if (stands(words, at, {"quarter", "of", "an", "hour"})) {
+        return Read{15, 4};
+    }
+    if (stands(words, at, {"an", "hour", "and", "a", "half"})) {
+        return Read{90, 5};
+    }
+    if (stands(words, at, {"an", "hour"})) {
+        return Read{60, 2};
+    }
+    return std::nullopt;
+}
+
+std::optional<Read> timeAt(const Words& words, std::size_t at) {
+    if (!free(words, at)) {
+        return std::nullopt;
+    }
+    if (const auto read = spoken(words, at)) {
+        return read;
+    }
+    std::optional<Read> read;
+    bool hours = false;
+    if (const auto minutes = joined(words[at].lower)) {
+        read = Read{*minutes, 1};
+        hours = words[at].lower.ends_with('h');
+    } else if (free(words, at + 1)) {
+        const auto unit = unitOf(words[at + 1].lower);
+        const auto counted = unit ? times(words[at].lower, *unit) : std::nullopt;
+        if (!counted) {
+            return std::nullopt;
+        }
+        read = Read{*counted, 2};
+        hours = *unit == 60;
+    }
+    if (read && hours) {
+        // "1 h 20 min", "1 h 20".
+        const std::size_t next = at + read->words;
+        const auto further = free(words, next) ? joined(words[next].lower) : std::nullopt;
+        const bool minuteWord = free(words, next + 1) && unitOf(words[next + 1].lower) == 1;
+        const auto bare =
+            free(words, next) ? parseDecimal(words[next].lower, 0) : parseDecimal("", 0);
+        if (further && *further < 60) {
+            return Read{read->minutes + *further, read->words + 1};
+        }
+        if (bare && *bare >= 0 && *bare < 60 && (minuteWord || next + 1 == words.size())) {
+            return Read{read->minutes + *bare, read->words + (minuteWord ? 2U : 1U)};
+        }
+    }
+    return read;
+}
+
+bool isSetting(const Words& words, std::size_t at) {
+    while (at > 0 && std::ranges::find(kFillers, words[at - 1].lower) != kFillers.end()) {
+        --at;
+    }
+    return at > 0 && std::ranges::find(kSettingWords, words[at - 1].lower) != kSettingWords.end();
+}
+
+} // namespace
+
+Times takeTimes(Words& words) {
+    Times times;
+    for (std::size_t at = 0; at < words.size(); ++at) {
+        const auto read = timeAt(words, at);
+        if (!read) {
+            continue;
+        }
+        const std::size_t end = at + read->words;
+        const bool setting = isSetting(words, at);
+        auto& into = setting ? times.sets : times.work;
+        const bool days = words[end - 1].lower.starts_with("day");
+        if (!into && (setting || !days)) {
+            into = Minutes{read->minutes};
+            take(words, at, end, setting ? LinePart::setting : LinePart::minutes);
+            takeLeads(words, at, {"for", "about", "took"});
+            if (setting) {
+                takeLeads(words, at, {"set", "sets", "setting", "dries", "drying"});
+            }
+        }
+        at = end - 1;
+    }
+    return times;
+}
+
+} // namespace headcap::core::line

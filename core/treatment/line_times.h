@@ -1,0 +1,20 @@
+// How long, in a line of the log: minutes of work, and time to set, dry or press, which nobody
+// works through. Inside of the line's reader.
+#pragma once
+
+#include <optional>
+
+#include "core/treatment/line_words.h"
+
+namespace headcap::core::line {
+
+struct Times {
+    std::optional<Minutes> work{};
+    std::optional<Minutes> sets{};
+};
+
+// Takes the first of each; a further one stays in the description. A time of more than 31 days
+// is no time.
+[[nodiscard]] Times takeTimes(Words& words);
+
+} // namespace headcap::core::line

@@ -1,0 +1,213 @@
+#include "core/treatment/step_line.h"
+
+#include <algorithm>
+
+#include "core/treatment/line_materials.h"
+#include "core/treatment/line_people.h"
+#include "core/treatment/line_places.h"
+#include "core/treatment/line_times.h"
+#include "core/treatment/line_words.h"
+
+namespace headcap::core {
+namespace {
+
+using line::Words;
+
+struct Said {
+    const Technique* technique = nullptr;
+    std::size_t at = 0;
+    std::size_t words = 0;
+};
+
+// The first phrase in the line, the longest of those that begin there.
+Said firstSaid(const Words& words, const std::vector<Technique>& techniques,
+               std::vector<std::string> Technique::*phrases) {
+    std::vector<std::pair<const Technique*, std::vector<std::string>>> all;
+    for (const Technique& technique : techniques) {
+        for (const std::string& phrase : technique.*phrases) {
+            all.emplace_back(&technique, line::wordsOf(phrase));
+        }
+    }
+    for (std::size_t at = 0; at < words.size(); ++at) {
+        Said best;
+        for (const auto& [technique, said] : all) {
+            if (said.size() > best.words && line::stands(words, at, said)) {
+                best = {technique, at, said.size()};
+            }
+        }
+        if (best.technique != nullptr) {
+            return best;
+        }
+    }
+    return {};
+}
+
+const Technique* takeTechnique(Words& words, const std::vector<Technique>& techniques) {
+    Said said = firstSaid(words, techniques, &Technique::said);
+    if (said.technique == nullptr) {
+        said = firstSaid(words, techniques, &Technique::named);
+    }
+    if (said.technique != nullptr) {
+        line::take(words, said.at, said.at + said.words, LinePart::technique);
+    }
+    return said.technique;
+}
+
+// A part of the book that the technique's own words name: "lined spine".
+std::string placeInTechnique(const Words& words) {
+    std::string phrase;
+    for (const line::Word& word : words) {
+        if (word.part == LinePart::technique) {
+            phrase += (phrase.empty() ? "" : " ") + std::string{word.text};
+        }
+    }
+    Words inside = line::split(phrase);
+    return line::takePlaces(inside, phrase);
+}
+
+bool isRest(LinePart part) {
+    return part == LinePart::description || part == LinePart::unknownLot;
+}
+
+std::string restOf(const Words& words, std::string_view whole) {
+    std::string rest;
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        if (!isRest(words[i].part)) {
+            continue;
+        }
+        // A comma after a word is kept only where the rest goes on.
+        const bool runsOn = i + 1 < words.size() && isRest(words[i + 1].part);
+        std::string_view text = whole.substr(words[i].begin, words[i].end - words[i].begin);
+        while (!runsOn && !text.empty() &&
+               std::string_view{",;:"}.find(text.back()) != std::string_view::npos) {
+            text.remove_suffix(1);
+        }
+        if (!text.empty()) {
+            rest += (rest.empty() ? "" : " ") + std::string{text};
+        }
+    }
+    return rest;
+}
+
+std::vector<LineSpan> spansOf(const Words& words) {
+    std::vector<LineSpan> spans;
+    std::size_t group = 0;
+    for (const line::Word& word : words) {
+        const bool same = !spans.empty() && spans.back().part == word.part && group == word.group;
+        if (same) {
+            spans.back().end = word.end;
+        } else {
+            spans.push_back({word.part, word.begin, word.end, word.group});
+            group = word.group;
+        }
+    }
+    return spans;
+}
+
+std::string roleOf(MaterialClass kind) {
+    switch (kind) {
+    case MaterialClass::paper:
+        return "paper";
+    case MaterialClass::tissue:
+        return "repair tissue";
+    case MaterialClass::board:
+        return "board";
+    case MaterialClass::leather:
+        return "leather";
+    case MaterialClass::vellum:
+        return "vellum";
+    case MaterialClass::cloth:
+        return "cloth";
+    case MaterialClass::thread:
+        return "thread";
+    case MaterialClass::adhesiveDry:
+    case MaterialClass::adhesivePrepared:
+        return "adhesive";
+    case MaterialClass::solvent:
+        return "solvent";
+    case MaterialClass::consolidant:
+        return "consolidant";
+    case MaterialClass::ink:
+        return "ink";
+    case MaterialClass::consumable:
+        break;
+    }
+    return "consumable";
+}
+
+MaterialUse useFrom(const LineUse& said, const Step& step, const LineContext& context,
+                    IdSource& ids) {
+    MaterialUse use{.id = ids.next<MaterialUse>(),
+                    .job = step.job,
+                    .step = step.id,
+                    .lot = said.lot,
+                    .material = said.material,
+                    .amount = said.amount,
+                    .place = step.place};
+    const Material* kind = said.lot ? context.shelf.materialOf(*said.lot) : nullptr;
+    if (kind != nullptr) {
+        use.role = roleOf(kind->kind);
+        use.stays = kind->kind != MaterialClass::solvent && kind->kind != MaterialClass::consumable;
+        use.removal = kind->removal;
+    }
+    return use;
+}
+
+} // namespace
+
+StepLine readStepLine(std::string_view text, const LineContext& context) {
+    Words words = line::split(text);
+    StepLine read;
+    read.uses = line::takeMaterials(words, context.shelf);
+    const line::Times times = line::takeTimes(words);
+    read.minutes = times.work;
+    read.sets = times.sets;
+    if (const Technique* technique = takeTechnique(words, context.techniques)) {
+        read.technique = technique->key;
+        read.kind = technique->kind;
+    }
+    read.person = line::takePerson(words, context.people);
+    read.place = line::takePlaces(words, text);
+    if (read.place.empty()) {
+        read.place = placeInTechnique(words);
+    }
+    read.description = restOf(words, text);
+    read.spans = spansOf(words);
+    return read;
+}
+
+LoggedStep stepFrom(const StepLine& line, const Id<Job>& job, const Id<Person>& who, Instant now,
+                    const LineContext& context, IdSource& ids) {
+    const Minutes minutes = line.minutes.value_or(Minutes{0});
+    LoggedStep logged{.step = Step{.id = ids.next<Step>(),
+                                   .job = job,
+                                   .part = std::nullopt,
+                                   .at = now - minutes,
+                                   .who = line.person.value_or(who),
+                                   .kind = line.kind,
+                                   .technique = line.technique,
+                                   .place = line.place,
+                                   .description = line.description,
+                                   .minutes = minutes,
+                                   .line = std::nullopt,
+                                   .corrects = std::nullopt,
+                                   .struckBy = std::nullopt}};
+    Step& step = logged.step;
+    if (line.sets) {
+        step.setsUntil = now + *line.sets;
+    }
+    const auto known = std::ranges::find(context.techniques, line.technique, &Technique::key);
+    if (known != context.techniques.end()) {
+        step.reversibility = known->reversibility;
+        step.undoing = known->undoing;
+    }
+    if (step.kind == StepKind::removal) {
+        step.removed = step.description;
+    }
+    for (const LineUse& said : line.uses) {
+        logged.uses.push_back(useFrom(said, step, context, ids));
+    }
+    return logged;
+}
+
+} // namespace headcap::core

@@ -1,0 +1,71 @@
+// One line of the bench log, read: "tipped in facsimile K5 with paste 26-014 0.4 g 20 min". What
+// is not understood stays as description; every word of the line is in some span. The same line
+// over the same vocabulary, lots and people always reads the same.
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/materials/shelf.h"
+#include "core/treatment/bench_log.h"
+#include "core/treatment/techniques.h"
+
+namespace headcap::core {
+
+enum class LinePart {
+    description,
+    technique,
+    place,
+    material, // a lot with its amount, or a material in words
+    minutes,
+    setting,
+    person,
+    unknownLot, // looks like the number of a lot, and is none; stays in the description too
+};
+
+// Bytes of the line, from the first word's begin to the last word's end.
+struct LineSpan {
+    LinePart part = LinePart::description;
+    std::size_t begin = 0;
+    std::size_t end = 0;
+    std::size_t use = 0; // of a material: which of the uses
+};
+
+struct LineUse {
+    std::optional<Id<Lot>> lot;
+    std::string material{}; // in words, where no lot was named
+    std::optional<Amount> amount{};
+};
+
+struct StepLine {
+    std::string technique{}; // key, empty where none was recognised
+    StepKind kind = StepKind::treatment;
+    std::string place{};
+    std::vector<LineUse> uses{};
+    std::optional<Minutes> minutes{};
+    std::optional<Minutes> sets{}; // setting, drying or pressing time
+    std::optional<Id<Person>> person;
+    std::string description{};
+    std::vector<LineSpan> spans{}; // in order, none overlapping
+};
+
+// What the line is read over.
+struct LineContext {
+    const Shelf& shelf;
+    std::span<const Person> people;
+    const std::vector<Technique>& techniques = core::techniques();
+};
+
+[[nodiscard]] StepLine readStepLine(std::string_view line, const LineContext& context);
+
+// The step it says, ready to be logged at its end: begun its minutes before now, by the person
+// named or else by `who`; whether and how it is undone from the technique, how a material comes
+// off from its kind.
+[[nodiscard]] LoggedStep stepFrom(const StepLine& line, const Id<Job>& job, const Id<Person>& who,
+                                  Instant now, const LineContext& context, IdSource& ids);
+
+} // namespace headcap::core

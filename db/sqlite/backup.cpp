@@ -1,0 +1,152 @@
+#include "db/sqlite/backup.h"
+
+#include <algorithm>
+#include <chrono>
+#include <memory>
+#include <thread>
+#include <vector>
+
+#include <sqlite3.h>
+
+#include "core/record/stores.h"
+#include "db/files/durable_file.h"
+#include "db/sqlite/errors.h"
+
+namespace headcap::db {
+namespace {
+
+namespace fs = std::filesystem;
+
+constexpr std::size_t kDailyKept = 10;
+constexpr std::size_t kBeforeSchemaKept = 3;
+constexpr const char* kDaily = "workshop-";
+constexpr const char* kBeforeSchema = "before-schema-";
+constexpr int kMostTries = 200;
+constexpr std::chrono::milliseconds kBetweenTries{25};
+
+struct CloseDatabase {
+    void operator()(sqlite3* database) const { sqlite3_close(database); }
+};
+
+// One step, begun again while another program holds the file.
+void copyAllPages(Connection& from, sqlite3* to, const fs::path& target) {
+    sqlite3_backup* backup = sqlite3_backup_init(to, "main", from.handle(), "main");
+    if (backup == nullptr) {
+        throwStoreError(sqlite3_extended_errcode(to), "copying the database to " + target.string());
+    }
+    int code = SQLITE_BUSY;
+    for (int i = 0; i < kMostTries && (code == SQLITE_BUSY || code == SQLITE_LOCKED); ++i) {
+        if (i > 0) {
+            std::this_thread::sleep_for(kBetweenTries);
+        }
+        code = sqlite3_backup_step(backup, -1);
+    }
+    const int finished = sqlite3_backup_finish(backup);
+    if (code != SQLITE_DONE || finished != SQLITE_OK) {
+        throwStoreError(code == SQLITE_DONE ? finished : code,
+                        "copying the database to " + target.string());
+    }
+}
+
+void copyInto(Connection& from, const fs::path& file) {
+    sqlite3* opened = nullptr;
+    const int code = sqlite3_open_v2(file.c_str(), &opened, SQLITE_OPEN_READWRITE, nullptr);
+    const std::unique_ptr<sqlite3, CloseDatabase> target(opened);
+    if (code != SQLITE_OK) {
+        throwStoreError(code, "making " + file.string());
+    }
+    copyAllPages(from, target.get(), file);
+}
+
+JournalHead checkAndSettle(const fs::path& file, CopyFor purpose) {
+    Connection copy(file, Access::write, {});
+    {
+        Query check(copy, "PRAGMA quick_check(1)");
+        if (!check.step() || check.text(0) != "ok") {
+            throw core::StoreError(core::StoreError::Code::truncated,
+                                   file.string() + " is damaged: " + check.text(0));
+        }
+    }
+    copy.run(purpose == CopyFor::keeping ? "PRAGMA journal_mode = DELETE"
+                                         : "PRAGMA journal_mode = WAL");
+    return journalHead(copy);
+}
+
+void removeWithCompanions(const fs::path& database) {
+    std::error_code ignored;
+    for (const char* suffix : {"", "-wal", "-shm", "-journal"}) {
+        fs::remove(database.string() + suffix, ignored);
+    }
+}
+
+// "2031-03-05T091000Z", in which names sort by time.
+std::string stamp(core::Instant now) {
+    std::string text = core::isoText(now).substr(0, 19) + 'Z';
+    std::erase(text, ':');
+    return text;
+}
+
+// The newest first.
+std::vector<fs::path> copiesIn(const fs::path& folder, const std::string& prefix) {
+    std::vector<fs::path> copies;
+    std::error_code none;
+    for (const auto& entry : fs::directory_iterator(folder, none)) {
+        const std::string name = entry.path().filename().string();
+        if (name.starts_with(prefix) && name.ends_with(".sqlite")) {
+            copies.push_back(entry.path());
+        }
+    }
+    std::sort(copies.rbegin(), copies.rend());
+    return copies;
+}
+
+void keepNewest(const fs::path& folder, const std::string& prefix, std::size_t count) {
+    const auto copies = copiesIn(folder, prefix);
+    for (std::size_t i = count; i < copies.size(); ++i) {
+        removeWithCompanions(copies[i]);
+    }
+}
+
+} // namespace
+
+JournalHead copyDatabase(Connection& from, const fs::path& to, CopyFor purpose) {
+    const fs::path making = to.parent_path() / (".new-" + to.filename().string());
+    removeWithCompanions(making);
+    makePrivateFile(making);
+    try {
+        copyInto(from, making);
+        const JournalHead head = checkAndSettle(making, purpose);
+        syncFile(making);
+        renameDurably(making, to);
+        return head;
+    } catch (...) {
+        removeWithCompanions(making);
+        throw;
+    }
+}
+
+std::string firstHash(Connection& connection) {
+    Query query(connection, "SELECT hash FROM journal ORDER BY sequence LIMIT 1");
+    return query.step() ? query.text(0) : std::string{};
+}
+
+void backUpBeforeMigration(Connection& from, const fs::path& workshop, core::Instant now) {
+    const fs::path folder = workshop / "backups";
+    makeFolder(folder);
+    copyDatabase(from, folder / (kBeforeSchema + stamp(now) + ".sqlite"), CopyFor::keeping);
+    keepNewest(folder, kBeforeSchema, kBeforeSchemaKept);
+}
+
+void backUpByRule(Connection& from, const fs::path& workshop, core::Instant now) {
+    const fs::path folder = workshop / "backups";
+    const auto copies = copiesIn(folder, kDaily);
+    const std::string dayAgo = kDaily + stamp(now - std::chrono::hours{24}) + ".sqlite";
+    if (!copies.empty() && copies.front().filename().string() > dayAgo) {
+        return;
+    }
+    makeFolder(folder);
+    copyDatabase(from, folder / (kDaily + stamp(now) + ".sqlite"), CopyFor::keeping);
+    keepNewest(folder, kDaily, kDailyKept);
+}
+
+} // namespace headcap::db

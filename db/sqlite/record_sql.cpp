@@ -1,0 +1,217 @@
+#include "db/sqlite/record_sql.h"
+
+#include <algorithm>
+#include <array>
+
+#include "core/values/contract.h"
+
+namespace headcap::db {
+namespace {
+
+using core::RecordKind;
+
+struct Statements {
+    std::string select; // without its condition
+    std::string find;
+    std::string all;
+    std::string exists;
+    std::string insert;
+    std::string update;
+    std::string remove;
+};
+
+Statements statementsFor(RecordKind kind) {
+    const std::string table = sqlName(core::nameOf(kind));
+    const auto& columns = core::columnsOf(kind);
+    std::string names;
+    std::string marks;
+    std::string sets;
+    for (const core::Column& column : columns) {
+        names += (names.empty() ? "" : ", ") + sqlName(column.name);
+        marks += marks.empty() ? "?" : ", ?";
+        if (&column != &columns.front()) {
+            sets += (sets.empty() ? "" : ", ") + sqlName(column.name) + " = ?";
+        }
+    }
+    Statements made;
+    made.select = "SELECT " + columnList(kind, "t") +
+                  ", (SELECT max(sequence) FROM journal_record WHERE record_id = t.\"id\") FROM " +
+                  table + " t";
+    made.find = made.select + " WHERE t.\"id\" = ?";
+    made.all = made.select + " ORDER BY t.\"id\"";
+    made.exists = "SELECT 1 FROM " + table + " WHERE \"id\" = ?";
+    made.insert = "INSERT INTO " + table + "(" + names + ") VALUES(" + marks + ")";
+    made.update = "UPDATE " + table + " SET " + sets + " WHERE \"id\" = ?";
+    made.remove = "DELETE FROM " + table + " WHERE \"id\" = ?";
+    return made;
+}
+
+const Statements& statementsOf(RecordKind kind) {
+    static const auto kStatements = [] {
+        std::array<Statements, core::kRecordKindCount> all;
+        for (std::size_t i = 0; i < all.size(); ++i) {
+            all[i] = statementsFor(static_cast<RecordKind>(i));
+        }
+        return all;
+    }();
+    return kStatements[static_cast<std::size_t>(kind)];
+}
+
+std::vector<core::Found> readAll(Query& query, RecordKind kind) {
+    const int revision = static_cast<int>(core::columnsOf(kind).size());
+    std::vector<core::Found> found;
+    while (query.step()) {
+        found.push_back({recordAt(query, kind), core::Revision{query.number(revision)}});
+    }
+    return found;
+}
+
+// A column that holds the key of some record: of one kind, or of any where the kind stands beside.
+struct NamingColumn {
+    RecordKind kind;
+    std::string name;
+    std::optional<RecordKind> target;
+};
+
+const std::vector<NamingColumn>& namingColumns() {
+    static const auto kColumns = [] {
+        std::vector<NamingColumn> all;
+        for (std::size_t i = 0; i < core::kRecordKindCount; ++i) {
+            const auto kind = static_cast<RecordKind>(i);
+            for (const core::Column& column : core::columnsOf(kind)) {
+                if (column.references) {
+                    all.push_back({kind, column.name, column.references});
+                }
+            }
+        }
+        all.push_back({RecordKind::attachment, "subject_id", std::nullopt});
+        return all;
+    }();
+    return kColumns;
+}
+
+} // namespace
+
+std::string sqlName(std::string_view name) {
+    return '"' + std::string{name} + '"';
+}
+
+std::string columnList(RecordKind kind, std::string_view table) {
+    std::string list;
+    for (const core::Column& column : core::columnsOf(kind)) {
+        list += (list.empty() ? "" : ", ") + std::string{table} + "." + sqlName(column.name);
+    }
+    return list;
+}
+
+const core::Column& columnNamed(RecordKind kind, std::string_view name) {
+    const auto& columns = core::columnsOf(kind);
+    const auto at = std::find_if(columns.begin(), columns.end(),
+                                 [&](const core::Column& column) { return column.name == name; });
+    HEADCAP_CONTRACT(at != columns.end());
+    return *at;
+}
+
+core::AnyRecord recordAt(const Query& query, RecordKind kind, int first) {
+    std::vector<core::ColumnValue> values(core::columnsOf(kind).size());
+    for (std::size_t i = 0; i < values.size(); ++i) {
+        values[i] = query.value(first + static_cast<int>(i));
+    }
+    auto record = core::recordFrom(kind, values);
+    if (!record) {
+        throw core::StoreError(core::StoreError::Code::truncated,
+                               "the record " + query.text(first) + " of the kind " +
+                                   std::string{core::nameOf(kind)} +
+                                   " can't be read: " + record.error().column);
+    }
+    return *std::move(record);
+}
+
+std::optional<core::Found> findRecord(Connection& connection, const core::RecordRef& ref) {
+    Query query(connection, statementsOf(ref.kind).find);
+    query.with(ref.id.text());
+    auto found = readAll(query, ref.kind);
+    return found.empty() ? std::nullopt : std::optional{std::move(found.front())};
+}
+
+std::vector<core::Found> allRecords(Connection& connection, RecordKind kind) {
+    Query query(connection, statementsOf(kind).all);
+    return readAll(query, kind);
+}
+
+std::vector<core::Found> recordsWith(Connection& connection, RecordKind kind,
+                                     std::string_view column, const core::ColumnValue& value) {
+    const std::string name = sqlName(columnNamed(kind, column).name);
+    Query query(connection,
+                statementsOf(kind).select + " WHERE t." + name + " IS ? ORDER BY t.\"id\"");
+    query.withValue(value);
+    return readAll(query, kind);
+}
+
+std::optional<std::string> greatestText(Connection& connection, RecordKind kind,
+                                        std::string_view column, std::string_view prefix) {
+    const core::Column& held = columnNamed(kind, column);
+    HEADCAP_CONTRACT(held.isText);
+    const std::string name = sqlName(held.name);
+    // What begins so lies between the prefix and the prefix with the greatest character after it.
+    Query query(connection, "SELECT max(" + name + ") FROM " + sqlName(core::nameOf(kind)) +
+                                " WHERE " + name + " >= ? AND " + name + " < ?");
+    query.with(prefix).with(std::string{prefix} + "\U0010FFFF");
+    return query.step() && !query.isNull(0) ? std::optional{query.text(0)} : std::nullopt;
+}
+
+bool recordExists(Connection& connection, const core::RecordRef& ref) {
+    Query query(connection, statementsOf(ref.kind).exists);
+    return query.with(ref.id.text()).step();
+}
+
+int insertRecord(Connection& connection, const core::AnyRecord& record) {
+    Query query(connection, statementsOf(kindOf(record)).insert);
+    for (const core::ColumnValue& value : core::valuesOf(record)) {
+        query.withValue(value);
+    }
+    return query.tryWrite();
+}
+
+int updateRecord(Connection& connection, const core::AnyRecord& record) {
+    Query query(connection, statementsOf(kindOf(record)).update);
+    const auto values = core::valuesOf(record);
+    for (std::size_t i = 1; i < values.size(); ++i) {
+        query.withValue(values[i]);
+    }
+    query.withValue(values.front());
+    return query.tryWrite();
+}
+
+int deleteRecord(Connection& connection, const core::RecordRef& ref) {
+    Query query(connection, statementsOf(ref.kind).remove);
+    return query.with(ref.id.text()).tryWrite();
+}
+
+std::vector<Namers> namersOf(Connection& connection, const core::RecordRef& ref) {
+    std::vector<Namers> namers;
+    for (const NamingColumn& column : namingColumns()) {
+        if (column.target && *column.target != ref.kind) {
+            continue;
+        }
+        Query query(connection, "SELECT count(*), min(\"id\") FROM " +
+                                    sqlName(core::nameOf(column.kind)) + " WHERE " +
+                                    sqlName(column.name) + " = ? AND \"id\" <> ?");
+        query.with(ref.id.text()).with(ref.id.text());
+        if (!query.step() || query.number(0) == 0) {
+            continue;
+        }
+        const auto key = core::Uuid::fromText(query.text(1));
+        HEADCAP_CONTRACT(key.has_value());
+        const auto known = std::find_if(namers.begin(), namers.end(),
+                                        [&](const Namers& n) { return n.kind == column.kind; });
+        if (known != namers.end()) {
+            known->count += query.number(0);
+        } else {
+            namers.push_back({column.kind, query.number(0), {column.kind, *key}});
+        }
+    }
+    return namers;
+}
+
+} // namespace headcap::db

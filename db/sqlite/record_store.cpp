@@ -1,0 +1,45 @@
+#include "db/sqlite/record_store.h"
+
+#include "db/sqlite/apply_change.h"
+#include "db/sqlite/record_sql.h"
+
+namespace headcap::db {
+
+SqliteRecordStore::SqliteRecordStore(Kept& kept, std::unique_ptr<Connection> watch)
+    : m_kept(kept), m_watch(std::move(watch)) {}
+
+std::optional<core::Found> SqliteRecordStore::find(const core::RecordRef& ref) const {
+    return findRecord(*m_kept.readers.lend(), ref);
+}
+
+std::vector<core::Found> SqliteRecordStore::all(core::RecordKind kind) const {
+    return allRecords(*m_kept.readers.lend(), kind);
+}
+
+std::vector<core::Found> SqliteRecordStore::allWith(core::RecordKind kind, std::string_view column,
+                                                    const core::ColumnValue& value) const {
+    return recordsWith(*m_kept.readers.lend(), kind, column, value);
+}
+
+std::optional<std::string> SqliteRecordStore::greatest(core::RecordKind kind,
+                                                       std::string_view column,
+                                                       std::string_view prefix) const {
+    return greatestText(*m_kept.readers.lend(), kind, column, prefix);
+}
+
+tl::expected<core::Revision, core::Refusal> SqliteRecordStore::apply(const core::Change& change) {
+    return recorded(m_kept,
+                    [&](RecordedTransaction& transaction) {
+                        return applyChange(transaction, change, m_kept.clock.now());
+                    })
+        .map([](const Applied& applied) { return applied.revision; });
+}
+
+std::int64_t SqliteRecordStore::dataVersion() const {
+    const std::lock_guard lock(m_watching);
+    Query query(*m_watch, "PRAGMA data_version");
+    query.step();
+    return query.number(0);
+}
+
+} // namespace headcap::db

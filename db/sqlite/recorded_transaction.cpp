@@ -1,0 +1,202 @@
+#include "db/sqlite/recorded_transaction.h"
+
+#include <algorithm>
+
+#include <sqlite3.h>
+
+#include "db/sqlite/errors.h"
+#include "db/sqlite/record_sql.h"
+#include "db/sqlite/search_sql.h"
+
+namespace headcap::db {
+namespace {
+
+using core::RecordRef;
+using core::Refusal;
+
+std::int64_t userVersion(Connection& connection) {
+    Query query(connection, "PRAGMA user_version");
+    query.step();
+    return query.number(0);
+}
+
+// The row was not written: why, in the terms of a refusal. Failures of the disk are thrown.
+Refusal refusalFor(int code, const std::string& message, const core::AnyRecord& record) {
+    const RecordRef ref = core::refOf(record);
+    switch (code) {
+    case SQLITE_CONSTRAINT_UNIQUE:
+        return {Refusal::Code::numberTaken, ref, message};
+    case SQLITE_CONSTRAINT_PRIMARYKEY:
+        return {Refusal::Code::keyTaken, ref, message};
+    case SQLITE_CONSTRAINT_TRIGGER:
+        return {Refusal::Code::neverDeleted, ref, message};
+    case SQLITE_CONSTRAINT_FOREIGNKEY:
+        return {Refusal::Code::namesNothing, ref, message};
+    default:
+        if ((code & 0xff) == SQLITE_CONSTRAINT) {
+            return {Refusal::Code::breaksRule, ref, message};
+        }
+        throwStoreError(code, "writing a " + std::string{core::nameOf(ref.kind)} + ": " + message);
+    }
+}
+
+// The records a record names, those of any kind among them.
+std::vector<RecordRef> namedBy(const core::AnyRecord& record) {
+    auto refs = core::referencesOf(record);
+    if (const auto* attachment = std::get_if<core::Attachment>(&record)) {
+        refs.push_back(attachment->subject);
+    }
+    return refs;
+}
+
+std::string wordsFor(core::RecordKind kind) {
+    std::string words{core::nameOf(kind)};
+    std::replace(words.begin(), words.end(), '_', ' ');
+    return words;
+}
+
+} // namespace
+
+std::string countOf(core::RecordKind kind, std::int64_t count) {
+    std::string words = wordsFor(kind);
+    if (count != 1) {
+        if (kind == core::RecordKind::person) {
+            words = "people";
+        } else if (words.ends_with('y')) {
+            words.replace(words.size() - 1, 1, "ies");
+        } else {
+            words += 's';
+        }
+    }
+    return std::to_string(count) + ' ' + words;
+}
+
+std::string sentenceOf(const std::vector<Namers>& namers) {
+    std::string list;
+    std::int64_t total = 0;
+    for (std::size_t i = 0; i < namers.size(); ++i) {
+        if (i > 0) {
+            list += i + 1 == namers.size() ? " and " : ", ";
+        }
+        list += countOf(namers[i].kind, namers[i].count);
+        total += namers[i].count;
+    }
+    return list + (total == 1 ? " names it" : " name it");
+}
+
+void reopenAndSay(Connection& connection, const UnknownOutcome& unknown) {
+    std::string found = "the workshop could not be opened again";
+    try {
+        connection.reopen();
+        const auto entry = entryRow(connection, unknown.sequence());
+        found = entry && entry->hash == unknown.hash()
+                    ? "after opening the workshop again, the change is there"
+                    : "after opening the workshop again, the change is not there";
+    } catch (const core::StoreError& error) {
+        found += std::string{": "} + error.what();
+    }
+    throw core::StoreError(core::StoreError::Code::outcomeUnknown,
+                           std::string{unknown.what()} + "; " + found);
+}
+
+RecordedTransaction::RecordedTransaction(Connection& connection, int schemaVersion)
+    : m_transaction(connection), m_session(connection), m_schemaVersion(schemaVersion) {
+    if (userVersion(connection) != schemaVersion) {
+        throw core::StoreError(core::StoreError::Code::newerProgram,
+                               "another program has changed this workshop's schema since it was "
+                               "opened");
+    }
+}
+
+std::optional<core::Found> RecordedTransaction::find(const RecordRef& ref) {
+    return findRecord(connection(), ref);
+}
+
+void RecordedTransaction::touch(const RecordRef& ref, std::optional<core::AnyRecord> before) {
+    m_touched.try_emplace(ref, Touched{std::move(before), {}});
+}
+
+Done RecordedTransaction::write(core::Write::What what, const core::AnyRecord& record) {
+    const RecordRef ref = core::refOf(record);
+    if (!m_touched.contains(ref)) {
+        auto before = find(ref);
+        touch(ref, before ? std::optional{std::move(before->record)} : std::nullopt);
+    }
+    int code = SQLITE_OK;
+    switch (what) {
+    case core::Write::What::add:
+        code = insertRecord(connection(), record);
+        break;
+    case core::Write::What::update:
+        code = updateRecord(connection(), record);
+        break;
+    case core::Write::What::remove:
+        code = deleteRecord(connection(), ref);
+        break;
+    }
+    if (code != SQLITE_OK) {
+        return tl::unexpected(refusalFor(code, connection().message(), record));
+    }
+    return {};
+}
+
+void RecordedTransaction::readAfter() {
+    for (auto& [ref, touched] : m_touched) {
+        auto after = find(ref);
+        touched.after = after ? std::optional{std::move(after->record)} : std::nullopt;
+    }
+    std::erase_if(m_touched, [](const auto& one) { return one.second.before == one.second.after; });
+}
+
+Done RecordedTransaction::checkNames() {
+    readAfter();
+    for (const auto& [ref, touched] : m_touched) {
+        if (!touched.after) {
+            if (const auto namers = namersOf(connection(), ref); !namers.empty()) {
+                return tl::unexpected(Refusal{Refusal::Code::stillNamed, ref, sentenceOf(namers)});
+            }
+            continue;
+        }
+        const auto known = touched.before ? namedBy(*touched.before) : std::vector<RecordRef>{};
+        for (const RecordRef& named : namedBy(*touched.after)) {
+            const bool isOld = std::find(known.begin(), known.end(), named) != known.end();
+            if (!isOld && !recordExists(connection(), named)) {
+                return tl::unexpected(
+                    Refusal{Refusal::Code::namesNothing, ref,
+                            "it names a " + wordsFor(named.kind) + " that is not there"});
+            }
+        }
+    }
+    return {};
+}
+
+tl::expected<EntryRow, Refusal> RecordedTransaction::commit(const EntryHead& head) {
+    readAfter();
+    auto rows = recordRows(m_touched);
+    if (!rows) {
+        return tl::unexpected(
+            Refusal{Refusal::Code::breaksRule, rows.error().record, "a text is not UTF-8"});
+    }
+    EntryRow entry;
+    entry.at = core::isoText(head.at);
+    entry.who = head.who ? std::optional{head.who->text()} : std::nullopt;
+    entry.kind = entryKindName(head.kind);
+    entry.sentence = head.sentence;
+    entry.reverses = head.reverses;
+    entry.schemaVersion = m_schemaVersion;
+    entry.changes = m_session.changeSet();
+    entry.records = *std::move(rows);
+    appendEntry(connection(), entry);
+    updateSearch(connection(), m_touched);
+    try {
+        m_transaction.commit();
+    } catch (const core::StoreError& error) {
+        if (error.code() == core::StoreError::Code::outcomeUnknown) {
+            throw UnknownOutcome(error, entry.sequence, entry.hash);
+        }
+        throw;
+    }
+    return entry;
+}
+
+} // namespace headcap::db

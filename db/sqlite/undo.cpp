@@ -1,0 +1,246 @@
+#include "db/sqlite/undo.h"
+
+#include <algorithm>
+
+#include "core/record/contrary.h"
+#include "db/sqlite/record_sql.h"
+
+namespace headcap::db {
+namespace {
+
+using core::JournalEntry;
+using core::JournalRecord;
+using core::RecordRef;
+using core::Refusal;
+using core::Write;
+
+tl::unexpected<Refusal> refuse(Refusal::Code code, std::optional<RecordRef> ref,
+                               std::string detail = {}) {
+    return tl::unexpected(Refusal{code, std::move(ref), std::move(detail)});
+}
+
+bool isPermanent(const RecordRef& ref) {
+    return core::permanenceOf(ref.kind) == core::Permanence::permanent;
+}
+
+// A record named by one that comes back, or naming one that goes.
+Refusal foreignKeyRefusal(Connection& connection, const JournalEntry& entry) {
+    for (const JournalRecord& record : entry.records) {
+        if (record.before || !record.after) {
+            continue;
+        }
+        auto namers = namersOf(connection, record.ref);
+        // Those of the same entry go with it.
+        for (const JournalRecord& other : entry.records) {
+            if (other.ref == record.ref || !other.after || other.before) {
+                continue;
+            }
+            const auto named = core::referencesOf(*other.after);
+            if (std::find(named.begin(), named.end(), record.ref) == named.end()) {
+                continue;
+            }
+            for (Namers& namer : namers) {
+                namer.count -= namer.kind == other.ref.kind ? 1 : 0;
+            }
+        }
+        std::erase_if(namers, [](const Namers& namer) { return namer.count <= 0; });
+        if (!namers.empty()) {
+            return {Refusal::Code::stillNamed, record.ref, sentenceOf(namers)};
+        }
+    }
+    return {Refusal::Code::namesNothing, std::nullopt,
+            "a record that would come back names one that is gone"};
+}
+
+std::optional<RecordRef> conflictRecord(const ApplyConflict& conflict) {
+    const auto kind = core::recordKindNamed(conflict.table);
+    const auto id = core::Uuid::fromText(conflict.key);
+    return kind && id ? std::optional{RecordRef{*kind, *id}} : std::nullopt;
+}
+
+Refusal refusalFor(Connection& connection, const JournalEntry& entry,
+                   const ApplyConflict& conflict) {
+    const auto ref = conflictRecord(conflict);
+    switch (conflict.why) {
+    case ApplyConflict::Why::changedSince:
+        return {Refusal::Code::changedSince, ref, "it was changed again since"};
+    case ApplyConflict::Why::missing:
+        return {Refusal::Code::missing, ref, "it has been removed since"};
+    case ApplyConflict::Why::keyTaken:
+        return {Refusal::Code::keyTaken, ref, "its key is in use again"};
+    case ApplyConflict::Why::foreignKey:
+        return foreignKeyRefusal(connection, entry);
+    case ApplyConflict::Why::breaksRule:
+        return {Refusal::Code::numberTaken, ref, "its number is in use again"};
+    case ApplyConflict::Why::doneInPart:
+        break;
+    }
+    return {Refusal::Code::cannotUndo, ref, "the change set does not fit the schema any more"};
+}
+
+// Whether the record stands as the entry found it, in the fields the entry changed.
+bool isPutBack(RecordedTransaction& transaction, const JournalRecord& record) {
+    const auto now = transaction.find(record.ref);
+    if (!record.before || !record.after) {
+        return now.has_value() == record.before.has_value() &&
+               (!now || now->record == *record.before);
+    }
+    // Going there from here changes nothing: they agree where the entry changed something.
+    const auto again =
+        now ? core::fieldsPutBack(now->record, *record.after, *record.before) : std::nullopt;
+    return again.has_value();
+}
+
+Done applyInverted(RecordedTransaction& transaction, const JournalEntry& entry,
+                   const EntryRow& row) {
+    for (const JournalRecord& record : entry.records) {
+        auto now = transaction.find(record.ref);
+        transaction.touch(record.ref, now ? std::optional{std::move(now->record)} : std::nullopt);
+    }
+    const auto conflict = applyChangeSet(transaction.connection(), inverted(row.changes),
+                                         [](std::string_view) { return true; });
+    if (conflict) {
+        return tl::unexpected(refusalFor(transaction.connection(), entry, *conflict));
+    }
+    for (const JournalRecord& record : entry.records) {
+        if (!isPutBack(transaction, record)) {
+            return refuse(Refusal::Code::cannotUndo, record.ref,
+                          "the change set does not fit the schema any more");
+        }
+    }
+    return {};
+}
+
+// Puts back one record that may be edited and removed, by its fields.
+Done putBack(RecordedTransaction& transaction, const JournalRecord& record) {
+    const auto now = transaction.find(record.ref);
+    if (!record.before) {
+        if (!now) {
+            return refuse(Refusal::Code::missing, record.ref, "it has been removed since");
+        }
+        if (now->record != *record.after) {
+            return refuse(Refusal::Code::changedSince, record.ref, "it was changed again since");
+        }
+        return transaction.write(Write::What::remove, now->record);
+    }
+    if (!record.after) {
+        if (now) {
+            return refuse(Refusal::Code::keyTaken, record.ref, "its key is in use again");
+        }
+        return transaction.write(Write::What::add, *record.before);
+    }
+    if (!now) {
+        return refuse(Refusal::Code::missing, record.ref, "it has been removed since");
+    }
+    const auto back = core::fieldsPutBack(now->record, *record.before, *record.after);
+    if (!back) {
+        return refuse(Refusal::Code::changedSince, record.ref, "it was changed again since");
+    }
+    return transaction.write(Write::What::update, *back);
+}
+
+Done writeAll(RecordedTransaction& transaction, const std::vector<Write>& writes) {
+    for (const Write& write : writes) {
+        if (auto done = transaction.write(write.what, write.record); !done) {
+            return done;
+        }
+    }
+    return {};
+}
+
+// An entry with permanent records: their contraries are written, the others put back one by one.
+Done writeContrary(RecordedTransaction& transaction, const JournalEntry& entry,
+                   const core::TakingBack& taking, core::IdSource& keys) {
+    const auto held = core::heldByPermanent(entry);
+    for (const JournalRecord& record : entry.records) {
+        const bool stays = std::find(held.begin(), held.end(), record.ref) != held.end();
+        const bool isNewPermanent = isPermanent(record.ref) && !record.before;
+        if (!stays && !isNewPermanent) {
+            if (auto done = putBack(transaction, record); !done) {
+                return done;
+            }
+            continue;
+        }
+        const auto now = transaction.find(record.ref);
+        if (!now) {
+            return refuse(Refusal::Code::missing, record.ref, "it has been removed since");
+        }
+        const auto writes = stays ? core::insteadOfRemoval(now->record, taking, keys)
+                                  : core::contraryOf(now->record, entry, taking, keys);
+        if (auto done = writeAll(transaction, writes); !done) {
+            return done;
+        }
+    }
+    return {};
+}
+
+// What was done in the first place, through any number of undoings and redoings.
+std::string firstSentence(Connection& connection, EntryRow row) {
+    while (row.reverses) {
+        auto earlier = entryRow(connection, *row.reverses);
+        if (!earlier) {
+            break;
+        }
+        row = *std::move(earlier);
+    }
+    return row.sentence;
+}
+
+} // namespace
+
+std::optional<std::int64_t> undoCandidate(Connection& connection,
+                                          const std::optional<std::string>& who) {
+    Query query(connection, "SELECT sequence FROM journal j WHERE who IS ? AND kind IN ('change', "
+                            "'redo') AND NOT EXISTS (SELECT 1 FROM journal r WHERE r.reverses = "
+                            "j.sequence) ORDER BY sequence DESC LIMIT 1");
+    query.withOptional(who);
+    return query.step() ? std::optional{query.number(0)} : std::nullopt;
+}
+
+std::optional<std::int64_t> redoCandidate(Connection& connection,
+                                          const std::optional<std::string>& who) {
+    Query query(connection,
+                "SELECT sequence FROM journal j WHERE who IS ?1 AND kind = 'undo' AND sequence > "
+                "coalesce((SELECT sequence FROM journal WHERE who IS ?1 AND kind = 'change' "
+                "ORDER BY sequence DESC LIMIT 1), 0) AND NOT EXISTS (SELECT 1 FROM journal r "
+                "WHERE r.reverses = j.sequence) ORDER BY sequence DESC LIMIT 1");
+    query.withOptional(who);
+    return query.step() ? std::optional{query.number(0)} : std::nullopt;
+}
+
+tl::expected<EntryRow, Refusal> reverseEntry(RecordedTransaction& transaction,
+                                             std::int64_t sequence, const Reversal& reversal,
+                                             core::IdSource& keys) {
+    const auto row = entryRow(transaction.connection(), sequence);
+    if (!row) {
+        return refuse(Refusal::Code::nothingToUndo, std::nullopt);
+    }
+    if (row->schemaVersion != reversal.schemaVersion) {
+        return refuse(Refusal::Code::cannotUndo, std::nullopt,
+                      "the schema of the workshop has changed since");
+    }
+    const JournalEntry entry = entryFrom(*row);
+    if (auto why = core::whyNotTakenBack(entry)) {
+        return tl::unexpected(*std::move(why));
+    }
+    const bool hasPermanent =
+        std::any_of(entry.records.begin(), entry.records.end(),
+                    [](const JournalRecord& record) { return isPermanent(record.ref); });
+    auto done = hasPermanent ? writeContrary(transaction, entry, {reversal.at, reversal.who}, keys)
+                             : applyInverted(transaction, entry, *row);
+    if (done) {
+        done = transaction.checkNames();
+    }
+    if (!done) {
+        return tl::unexpected(done.error());
+    }
+    const std::string what = firstSentence(transaction.connection(), *row);
+    return transaction.commit(
+        {.at = reversal.at,
+         .who = reversal.who,
+         .kind = reversal.kind,
+         .sentence = (reversal.kind == core::EntryKind::undo ? "Undone: " : "Done again: ") + what,
+         .reverses = sequence});
+}
+
+} // namespace headcap::db

@@ -1,0 +1,138 @@
+#include "db/sqlite/upkeep.h"
+
+#include "db/files/durable_file.h"
+#include "db/files/shelves.h"
+#include "db/sqlite/backup.h"
+#include "db/sqlite/folder_check.h"
+#include "db/sqlite/search_sql.h"
+#include "db/sqlite/verify.h"
+#include "db/sqlite/write_transaction.h"
+
+namespace headcap::db {
+namespace {
+
+namespace fs = std::filesystem;
+using core::StoreError;
+
+bool isWithin(const fs::path& inner, const fs::path& outer) {
+    const fs::path relative =
+        fs::weakly_canonical(inner).lexically_relative(fs::weakly_canonical(outer));
+    return !relative.empty() && *relative.begin() != "..";
+}
+
+// A folder for backups holds the backup of one workshop, and is none itself.
+void checkBackupFolder(const fs::path& folder, const fs::path& workshop, Connection& reader) {
+    if (isWithin(folder, workshop)) {
+        throw StoreError(StoreError::Code::ioFailed,
+                         "a backup inside the workshop would be lost with it: " + folder.string());
+    }
+    if (fs::exists(folder / kDatabaseName)) {
+        throw StoreError(StoreError::Code::ioFailed, folder.string() + " is itself a workshop");
+    }
+    if (fs::exists(folder / kBackupName)) {
+        Connection other(folder / kBackupName, Access::read, {});
+        if (firstHash(other) != firstHash(reader)) {
+            throw StoreError(StoreError::Code::ioFailed,
+                             folder.string() + " holds the backup of another workshop");
+        }
+    }
+}
+
+} // namespace
+
+core::VerifyReport SqliteUpkeep::verify(const core::Progress& progress) const {
+    const auto reader = m_kept.readers.lend();
+    auto report = verifyWorkshop(*reader, m_files, progress);
+    try {
+        if (auto finding = m_kept.writer.run(verifySearchIndex)) {
+            report.findings.push_back(*std::move(finding));
+        }
+    } catch (const StoreError& error) {
+        report.findings.push_back(
+            {"search_index", std::nullopt,
+             std::string{"The search index could not be checked: "} + error.what() + "."});
+    }
+    return report;
+}
+
+core::BackupReport SqliteUpkeep::backup(const fs::path& folder, const core::Progress& progress) {
+    const fs::path whole = fs::absolute(folder);
+    const auto reader = m_kept.readers.lend();
+    checkBackupFolder(whole, m_folder, *reader);
+    makeFolder(whole);
+    // The database first: what it names was on the disk before it was named.
+    const fs::path fresh = whole / (std::string{"fresh-"} + kBackupName);
+    const JournalHead head = copyDatabase(*reader, fresh, CopyFor::keeping);
+    const auto total = static_cast<std::int64_t>(filesOnShelves(m_folder).size());
+    const ShelfCopy files = copyShelves(
+        m_folder, whole, [&](std::int64_t done) { return progress(done, std::max(done, total)); });
+    if (files.wasStopped) {
+        fs::remove(fresh);
+        return {whole, files.copied, files.alreadyThere, files.bytes};
+    }
+    const auto entry = entryRow(*reader, head.sequence);
+    if (!entry || entry->hash != head.hash) {
+        throw StoreError(StoreError::Code::ioFailed, "the copy is not of this workshop");
+    }
+    if (fs::exists(whole / kBackupName)) {
+        renameDurably(whole / kBackupName, whole / (std::string{"previous-"} + kBackupName));
+    }
+    renameDurably(fresh, whole / kBackupName);
+    if (!files.altered.empty()) {
+        throw StoreError(StoreError::Code::fileAltered,
+                         "all was backed up but for " + std::to_string(files.altered.size()) +
+                             " files that are not what was kept: " + files.altered.front());
+    }
+    noteOutsideBackup();
+    return {whole, files.copied, files.alreadyThere, files.bytes};
+}
+
+void SqliteUpkeep::noteOutsideBackup() {
+    const std::string now = core::isoText(m_kept.clock.now());
+    m_kept.writer.run([&](Connection& connection) {
+        WriteTransaction transaction(connection);
+        {
+            Query note(connection, "INSERT INTO meta(name, value) VALUES('last_outside_backup', ?) "
+                                   "ON CONFLICT(name) DO UPDATE SET value = excluded.value");
+            note.with(now).step();
+        }
+        transaction.commit();
+    });
+}
+
+std::optional<core::Instant> SqliteUpkeep::lastOutsideBackup() const {
+    const auto reader = m_kept.readers.lend();
+    Query query(*reader, "SELECT value FROM meta WHERE name = 'last_outside_backup'");
+    return query.step() ? core::instantFromIso(query.text(0)) : std::nullopt;
+}
+
+void SqliteUpkeep::rebuildSearch() {
+    m_kept.writer.run([](Connection& connection) {
+        WriteTransaction transaction(connection);
+        rebuildSearchIndex(connection);
+        transaction.commit();
+    });
+}
+
+void restoreWorkshop(const fs::path& backup, const fs::path& folder,
+                     const WorkshopSettings& settings) {
+    if (!fs::exists(backup / kBackupName)) {
+        throw StoreError(StoreError::Code::missing,
+                         "there is no " + std::string{kBackupName} + " in " + backup.string());
+    }
+    const fs::path whole = fs::absolute(folder);
+    checkCanCreate(whole, settings);
+    makeFolder(whole);
+    const ShelfCopy files = copyShelves(backup, whole, [](std::int64_t) { return true; });
+    {
+        Connection from(backup / kBackupName, Access::read, {});
+        copyDatabase(from, whole / kDatabaseName, CopyFor::working);
+    }
+    if (!files.altered.empty()) {
+        throw StoreError(StoreError::Code::fileAltered,
+                         "all was restored but for " + std::to_string(files.altered.size()) +
+                             " files that are damaged in the backup: " + files.altered.front());
+    }
+}
+
+} // namespace headcap::db

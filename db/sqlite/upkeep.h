@@ -1,0 +1,39 @@
+#pragma once
+
+#include "core/record/stores.h"
+#include "db/files/file_store.h"
+#include "db/sqlite/record_store.h"
+#include "db/workshop.h"
+
+namespace headcap::db {
+
+// The database in a folder of backups. Not the name of a workshop's own, so that nobody works in a
+// backup by mistake.
+inline constexpr const char* kBackupName = "backup.sqlite";
+
+class SqliteUpkeep final : public core::Upkeep {
+public:
+    SqliteUpkeep(Kept& kept, const FolderFileStore& files, std::filesystem::path folder)
+        : m_kept(kept), m_files(files), m_folder(std::move(folder)) {}
+
+    [[nodiscard]] core::VerifyReport verify(const core::Progress& progress) const override;
+    core::BackupReport backup(const std::filesystem::path& folder,
+                              const core::Progress& progress) override;
+    [[nodiscard]] std::optional<core::Instant> lastOutsideBackup() const override;
+    void rebuildSearch() override;
+    [[nodiscard]] std::filesystem::path folder() const override { return m_folder; }
+
+private:
+    void noteOutsideBackup();
+
+    Kept& m_kept;
+    const FolderFileStore& m_files;
+    std::filesystem::path m_folder;
+};
+
+// A new workshop from a backup, every file checked against its name. What is damaged in the backup
+// is left out, and named in the StoreError fileAltered that is thrown when all else is there.
+void restoreWorkshop(const std::filesystem::path& backup, const std::filesystem::path& folder,
+                     const WorkshopSettings& settings);
+
+} // namespace headcap::db

@@ -1,0 +1,300 @@
+#include "db/sqlite/verify.h"
+
+#include <algorithm>
+
+#include <sqlite3.h>
+
+#include "db/files/durable_file.h"
+#include "db/sqlite/errors.h"
+#include "db/sqlite/journal_sql.h"
+#include "db/sqlite/record_sql.h"
+#include "db/sqlite/search_sql.h"
+#include "db/sqlite/write_transaction.h"
+
+namespace headcap::db {
+namespace {
+
+using core::RecordKind;
+using core::RecordRef;
+using core::StoreError;
+
+constexpr std::int64_t kAskEvery = 512;
+
+struct Stopped {};
+
+class Verification {
+public:
+    Verification(Connection& connection, const FolderFileStore& files,
+                 const core::Progress& progress)
+        : m_connection(connection), m_files(files), m_progress(progress) {}
+
+    core::VerifyReport run() {
+        // One state of the workshop throughout.
+        m_connection.run("BEGIN");
+        try {
+            countWork();
+            part("database", [this] { database(); });
+            part("journal", [this] { journal(); });
+            part("record", [this] { records(); });
+            part("search_index", [this] { searchTexts(); });
+            part("photograph", [this] { files(RecordKind::photograph); });
+            part("attachment", [this] { files(RecordKind::attachment); });
+            part("report", [this] { files(RecordKind::issuedReport); });
+            part("ledger", [this] { ledger(); });
+        } catch (const Stopped&) {
+            find("verify", std::nullopt, "The check was stopped before its end.");
+        }
+        (void)m_connection.tryRun("COMMIT");
+        return std::move(m_report);
+    }
+
+private:
+    template <class Work>
+    void part(const std::string& what, Work work) {
+        m_count = 0;
+        try {
+            work();
+        } catch (const StoreError& error) {
+            find(what, std::nullopt,
+                 "The check could not go on: " + std::string{error.what()} + ".");
+        }
+        m_report.checked.emplace_back(what, m_count);
+    }
+
+    void find(const std::string& what, std::optional<RecordRef> record, std::string sentence) {
+        m_report.findings.push_back({what, std::move(record), std::move(sentence)});
+    }
+
+    void checkedOne() {
+        ++m_count;
+        if (++m_done % kAskEvery == 0 && !m_progress(m_done, std::max(m_done, m_total))) {
+            throw Stopped{};
+        }
+    }
+
+    [[nodiscard]] std::int64_t count(const std::string& sql) {
+        Query query(m_connection, sql);
+        return query.step() ? query.number(0) : 0;
+    }
+
+    void countWork() {
+        m_total = count("SELECT count(*) FROM journal") +
+                  2 * count("SELECT count(*) FROM search_text") +
+                  count("SELECT count(*) FROM photograph");
+    }
+
+    void database() {
+        Query check(m_connection, "PRAGMA integrity_check(20)");
+        while (check.step()) {
+            if (check.text(0) != "ok") {
+                find("database", std::nullopt, "The database is damaged: " + check.text(0) + ".");
+            }
+        }
+        Query names(m_connection,
+                    "SELECT \"table\", parent FROM pragma_foreign_key_check LIMIT 20");
+        while (names.step()) {
+            find("database", std::nullopt,
+                 "A " + names.text(0) + " names a " + names.text(1) + " that is not there.");
+        }
+        m_count = count("PRAGMA page_count");
+    }
+
+    void journal() {
+        std::string previous = firstPreviousHash();
+        std::int64_t expected = 1;
+        Query sequences(m_connection, "SELECT sequence FROM journal ORDER BY sequence");
+        while (sequences.step()) {
+            const auto entry = entryRow(m_connection, sequences.number(0));
+            const std::string number = std::to_string(sequences.number(0));
+            if (sequences.number(0) != expected) {
+                find("journal", std::nullopt,
+                     "Entries of the journal are missing before entry " + number + ".");
+            } else if (entry && hashOf(*entry, previous) != entry->hash) {
+                find("journal", std::nullopt,
+                     "Entry " + number + " of the journal (\"" + entry->sentence +
+                         "\") is not as it was written.");
+            }
+            previous = entry ? entry->hash : previous;
+            expected = sequences.number(0) + 1;
+            checkedOne();
+        }
+        Query loose(m_connection, "SELECT DISTINCT sequence FROM journal_record WHERE sequence NOT "
+                                  "IN (SELECT sequence FROM journal)");
+        while (loose.step()) {
+            find("journal", std::nullopt,
+                 "The journal holds records of entry " + std::to_string(loose.number(0)) +
+                     ", which is missing.");
+        }
+    }
+
+    // What the last entry of each record says, against the record.
+    void records() {
+        Query last(m_connection, "SELECT record_id, kind, max(sequence), after FROM journal_record "
+                                 "GROUP BY record_id");
+        while (last.step()) {
+            checkedOne();
+            const auto kind = core::recordKindNamed(last.text(1));
+            const auto id = core::Uuid::fromText(last.text(0));
+            if (!kind || !id) {
+                find("record", std::nullopt,
+                     "The journal names a record that can't be: " + last.text(0) + ".");
+                continue;
+            }
+            compare({*kind, *id}, last.isNull(3) ? std::nullopt : std::optional{last.text(3)},
+                    last.number(2));
+        }
+        for (const std::string_view name : core::EnumNames<RecordKind>::kNames) {
+            Query loose(m_connection, "SELECT \"id\" FROM " + sqlName(name) +
+                                          " t WHERE NOT EXISTS (SELECT 1 FROM journal_record "
+                                          "WHERE record_id = t.\"id\")");
+            while (loose.step()) {
+                const auto id = core::Uuid::fromText(loose.text(0));
+                find("record",
+                     id ? std::optional{RecordRef{*core::recordKindNamed(name), *id}}
+                        : std::nullopt,
+                     "A " + words(name) + " is there of which the journal knows nothing.");
+            }
+        }
+    }
+
+    void compare(const RecordRef& ref, const std::optional<std::string>& after,
+                 std::int64_t sequence) {
+        const std::string what = words(core::nameOf(ref.kind));
+        const std::string entry = " (entry " + std::to_string(sequence) + " of the journal).";
+        try {
+            const auto found = findRecord(m_connection, ref);
+            if (after && !found) {
+                find("record", ref, "A " + what + " is missing" + entry);
+            } else if (!after && found) {
+                find("record", ref, "A " + what + " is there that was removed" + entry);
+            } else if (after && found->record != recordFromJournal(ref, *after)) {
+                find("record", ref, "A " + what + " is not as it was written" + entry);
+            }
+        } catch (const StoreError& error) {
+            find("record", ref, "A " + what + " can't be read: " + error.what() + ".");
+        }
+    }
+
+    void searchTexts() {
+        Query texts(m_connection, "SELECT kind, record_id, words FROM search_text");
+        while (texts.step()) {
+            checkedOne();
+            const auto kind = core::recordKindNamed(texts.text(0));
+            const auto id = core::Uuid::fromText(texts.text(1));
+            const auto found =
+                kind && id ? findRecord(m_connection, RecordRef{*kind, *id}) : std::nullopt;
+            if (!found || indexedWords(m_connection, found->record) != texts.text(2)) {
+                find("search_index",
+                     found ? std::optional{core::refOf(found->record)} : std::nullopt,
+                     "The search index is out of date for a " + words(texts.text(0)) +
+                         "; it can be made anew.");
+            }
+        }
+        for (std::size_t i = 0; i < core::kRecordKindCount; ++i) {
+            const auto kind = static_cast<RecordKind>(i);
+            Query missing(m_connection, "SELECT " + columnList(kind, "t") + " FROM " +
+                                            sqlName(core::nameOf(kind)) +
+                                            " t WHERE NOT EXISTS (SELECT 1 FROM search_text WHERE "
+                                            "record_id = t.\"id\")");
+            while (missing.step()) {
+                const auto record = recordAt(missing, kind);
+                if (!indexedWords(m_connection, record).empty()) {
+                    find("search_index", core::refOf(record),
+                         "The search index lacks a " + words(core::nameOf(kind)) +
+                             "; it can be made anew.");
+                }
+            }
+        }
+    }
+
+    void files(RecordKind kind) {
+        const auto shelf = kind == RecordKind::photograph   ? core::FileStore::Shelf::photograph
+                           : kind == RecordKind::attachment ? core::FileStore::Shelf::attachment
+                                                            : core::FileStore::Shelf::report;
+        Query query(m_connection,
+                    "SELECT t.\"id\", t.digest, t.file_name, t.bytes, job.number FROM " +
+                        sqlName(core::nameOf(kind)) +
+                        " t LEFT JOIN job ON job.id = t.job ORDER BY t.digest");
+        while (query.step()) {
+            checkedOne();
+            const auto id = core::Uuid::fromText(query.text(0));
+            const auto digest = core::Digest::fromHex(query.text(1));
+            const auto ref = id ? std::optional{RecordRef{kind, *id}} : std::nullopt;
+            const std::string what = "The " + words(core::nameOf(kind)) + " \"" + query.text(2) +
+                                     "\"" +
+                                     (query.isNull(4) ? std::string{} : " of job " + query.text(4));
+            const auto path = digest ? m_files.find(shelf, *digest) : std::nullopt;
+            if (!path) {
+                find(partName(kind), ref, what + " is missing.");
+            } else if (digestOfFile(*path) != *digest) {
+                find(partName(kind), ref, what + " is not what was kept.");
+            }
+        }
+    }
+
+    void ledger() {
+        Query query(m_connection,
+                    "SELECT e.\"id\", lot.number, material.unit, e.amount_unit, e.kind, "
+                    "e.amount_count, c.amount_count, c.lot = e.lot FROM ledger_entry e JOIN lot ON "
+                    "lot.id = e.lot JOIN material ON material.id = lot.material LEFT JOIN "
+                    "ledger_entry c ON c.id = e.contrary_of");
+        while (query.step()) {
+            checkedOne();
+            const auto id = core::Uuid::fromText(query.text(0));
+            const auto ref =
+                id ? std::optional{RecordRef{RecordKind::ledgerEntry, *id}} : std::nullopt;
+            if (query.text(2) != query.text(3)) {
+                find("ledger", ref,
+                     "An entry of lot " + query.text(1) + " is in " + query.text(3) +
+                         ", and the lot is counted in " + query.text(2) + ".");
+            }
+            if (query.text(4) == "contrary" &&
+                (query.isNull(6) || query.number(6) != -query.number(5) || query.number(7) != 1)) {
+                find("ledger", ref,
+                     "A contrary entry of lot " + query.text(1) +
+                         " does not balance the entry it takes back.");
+            }
+        }
+    }
+
+    static std::string words(std::string_view name) {
+        std::string text{name};
+        std::replace(text.begin(), text.end(), '_', ' ');
+        return text;
+    }
+
+    static std::string partName(RecordKind kind) {
+        return kind == RecordKind::issuedReport ? "report" : std::string{core::nameOf(kind)};
+    }
+
+    Connection& m_connection;
+    const FolderFileStore& m_files;
+    const core::Progress& m_progress;
+    core::VerifyReport m_report{};
+    std::int64_t m_count = 0;
+    std::int64_t m_done = 0;
+    std::int64_t m_total = 0;
+};
+
+} // namespace
+
+core::VerifyReport verifyWorkshop(Connection& connection, const FolderFileStore& files,
+                                  const core::Progress& progress) {
+    return Verification(connection, files, progress).run();
+}
+
+std::optional<core::VerifyFinding> verifySearchIndex(Connection& writing) {
+    WriteTransaction transaction(writing);
+    const int code =
+        writing.tryRun("INSERT INTO search(search, rank) VALUES('integrity-check', 1)");
+    if (code == SQLITE_OK) {
+        return std::nullopt;
+    }
+    if ((code & 0xff) != SQLITE_CORRUPT) {
+        throwStoreError(code, "checking the search index: " + writing.message());
+    }
+    return core::VerifyFinding{"search_index", std::nullopt,
+                               "The search index is damaged; it can be made anew."};
+}
+
+} // namespace headcap::db

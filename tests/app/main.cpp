@@ -1,0 +1,13 @@
+// Runs the tests of the windows and of printing: Qt needs its application first, off screen.
+#include <QApplication>
+#include <gtest/gtest.h>
+
+#include "app/look/dress.h"
+
+int main(int argc, char** argv) {
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    ::testing::InitGoogleTest(&argc, argv);
+    QApplication application(argc, argv);
+    headcap::app::dress(application, {.tone = headcap::app::Tone::light});
+    return RUN_ALL_TESTS();
+}

@@ -1,0 +1,144 @@
+// Makes pictures of the windows: headcap_pictures OUTDIR [ONLY]. Light and dark, at 1x and 2x, at
+// 1,024 and 1,440 px; ONLY keeps those whose name holds it.
+#include <cstdio>
+#include <functional>
+
+#include <QApplication>
+#include <QDir>
+#include <QLineEdit>
+#include <QPixmap>
+#include <QProcess>
+#include <QProcessEnvironment>
+#include <QTest>
+
+#include "app/look/dress.h"
+#include "app/pages/page_table.h"
+#include "app/shell/bench_line.h"
+#include "app/shell/job_view.h"
+#include "app/shell/main_window.h"
+#include "app/shell/worklist_view.h"
+#include "tests/support/sample_workshop.h"
+
+namespace headcap::tests {
+namespace {
+
+// A window on the sample workshop, brought to where the picture is taken.
+struct Scene {
+    QString name;
+    std::function<void(app::MainWindow&, SampleWorkshop&)> set;
+    bool isTall = false; // the whole page, not a window of it
+};
+
+app::JobView& jobView(app::MainWindow& window) {
+    return *qobject_cast<app::JobView*>(window.current());
+}
+
+std::vector<Scene> scenes() {
+    using app::ViewId;
+    std::vector<Scene> all{
+        {QStringLiteral("worklist"), [](app::MainWindow&, SampleWorkshop&) {}},
+        {QStringLiteral("all-jobs"),
+         [](app::MainWindow& window, SampleWorkshop&) {
+             qobject_cast<app::WorklistView*>(window.current())->setTable(true);
+         }},
+        {QStringLiteral("find"),
+         [](app::MainWindow& window, SampleWorkshop&) {
+             window.go({.view = ViewId::find, .words = QStringLiteral("orchard")});
+         }},
+        {QStringLiteral("new-job"),
+         [](app::MainWindow& window, SampleWorkshop&) { window.go({ViewId::newJob}); }},
+        {QStringLiteral("keys"),
+         [](app::MainWindow& window, SampleWorkshop&) { window.go({ViewId::keys}); }},
+        {QStringLiteral("bench-line"),
+         [](app::MainWindow& window, SampleWorkshop& sample) {
+             window.go({.view = ViewId::job, .job = sample.grafting});
+             QLineEdit& line = jobView(window).benchLine().line();
+             line.setFocus();
+             line.setText(QStringLiteral("guarded K7 with 31-006 0.6 g and 29-102 18 min"));
+         }},
+        {QStringLiteral("notice"),
+         [](app::MainWindow& window, SampleWorkshop& sample) {
+             window.go({.view = ViewId::job, .job = sample.grafting});
+             sample.store.failNext = core::StoreError::Code::diskFull;
+             jobView(window).benchLine().line().setText(QStringLiteral("washed K7 20 min"));
+             QTest::keyClick(&jobView(window).benchLine().line(), Qt::Key_Return);
+         }},
+    };
+    for (const app::PageEntry& entry : app::pageTable()) {
+        const QString name = app::titleOf(entry.page).toLower();
+        all.push_back({QStringLiteral("page-") + name,
+                       [page = entry.page](app::MainWindow& window, SampleWorkshop& sample) {
+                           window.go({.view = ViewId::job, .job = sample.grafting, .page = page});
+                       }});
+        all.push_back({QStringLiteral("whole-") + name,
+                       [page = entry.page](app::MainWindow& window, SampleWorkshop& sample) {
+                           window.go({.view = ViewId::job, .job = sample.grafting, .page = page});
+                       },
+                       true});
+        all.push_back({QStringLiteral("empty-") + name,
+                       [page = entry.page](app::MainWindow& window, SampleWorkshop& sample) {
+                           window.go({.view = ViewId::job, .job = sample.hymnal, .page = page});
+                       }});
+    }
+    return all;
+}
+
+void take(const Scene& scene, const QDir& folder, const QString& tone, int scale) {
+    for (const int width : {1024, 1440}) {
+        SampleWorkshop sample;
+        app::Session session{sample.means()};
+        app::MainWindow window{session};
+        window.resize(width, scene.isTall ? 2400 : width == 1024 ? 768 : 900);
+        window.setVisible(true);
+        if (!QTest::qWaitForWindowExposed(&window)) {
+            std::fputs("no window\n", stderr);
+            return;
+        }
+        scene.set(window, sample);
+        for (int i = 0; i < 5; ++i) {
+            QApplication::processEvents();
+        }
+        const QString file =
+            QStringLiteral("%1-%2-%3-%4x.png").arg(scene.name, tone).arg(width).arg(scale);
+        window.grab().save(folder.filePath(file));
+        std::printf("%s\n", qPrintable(file));
+    }
+}
+
+} // namespace
+} // namespace headcap::tests
+
+int main(int argc, char** argv) {
+    using namespace headcap;
+    if (argc < 2) {
+        std::fputs("headcap_pictures OUTDIR [ONLY]\n", stderr);
+        return 2;
+    }
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    QApplication application(argc, argv);
+    const QDir folder{QString::fromLocal8Bit(argv[1])};
+    folder.mkpath(QStringLiteral("."));
+    const QString only = argc > 2 ? QString::fromLocal8Bit(argv[2]) : QString{};
+    const int scale = qRound(application.devicePixelRatio());
+    for (const auto tone : {app::Tone::light, app::Tone::dark}) {
+        app::dress(application, {.tone = tone});
+        const bool isLight = tone == app::Tone::light;
+        for (const tests::Scene& scene : tests::scenes()) {
+            if (only.isEmpty() || scene.name.contains(only)) {
+                tests::take(scene, folder,
+                            isLight ? QStringLiteral("light") : QStringLiteral("dark"), scale);
+            }
+        }
+    }
+    if (scale == 1) {
+        // The factor is read when a program starts.
+        QProcess twice;
+        QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
+        environment.insert(QStringLiteral("QT_SCALE_FACTOR"), QStringLiteral("2"));
+        twice.setProcessEnvironment(environment);
+        twice.setProcessChannelMode(QProcess::ForwardedChannels);
+        twice.start(QApplication::applicationFilePath(), application.arguments().mid(1));
+        twice.waitForFinished(-1);
+    }
+    return 0;
+}

@@ -1,0 +1,263 @@
+// The whole window, by keys, with a look at the store.
+#include <QAbstractButton>
+#include <QComboBox>
+#include <QLineEdit>
+#include <QPlainTextEdit>
+#include <QTest>
+
+#include <gtest/gtest.h>
+
+#include "app/form/field_row.h"
+#include "app/form/form_base.h"
+#include "app/pages/job_page.h"
+#include "app/session/actions.h"
+#include "app/shell/bench_line.h"
+#include "app/shell/job_view.h"
+#include "app/shell/main_window.h"
+#include "app/shell/margin.h"
+#include "app/shell/margin_note.h"
+#include "app/shell/new_job_view.h"
+#include "app/shell/notice_bar.h"
+#include "app/shell/slip_group.h"
+#include "app/shell/station.h"
+#include "app/shell/view_table.h"
+#include "app/shell/worklist_view.h"
+#include "tests/support/sample_workshop.h"
+
+namespace headcap::app {
+namespace {
+
+class ShellTest : public testing::Test {
+protected:
+    ShellTest() {
+        window.resize(1440, 900);
+        window.setVisible(true);
+        EXPECT_TRUE(QTest::qWaitForWindowExposed(&window));
+        window.activateWindow();
+    }
+    void press(ActionId id) {
+        const QKeySequence keys = keysOf(id).front();
+        QTest::keySequence(
+            QApplication::focusWidget() != nullptr ? QApplication::focusWidget() : &window, keys);
+    }
+    WorklistView& worklist() { return *qobject_cast<WorklistView*>(window.current()); }
+    JobView& job() { return *qobject_cast<JobView*>(window.current()); }
+    bool openGrafting() { return window.go({.view = ViewId::job, .job = sample.grafting}); }
+    FieldRow* row(const QString& label) {
+        for (FormBase* form : job().currentPage()->findChildren<FormBase*>()) {
+            if (FieldRow* found = form->rowLabelled(label)) {
+                return found;
+            }
+        }
+        return nullptr;
+    }
+
+    tests::SampleWorkshop sample;
+    Session session{sample.means()};
+    MainWindow window{session};
+};
+
+TEST_F(ShellTest, beginsWithASlipForEachJobInTheHouse) {
+    int slips = 0;
+    for (const SlipGroup* group : worklist().groups()) {
+        slips += static_cast<int>(group->slips().size());
+    }
+    EXPECT_EQ(slips, static_cast<int>(sample.store.inTheHouse().size()));
+}
+
+TEST_F(ShellTest, opensAJobByEnterOnItsSlipAndEscStepsBack) {
+    Slip* slip = nullptr;
+    for (const SlipGroup* group : worklist().groups()) {
+        slip = slip == nullptr ? group->firstShown() : slip;
+    }
+    ASSERT_NE(slip, nullptr);
+    slip->setFocus();
+    QTest::keyClick(slip, Qt::Key_Return);
+    EXPECT_EQ(window.currentId(), ViewId::job);
+    press(ActionId::back);
+    EXPECT_EQ(window.currentId(), ViewId::worklist);
+}
+
+TEST_F(ShellTest, typingAnywhereOnTheWorklistFinds) {
+    worklist().setFocus();
+    QTest::keyClicks(&worklist(), QStringLiteral("graf"));
+    EXPECT_EQ(worklist().find().text(), QStringLiteral("graf"));
+    int shown = 0;
+    for (const SlipGroup* group : worklist().groups()) {
+        for (const Slip* slip : group->slips()) {
+            shown += slip->isHidden() ? 0 : 1;
+        }
+    }
+    EXPECT_EQ(shown, 1);
+    QTest::keyClick(&worklist().find(), Qt::Key_Return);
+    EXPECT_EQ(window.currentId(), ViewId::find);
+}
+
+TEST_F(ShellTest, leavingAPageSavesItAndEscLosesNothing) {
+    ASSERT_TRUE(openGrafting());
+    QWidget* author = row(QStringLiteral("Author"))->control();
+    author->setFocus();
+    QTest::keyClick(author, Qt::Key_End);
+    QTest::keyClicks(author, QStringLiteral(", gent."));
+    EXPECT_TRUE(window.go({ViewId::worklist}));
+    EXPECT_EQ(sample.file(*sample.grafting).item.author, "Thomas Ashwell, gent.");
+}
+
+TEST_F(ShellTest, closingTheWindowLosesNothing) {
+    ASSERT_TRUE(openGrafting());
+    QWidget* author = row(QStringLiteral("Author"))->control();
+    author->setFocus();
+    QTest::keyClick(author, Qt::Key_End);
+    QTest::keyClicks(author, QStringLiteral(", gent."));
+    EXPECT_TRUE(window.close());
+    EXPECT_EQ(sample.file(*sample.grafting).item.author, "Thomas Ashwell, gent.");
+}
+
+TEST_F(ShellTest, undoWorksFromAnywhereWithItsSentence) {
+    ASSERT_TRUE(openGrafting());
+    QWidget* author = row(QStringLiteral("Author"))->control();
+    author->setFocus();
+    QTest::keyClick(author, Qt::Key_A, Qt::ControlModifier);
+    QTest::keyClicks(author, QStringLiteral("T. A."));
+    QTest::keyClick(author, Qt::Key_Return);
+    ASSERT_EQ(sample.file(*sample.grafting).item.author, "T. A.");
+    press(ActionId::undo);
+    EXPECT_EQ(sample.file(*sample.grafting).item.author, "Thomas Ashwell");
+    EXPECT_EQ(window.notices().sentence(), QStringLiteral("Undone: Book: author changed"));
+    EXPECT_EQ(row(QStringLiteral("Author"))->text(), QStringLiteral("Thomas Ashwell"));
+}
+
+TEST_F(ShellTest, movingTheBookIsOnRecord) {
+    ASSERT_TRUE(openGrafting());
+    const std::size_t before = sample.file(*sample.grafting).moves.size();
+    QWidget* kept = row(QStringLiteral("Kept at"))->control();
+    kept->setFocus();
+    QTest::keyClick(kept, Qt::Key_A, Qt::ControlModifier);
+    QTest::keyClicks(kept, QStringLiteral("bench 2"));
+    QTest::keyClick(kept, Qt::Key_Return);
+    const auto file = sample.file(*sample.grafting);
+    EXPECT_EQ(file.job.keptAt, "bench 2");
+    ASSERT_EQ(file.moves.size(), before + 1);
+    EXPECT_EQ(file.moves.back().toPlace, "bench 2");
+    EXPECT_EQ(file.moves.back().who, sample.orrin);
+}
+
+TEST_F(ShellTest, logsALineOfTheBench) {
+    ASSERT_TRUE(openGrafting());
+    press(ActionId::toBenchLine);
+    QLineEdit& line = job().benchLine().line();
+    EXPECT_TRUE(line.hasFocus());
+    const std::size_t before = sample.file(*sample.grafting).steps.size();
+    QTest::keyClicks(&line, QStringLiteral("guarded K7 with 31-006 0.6 g 18 min"));
+    QTest::keyClick(&line, Qt::Key_Return);
+    const auto file = sample.file(*sample.grafting);
+    ASSERT_EQ(file.steps.size(), before + 1);
+    EXPECT_TRUE(line.text().isEmpty());
+    EXPECT_EQ(file.steps.back().minutes, core::Minutes{18});
+    EXPECT_EQ(file.steps.back().who, *sample.orrin);
+}
+
+TEST_F(ShellTest, keepsTheLineWhereItCouldNotBeSaved) {
+    ASSERT_TRUE(openGrafting());
+    QLineEdit& line = job().benchLine().line();
+    line.setFocus();
+    QTest::keyClicks(&line, QStringLiteral("guarded K7 18 min"));
+    sample.store.failNext = core::StoreError::Code::diskFull;
+    QTest::keyClick(&line, Qt::Key_Return);
+    EXPECT_EQ(line.text(), QStringLiteral("guarded K7 18 min"));
+    EXPECT_TRUE(window.notices().sentence().contains(QStringLiteral("disk is full")));
+}
+
+TEST_F(ShellTest, aNoteOfTheMarginGoesToItsPlaceByEnter) {
+    ASSERT_TRUE(openGrafting());
+    for (MarginNote* note : job().margin().findChildren<MarginNote*>()) {
+        if (note->accessibleName().contains(QStringLiteral("arsenical"))) {
+            note->setFocus();
+            QTest::keyClick(note, Qt::Key_Return);
+        }
+    }
+    EXPECT_EQ(job().page(), core::Page::book);
+    EXPECT_EQ(row(QStringLiteral("Hazard"))->text(), QStringLiteral("arsenical green"));
+    EXPECT_TRUE(row(QStringLiteral("Hazard"))->isVisible());
+}
+
+TEST_F(ShellTest, seesWhatAnotherWindowChanged) {
+    ASSERT_TRUE(openGrafting());
+    auto item = sample.file(*sample.grafting).item;
+    item.author = "T. Ashwell the elder";
+    sample.store.changeElsewhere(item);
+    session.poll();
+    EXPECT_EQ(row(QStringLiteral("Author"))->text(), QStringLiteral("T. Ashwell the elder"));
+}
+
+TEST_F(ShellTest, takesInABook) {
+    press(ActionId::newJob);
+    ASSERT_EQ(window.currentId(), ViewId::newJob);
+    auto* view = qobject_cast<NewJobView*>(window.current());
+    const auto type = [&](const QString& label, const QString& text) {
+        for (FormBase* form : view->findChildren<FormBase*>()) {
+            if (FieldRow* found = form->rowLabelled(label)) {
+                QTest::keyClicks(found->control(), text);
+                return;
+            }
+        }
+    };
+    EXPECT_FALSE(view->takeIn()); // for nobody
+    type(QStringLiteral("Title"), QStringLiteral("Rule of the Tides"));
+    type(QStringLiteral("Date"), QStringLiteral("ca. 1590"));
+    type(QStringLiteral("Name"), QStringLiteral("Mere College"));
+    EXPECT_TRUE(view->takeIn());
+    const auto line = sample.store.numbered("2031-017");
+    ASSERT_TRUE(line.has_value());
+    EXPECT_EQ(line->title, "Rule of the Tides, ca. 1590");
+    EXPECT_EQ(line->owner, "Mere College"); // known already: not a second one
+    EXPECT_EQ(window.currentId(), ViewId::job);
+    EXPECT_EQ(sample.store.all(core::RecordKind::owner).size(), 7U);
+}
+
+// Every control that can have the focus says what it is, on every view and page.
+TEST_F(ShellTest, everyControlHasANameForScreenReaders) {
+    const auto check = [&] {
+        for (QWidget* widget : window.findChildren<QWidget*>()) {
+            const bool isControl = widget->focusPolicy() != Qt::NoFocus &&
+                                   !widget->inherits("QAbstractScrollAreaScrollBarContainer") &&
+                                   !widget->inherits("View") && widget->focusProxy() == nullptr;
+            if (!isControl || qobject_cast<View*>(widget) != nullptr ||
+                qobject_cast<JobPage*>(widget) != nullptr || widget->parent() == nullptr ||
+                widget->inherits("QScrollBar") || widget->inherits("QComboBoxPrivateContainer") ||
+                widget->inherits("QComboBoxListView") || widget->inherits("QHeaderView") ||
+                widget->inherits("QTableCornerButton")) {
+                continue;
+            }
+            const auto* button = qobject_cast<const QAbstractButton*>(widget);
+            const QString name = widget->accessibleName().isEmpty() && button != nullptr
+                                     ? button->text()
+                                     : widget->accessibleName();
+            EXPECT_FALSE(name.isEmpty()) << widget->metaObject()->className() << " in "
+                                         << widget->parent()->metaObject()->className();
+        }
+    };
+    for (const ViewEntry& view : viewTable()) {
+        window.go({.view = view.id, .job = sample.grafting});
+    }
+    ASSERT_TRUE(openGrafting());
+    for (const core::Page page :
+         {core::Page::book, core::Page::collation, core::Page::survey, core::Page::proposal,
+          core::Page::bench, core::Page::materials, core::Page::photographs, core::Page::report}) {
+        job().turnTo(page);
+    }
+    check();
+}
+
+TEST_F(ShellTest, theSewingLineSaysTheStateOfEachPageInWords) {
+    ASSERT_TRUE(openGrafting());
+    const auto stations = job().findChildren<Station*>();
+    ASSERT_EQ(stations.size(), 8);
+    for (const Station* station : stations) {
+        EXPECT_FALSE(station->accessibleName().isEmpty());
+        EXPECT_FALSE(station->accessibleDescription().isEmpty());
+    }
+}
+
+} // namespace
+} // namespace headcap::app

@@ -1,0 +1,279 @@
+#include "core/audit/audit.h"
+
+#include <algorithm>
+#include <functional>
+#include <set>
+
+#include <gtest/gtest.h>
+#include <nlohmann/json.hpp>
+
+#include "core/audit/rules.h"
+#include "tests/support/job_builder.h"
+
+namespace headcap::core {
+namespace {
+
+using tests::at;
+using tests::day;
+using tests::FinishedJob;
+using tests::JobBuilder;
+
+struct Fault {
+    const char* rule;
+    std::function<void(FinishedJob&)> make;
+};
+
+Facsimile& leafOf(FinishedJob& j) {
+    return j.file.facsimiles.front();
+}
+Step& stepOf(FinishedJob& j, std::string_view technique) {
+    return *std::ranges::find(j.file.steps, technique, &Step::technique);
+}
+Lot& pasteOf(FinishedJob& j) {
+    return *std::ranges::find(j.file.lots, "31-002", &Lot::number);
+}
+Hazard& hazardOf(FinishedJob& j, HazardState state) {
+    return j.file.hazards.emplace_back(Hazard{.id = j.ids.next<Hazard>(),
+                                              .item = j.file.item.id,
+                                              .term = "mould",
+                                              .state = state,
+                                              .who = std::nullopt});
+}
+Test& testOf(FinishedJob& j, Day on) {
+    return j.file.tests.emplace_back(Test{.id = j.ids.next<Test>(),
+                                          .job = j.file.job.id,
+                                          .part = std::nullopt,
+                                          .onDay = on,
+                                          .who = j.anyone(),
+                                          .purpose = "ink in water",
+                                          .result = "does not move"});
+}
+Piece& pieceOf(FinishedJob& j) {
+    return j.file.pieces.emplace_back(
+        Piece{.id = j.ids.next<Piece>(), .job = j.file.job.id, .what = "a paper wrapper"});
+}
+IssuedReport& reportOf(FinishedJob& j, Day on) {
+    return j.file.reports.emplace_back(IssuedReport{.id = j.ids.next<IssuedReport>(),
+                                                    .job = j.file.job.id,
+                                                    .issuedAt = at(on),
+                                                    .who = std::nullopt});
+}
+
+// For each rule, a fault in a job that has none, which that rule must find.
+const std::vector<Fault>& faults() {
+    static const std::vector<Fault> kFaults{
+        {"book_identified", [](auto& j) { j.file.item.title.clear(); }},
+        {"book_measurements", [](auto& j) { j.file.item.width.reset(); }},
+        {"owner_authority", [](auto& j) { j.file.owner.authority.clear(); }},
+        {"earlier_records", [](auto& j) { j.file.job.earlierRecords = EarlierRecords::notAsked; }},
+        {"value_in_the_house", [](auto& j) { j.file.job.value.reset(); }},
+        {"piece_unaccounted",
+         [](auto& j) {
+             pieceOf(j);
+             j.file.job.state = JobState::returned;
+         }},
+        {"piece_to_return", [](auto& j) { pieceOf(j); }},
+        {"lacking_leaf_named", [](auto& j) { j.file.collationFindings.front().place.clear(); }},
+        {"lacking_leaf_decided",
+         [](auto& j) { j.file.collationFindings.front().decision = CollationDecision::undecided; }},
+        {"lacking_leaf_made_good", [](auto& j) { leafOf(j).place = "M2"; }},
+        {"lacking_leaf_promised",
+         [](auto& j) {
+             j.file.collationFindings.front().decision = CollationDecision::toBeSupplied;
+         }},
+        {"lacking_leaf_told", [](auto& j) { j.file.notices.clear(); }},
+        {"leaf_tally_short", [](auto& j) { j.file.collationFindings.clear(); }},
+        {"leaf_tally_over", [](auto& j) { j.file.collations.front().leavesPresent = 110; }},
+        {"collation_finished", [](auto& j) { j.file.collations.front().finishedOn.reset(); }},
+        {"collation_method", [](auto& j) { j.file.collations.front().method.clear(); }},
+        {"supplied_leaf_place", [](auto& j) { leafOf(j).place.clear(); }},
+        {"facsimile_source", [](auto& j) { leafOf(j).shelfmark.clear(); }},
+        {"facsimile_source_edition", [](auto& j) { leafOf(j).edition.clear(); }},
+        {"supplied_leaf_verification", [](auto& j) { leafOf(j).verification.clear(); }},
+        {"supplied_leaf_not_established",
+         [](auto& j) { leafOf(j).verdict = Verdict::notEstablished; }},
+        {"supplied_leaf_contradicted", [](auto& j) { leafOf(j).verdict = Verdict::contradicted; }},
+        {"supplied_leaf_setting_unknown", [](auto& j) { leafOf(j).verdict = Verdict::pagesAgree; }},
+        {"facsimile_material", [](auto& j) { leafOf(j).printedOn.reset(); }},
+        {"supplied_leaf_attachment", [](auto& j) { leafOf(j).attachedWith.reset(); }},
+        {"facsimile_marking", [](auto& j) { leafOf(j).marking.clear(); }},
+        {"facsimile_on_old_paper",
+         [](auto& j) {
+             Lot& paper = *std::ranges::find(j.file.lots, "31-003", &Lot::number);
+             paper.origin = LotOrigin::saved;
+         }},
+        {"supplied_leaf_removal", [](auto& j) { leafOf(j).removal.clear(); }},
+        {"original_leaf_provenance", [](auto& j) { leafOf(j).kind = SuppliedKind::originalLeaf; }},
+        {"facsimile_permission", [](auto& j) { leafOf(j).permission.clear(); }},
+        {"supplied_leaf_image", [](auto& j) { j.file.photographs.back().facsimile.reset(); }},
+        {"supplied_leaf_step", [](auto& j) { leafOf(j).step.reset(); }},
+        {"facsimile_follow_up", [](auto& j) { j.file.followUps.clear(); }},
+        {"condition_described", [](auto& j) { j.file.findings.clear(); }},
+        {"examination_method", [](auto& j) { j.file.examinations.front().method.clear(); }},
+        {"not_examined", [](auto& j) { j.file.examinations.front().notExamined.clear(); }},
+        {"sample_consent", [](auto& j) { testOf(j, day(2031, 3, 6)).sampleTaken = true; }},
+        {"test_result", [](auto& j) { testOf(j, day(2031, 3, 6)).result.clear(); }},
+        {"hazard_likely", [](auto& j) { j.finding("leather", "red_rot", "spine"); }},
+        {"hazard_not_settled", [](auto& j) { hazardOf(j, HazardState::notTested); }},
+        {"hazard_evidence", [](auto& j) { hazardOf(j, HazardState::cleared); }},
+        {"hazard_told", [](auto& j) { hazardOf(j, HazardState::suspected); }},
+        {"approval", [](auto& j) { j.file.decisions.clear(); }},
+        {"approval_by_whom", [](auto& j) { j.file.decisions.front().byName.clear(); }},
+        {"approval_spoken",
+         [](auto& j) { j.file.decisions.front().means = DecisionMeans::spoken; }},
+        {"approval_before_work",
+         [](auto& j) { j.file.decisions.front().onDay = day(2031, 3, 16); }},
+        {"done_not_approved",
+         [](auto& j) { j.step("surface_cleaning", "boards", day(2031, 3, 21)); }},
+        {"approved_not_done",
+         [](auto& j) {
+             const ProposalOption option = j.file.options.front();
+             j.line(option, "boxing");
+         }},
+        {"do_nothing_offered", [](auto& j) { j.file.options.pop_back(); }},
+        {"irreversible_agreed", [](auto&) {}},
+        {"repair_material",
+         [](auto& j) {
+             std::erase_if(j.file.uses, [&](const MaterialUse& use) {
+                 return use.step == stepOf(j, "tear_mending").id;
+             });
+         }},
+        {"step_reversibility",
+         [](auto& j) { stepOf(j, "resewing").reversibility = Reversibility::unknown; }},
+        {"step_undoing", [](auto& j) { stepOf(j, "resewing").undoing.clear(); }},
+        {"removed_what", [](auto& j) { stepOf(j, "disbinding").removed.clear(); }},
+        {"removed_fate", [](auto& j) { stepOf(j, "disbinding").removedFate.clear(); }},
+        {"uncovered_image", [](auto& j) { j.step("uncovering", "spine", day(2031, 3, 16)); }},
+        {"incident_told", [](auto& j) { j.step("incident", "B2", day(2031, 3, 16)); }},
+        {"disbound_collated",
+         [](auto& j) { j.file.collations.front().finishedOn = day(2031, 3, 16); }},
+        {"disbound_told", [](auto& j) { j.file.notices.front().onDay = day(2031, 3, 16); }},
+        {"media_tested", [](auto& j) { j.step("washing", "B2", day(2031, 3, 16)); }},
+        {"media_tested_before",
+         [](auto& j) {
+             j.step("washing", "B2", day(2031, 3, 16));
+             testOf(j, day(2031, 3, 17));
+         }},
+        {"step_place", [](auto& j) { stepOf(j, "tear_mending").place.clear(); }},
+        {"setting_over",
+         [](auto& j) { stepOf(j, "tipping_in").setsUntil = at(day(2031, 4, 2), 12); }},
+        {"step_in_future", [](auto& j) { stepOf(j, "tipping_in").at = at(day(2031, 4, 3)); }},
+        {"material_lot", [](auto& j) { j.file.uses.front().lot.reset(); }},
+        {"material_amount", [](auto& j) { j.file.uses.front().amount.reset(); }},
+        {"material_removal",
+         [](auto& j) {
+             j.file.uses.front().removal.clear();
+             stepOf(j, "tear_mending").undoing.clear();
+         }},
+        {"material_undoing",
+         [](auto& j) {
+             for (Material& kind : j.file.materials) {
+                 kind.reversibility = Reversibility::no;
+             }
+         }},
+        {"lot_overdue", [](auto& j) { pasteOf(j).goodUntil = day(2031, 3, 16); }},
+        {"lot_overdrawn",
+         [](auto& j) { j.file.ledger.front().amount = Amount::of(Mass::grams(1)); }},
+        {"lot_booked", [](auto& j) { j.file.ledger.pop_back(); }},
+        {"lot_origin", [](auto& j) { pasteOf(j).supplier.clear(); }},
+        {"paper_permanence", [](auto&) {}},
+        {"photograph_after", [](auto& j) { j.file.photographs.pop_back(); }},
+        {"photograph_before",
+         [](auto& j) { j.file.photographs.erase(j.file.photographs.begin()); }},
+        {"photograph_caption", [](auto& j) { j.file.photographs.front().caption.clear(); }},
+        {"follow_up_overdue", [](auto& j) { j.file.followUps.front().dueOn = day(2031, 4, 1); }},
+        {"work_after_report", [](auto& j) { reportOf(j, day(2031, 3, 18)); }},
+        {"report_issued", [](auto& j) { j.file.job.state = JobState::reported; }},
+        {"notice_answered", [](auto& j) { j.notice(NoticeSubject::change, day(2031, 3, 16)); }},
+    };
+    return kFaults;
+}
+
+bool finds(const std::vector<AuditPoint>& points, std::string_view rule) {
+    return std::ranges::find(points, rule, &AuditPoint::rule) != points.end();
+}
+
+TEST(Audit, findsNothingToSettleInAFinishedJob) {
+    const FinishedJob job;
+    const auto points = audit(job.file, job.clock);
+    for (const AuditPoint& point : points) {
+        EXPECT_EQ(point.severity, AuditSeverity::worthKnowing) << point.sentence;
+    }
+    EXPECT_TRUE(mayIssue(points));
+}
+
+TEST(Audit, eachRuleFindsItsFault) {
+    for (const Fault& fault : faults()) {
+        FinishedJob job;
+        fault.make(job);
+        EXPECT_TRUE(finds(audit(job.file, job.clock), fault.rule)) << fault.rule;
+    }
+}
+
+// Of the rules that must settle, those that the faultless job does not already keep silent about.
+TEST(Audit, noRuleFindsAFaultWhereThereIsNone) {
+    const FinishedJob job;
+    const auto points = audit(job.file, job.clock);
+    const std::set<std::string> known{"irreversible_agreed", "paper_permanence"};
+    for (const AuditPoint& point : points) {
+        EXPECT_TRUE(known.contains(point.rule)) << point.rule << ": " << point.sentence;
+    }
+}
+
+TEST(Audit, everyRuleHasAFaultThatProvesIt) {
+    std::set<std::string_view> proven;
+    for (const Fault& fault : faults()) {
+        proven.insert(fault.rule);
+    }
+    std::set<std::string_view> ids;
+    for (const AuditRule& rule : auditRules()) {
+        EXPECT_TRUE(ids.insert(rule.id).second) << rule.id << " twice";
+        EXPECT_TRUE(proven.contains(rule.id)) << rule.id;
+        EXPECT_FALSE(rule.source.empty()) << rule.id;
+    }
+    EXPECT_EQ(ids.size(), proven.size());
+}
+
+TEST(Audit, aStruckStepIsNoFault) {
+    FinishedJob job;
+    Step& washed = job.step("washing", "B2", day(2031, 3, 16));
+    washed.struckAt = at(day(2031, 3, 17));
+    EXPECT_FALSE(finds(audit(job.file, job.clock), "media_tested"));
+}
+
+// What can't be mended any more is settled by telling the owner, or a report could never be
+// issued.
+TEST(Audit, aBookTakenDownTooSoonIsSettledByTellingTheOwner) {
+    FinishedJob job;
+    job.file.collations.front().finishedOn = day(2031, 3, 16);
+    job.notice(NoticeSubject::incident, day(2031, 3, 17)).answer = "noted";
+    EXPECT_TRUE(mayIssue(audit(job.file, job.clock)));
+}
+
+TEST(Audit, aDayIsTheWorkshops) {
+    FinishedJob job;
+    pasteOf(job).goodUntil = day(2031, 3, 20);
+    Step& tipped = stepOf(job, "tipping_in");
+    tipped.at = at(day(2031, 3, 20), 20); // past midnight in Kathmandu
+    EXPECT_FALSE(finds(audit(job.file, job.clock), "lot_overdue"));
+    const tests::FixedClock kathmandu{job.clock.now(), Minutes{345}};
+    EXPECT_TRUE(finds(audit(job.file, kathmandu), "lot_overdue"));
+}
+
+TEST(Audit, saysItselfAsJson) {
+    FinishedJob job;
+    leafOf(job).marking.clear();
+    const auto json = toJson(job.file.job.number, audit(job.file, job.clock));
+    EXPECT_EQ(json.at("job"), "2031-004");
+    const auto& open = json.at("open");
+    const auto point = std::ranges::find_if(
+        open, [](const auto& one) { return one.at("rule") == "facsimile_marking"; });
+    ASSERT_NE(point, open.end());
+    EXPECT_EQ(point->at("severity"), "must_settle");
+    EXPECT_EQ(point->at("record"), "facsimile:" + leafOf(job).id.text());
+    EXPECT_EQ(point->at("sentence"), "The facsimile of K5 is not marked as a facsimile.");
+    EXPECT_FALSE(point->at("source").get<std::string>().empty());
+}
+
+} // namespace
+} // namespace headcap::core

@@ -1,0 +1,145 @@
+#include "core/report/compose_report.h"
+
+#include <algorithm>
+#include <set>
+
+#include <gtest/gtest.h>
+
+#include "tests/support/random_job.h"
+
+namespace headcap::core {
+namespace {
+
+using tests::day;
+using tests::FinishedJob;
+using tests::JobBuilder;
+using tests::RandomJob;
+
+Document documentOf(const JobBuilder& job) {
+    return composeReport(job.file, {.date = day(2031, 4, 2)}, job.clock);
+}
+
+TEST(ComposeReport, hasItsSectionsInOrderWhateverTheRecordHolds) {
+    const std::vector<std::string> keys{"job",
+                                        "book",
+                                        "condition",
+                                        "collation",
+                                        "treatment",
+                                        "treatment_proposed",
+                                        "treatment_approved",
+                                        "treatment_done",
+                                        "log",
+                                        "disclosures",
+                                        "disclosures_a",
+                                        "disclosures_b",
+                                        "disclosures_c",
+                                        "disclosures_d",
+                                        "disclosures_e",
+                                        "disclosures_f",
+                                        "figures",
+                                        "advice",
+                                        "people"};
+    for (std::uint64_t seed = 0; seed < 20; ++seed) {
+        const RandomJob job{seed};
+        std::vector<std::string> found;
+        for (const Section& section : documentOf(job).sections) {
+            found.push_back(section.key);
+        }
+        EXPECT_EQ(found, keys);
+    }
+}
+
+TEST(ComposeReport, aSectionWithNothingToSaySaysSo) {
+    const JobBuilder empty;
+    for (const Section& section : documentOf(empty).sections) {
+        const bool heading = section.key == "treatment" || section.key == "disclosures";
+        EXPECT_EQ(section.blocks.empty(), heading) << section.key;
+    }
+    const std::string text = plainText(documentOf(empty));
+    for (const char* line :
+         {"No leaf was supplied, in facsimile or original.",
+          "No repair was made and no part replaced.", "No material was introduced.",
+          "Nothing original was removed, moved or kept aside.",
+          "Nothing was done that can't be undone.", "Nothing is unresolved, and nothing is sought.",
+          "No step of work is logged.", "The book was not collated."}) {
+        EXPECT_NE(text.find(line), std::string::npos) << line;
+    }
+}
+
+TEST(ComposeReport, everyRowFitsItsTable) {
+    for (std::uint64_t seed = 0; seed < 60; ++seed) {
+        const RandomJob job{seed};
+        for (const Section& section : documentOf(job).sections) {
+            for (const Block& block : section.blocks) {
+                if (const auto* table = std::get_if<Table>(&block)) {
+                    for (const TableRow& row : table->rows) {
+                        EXPECT_EQ(row.cells.size(), table->columns.size()) << section.key;
+                    }
+                }
+            }
+        }
+    }
+}
+
+TEST(ComposeReport, tellsTheWholeOfAFinishedJob) {
+    const FinishedJob job;
+    const Document document = documentOf(job);
+    EXPECT_EQ(document.subtitle, "Ambrose Quill, The Shepherd of Wenlow, 1702");
+    const std::string text = plainText(document);
+    for (const char* words :
+         {"Municipal Library of Wenlow, Old.III.12", "first edition, 1702",
+          "of the same setting as this copy", "FACSIMILE 2031 in the lower margin, pigment ink",
+          "0.4 g of lot 31-002, wheat starch paste", "7.5 m of lot 31-004, linen thread",
+          "kept in envelope 1 with the book", "108 leaves called for, 107 present",
+          "186 mm × 118 mm × 27 mm", "approved on 12 March 2031 by Mrs Pell", "Ana Keller",
+          "Figure 3."}) {
+        EXPECT_NE(text.find(words), std::string::npos) << words;
+    }
+}
+
+// Owners are told to pay the last bill once the report has come: it stands apart from the invoice.
+TEST(ComposeReport, namesNoPrice) {
+    const FinishedJob job;
+    const std::string text = plainText(documentOf(job));
+    EXPECT_EQ(text.find("EUR"), std::string::npos);
+    EXPECT_EQ(text.find("50.00"), std::string::npos);
+}
+
+TEST(ComposeReport, aStruckStepStaysInTheLogAndNowhereElse) {
+    FinishedJob job;
+    Step& tipped = job.file.steps.back();
+    tipped.struckAt = tests::at(day(2031, 3, 21));
+    tipped.struckBy = job.anyone();
+    tipped.struckWhy = "logged twice";
+    const RecordRef ref = refOf(tipped.id);
+    std::set<std::string> where;
+    bool struck = false;
+    for (const Section& section : documentOf(job).sections) {
+        for (const Block& block : section.blocks) {
+            if (const auto* table = std::get_if<Table>(&block)) {
+                for (const TableRow& row : table->rows) {
+                    if (row.source == ref) {
+                        where.insert(section.key);
+                        struck = row.struck;
+                    }
+                }
+            }
+        }
+    }
+    EXPECT_EQ(where, std::set<std::string>{"log"});
+    EXPECT_TRUE(struck);
+}
+
+TEST(ComposeReport, aDayIsTheWorkshops) {
+    FinishedJob job;
+    // Late in the evening in UTC is the next day in Kathmandu.
+    job.file.steps.front().at = tests::at(day(2031, 3, 15), 20);
+    const tests::FixedClock kathmandu{tests::at(day(2031, 4, 2)), Minutes{345}};
+    const Document document = composeReport(job.file, {.date = day(2031, 4, 2)}, kathmandu);
+    const auto log = std::ranges::find(document.sections, "log", &Section::key);
+    const auto& table = std::get<Table>(log->blocks.front());
+    EXPECT_EQ(plainText(table.rows.front().cells.front()), "16 March 2031");
+}
+
+} // namespace
+} // namespace headcap::core

@@ -1,0 +1,171 @@
+#include "core/treatment/step_line.h"
+
+#include <algorithm>
+#include <random>
+
+#include <gtest/gtest.h>
+
+#include "tests/support/job_builder.h"
+
+namespace headcap::core {
+namespace {
+
+using tests::at;
+using tests::day;
+using tests::JobBuilder;
+
+// The workshop every line is read over.
+class Bench {
+public:
+    Bench() {
+        b.person("Jan Roe", "JR");
+        b.person("Mara Roe", "MR");
+        b.material("kozo tissue", MaterialClass::tissue, Unit::sheet);
+        b.material("linen thread", MaterialClass::thread, Unit::metre);
+        b.material("ethanol", MaterialClass::solvent, Unit::millilitre);
+        b.lot("26-014", "wheat starch paste", Amount::of(Mass::grams(100)));
+        b.lot("26-020", "kozo tissue", Amount::sheets(10));
+        b.lot("26-031", "linen thread", Amount::of(Length::millimetres(90'000)));
+        b.lot("26-040", "ethanol", Amount::of(Volume::millilitres(500)));
+        shelf = shelfOf(b.file);
+    }
+    StepLine read(std::string_view line) const {
+        return readStepLine(line, {.shelf = shelf, .people = b.file.people});
+    }
+    std::string initials(const std::optional<Id<Person>>& id) const {
+        const Person* person = b.file.person(id);
+        return person ? person->initials : "";
+    }
+    // "26-014 0.4 g; 26-020 1 sheet"
+    std::string uses(const StepLine& line) const {
+        std::string all;
+        for (const LineUse& use : line.uses) {
+            const Lot* lot = b.file.lot(use.lot);
+            all += (all.empty() ? "" : "; ") + (lot ? lot->number : "~" + use.material) +
+                   (use.amount ? " " + toText(*use.amount) : "");
+        }
+        return all;
+    }
+
+    JobBuilder b;
+    Shelf shelf;
+};
+
+const Bench& bench() {
+    static const Bench kBench;
+    return kBench;
+}
+
+struct Row {
+    const char* line;
+    const char* technique;
+    const char* place;
+    const char* uses;
+    int minutes; // -1: none
+    const char* person;
+    const char* rest;
+    int sets = -1;
+};
+
+#include "tests/core/treatment/step_lines.inc"
+
+TEST(StepLine, readsEachLineAsSaid) {
+    for (const Row& row : kRows) {
+        SCOPED_TRACE(row.line);
+        const StepLine line = bench().read(row.line);
+        EXPECT_EQ(line.technique, row.technique);
+        EXPECT_EQ(line.place, row.place);
+        EXPECT_EQ(bench().uses(line), row.uses);
+        EXPECT_EQ(line.minutes ? static_cast<int>(line.minutes->count()) : -1, row.minutes);
+        EXPECT_EQ(line.sets ? static_cast<int>(line.sets->count()) : -1, row.sets);
+        EXPECT_EQ(bench().initials(line.person), row.person);
+        EXPECT_EQ(line.description, row.rest);
+    }
+    static_assert(std::size(kRows) >= 200);
+}
+
+std::string letters(std::string_view text) {
+    std::string kept;
+    for (const char c : text) {
+        if (std::string_view{" \t\n\r"}.find(c) == std::string_view::npos) {
+            kept += c;
+        }
+    }
+    return kept;
+}
+
+// The spans of a line, put together, are the line: nothing is dropped, nothing said twice.
+void expectWhole(std::string_view text) {
+    const StepLine line = bench().read(text);
+    std::string joined;
+    std::size_t last = 0;
+    for (const LineSpan& span : line.spans) {
+        ASSERT_LE(last, span.begin) << text;
+        ASSERT_LT(span.begin, span.end) << text;
+        joined += letters(text.substr(span.begin, span.end - span.begin));
+        last = span.end;
+    }
+    EXPECT_EQ(joined, letters(text));
+}
+
+TEST(StepLine, dropsNothing) {
+    for (const Row& row : kRows) {
+        expectWhole(row.line);
+    }
+}
+
+TEST(StepLine, dropsNothingOfAnyMixtureOfWords) {
+    const std::vector<std::string> words{"tipped", "in",     "26-014",
+                                         "26-020", "0.4",    "g",
+                                         "20",     "min",    "K5",
+                                         "with",   "by",     "AK",
+                                         "paste",  "of",     "and",
+                                         "1",      "sheet",  "2A3v",
+                                         "f.",     "112v",   "sets",
+                                         "2",      "h",      "26-999",
+                                         "lined",  "spine",  ",",
+                                         "-",      "½",      "Jan",
+                                         "pl.",    "boards", "for",
+                                         "",       "ſ",      "π2",
+                                         "(note)", "to",     "99999999999999",
+                                         "-5",     "m",      "half",
+                                         "an",     "hour",   "#26-014"};
+    std::mt19937 chance{7};
+    for (int i = 0; i < 1'500; ++i) {
+        std::string line;
+        for (auto n = chance() % 9; n > 0; --n) {
+            line += words[chance() % words.size()] + (chance() % 9 == 0 ? "  " : " ");
+        }
+        expectWhole(line);
+    }
+}
+
+TEST(StepLine, becomesAStepBegunBeforeNow) {
+    JobBuilder b;
+    b.material("kozo tissue", MaterialClass::tissue, Unit::sheet).removal = "lifts when moist";
+    b.lot("26-020", "kozo tissue", Amount::sheets(10));
+    const Shelf shelf = shelfOf(b.file);
+    const LineContext context{.shelf = shelf, .people = b.file.people};
+    const Instant now = at(day(2031, 4, 2), 11, 30);
+    const LoggedStep logged =
+        stepFrom(readStepLine("mended tear B2 with 26-020 1 sheet 25 min sets 1 h", context),
+                 b.file.job.id, b.anyone(), now, context, b.ids);
+    EXPECT_EQ(logged.step.at, at(day(2031, 4, 2), 11, 5));
+    EXPECT_EQ(logged.step.setsUntil, at(day(2031, 4, 2), 12, 30));
+    EXPECT_EQ(logged.step.reversibility, Reversibility::yes);
+    EXPECT_FALSE(logged.step.undoing.empty());
+    ASSERT_EQ(logged.uses.size(), 1U);
+    EXPECT_EQ(logged.uses[0].removal, "lifts when moist");
+    EXPECT_EQ(logged.uses[0].place, "B2");
+    EXPECT_TRUE(logStep(logged, shelf, b.ids));
+}
+
+TEST(StepLine, pointsOutANumberThatIsNoLot) {
+    const StepLine line = bench().read("tipped in K5 with 26-999 0.4 g");
+    const auto unknown = std::ranges::find(line.spans, LinePart::unknownLot, &LineSpan::part);
+    ASSERT_NE(unknown, line.spans.end());
+    EXPECT_TRUE(line.uses.empty());
+}
+
+} // namespace
+} // namespace headcap::core

@@ -1,0 +1,36 @@
+// What the fault programs share: how much to do, what was lost, and the closing line.
+#pragma once
+
+#include <cstdio>
+#include <cstring>
+#include <string>
+
+namespace headcap::test {
+
+class FaultProgram {
+public:
+    FaultProgram(int argc, char** argv, int briefly, int longer) : m_rounds(briefly) {
+        for (int i = 1; i < argc; ++i) {
+            if (std::strcmp(argv[i], "--long") == 0) {
+                m_rounds = longer;
+            }
+        }
+    }
+    [[nodiscard]] int rounds() const { return m_rounds; }
+
+    void lost(const std::string& what) {
+        ++m_lost;
+        std::printf("LOST     %s\n", what.c_str());
+    }
+    // The exit status.
+    int close(const std::string& tried) const {
+        std::printf("%s: %d lost\n", tried.c_str(), m_lost);
+        return m_lost == 0 ? 0 : 1;
+    }
+
+private:
+    int m_rounds;
+    int m_lost = 0;
+};
+
+} // namespace headcap::test

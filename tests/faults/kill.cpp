@@ -1,0 +1,200 @@
+// A process that works in a workshop is killed at random moments: all it reported as saved is
+// there, and the workshop is sound. Also while it restores a backup and while it changes the
+// schema: there is a whole workshop afterwards, or the one that was.
+#include <chrono>
+#include <cstdio>
+#include <thread>
+
+#include <csignal>
+#include <sys/wait.h>
+#include <unistd.h>
+
+#include "db/sqlite/open_workshop.h"
+#include "tests/db/workshop_fixture.h"
+#include "tests/faults/day_of_work.h"
+#include "tests/faults/fault_program.h"
+
+namespace headcap::test {
+namespace {
+
+namespace fs = std::filesystem;
+
+constexpr std::size_t kUuidLength = 36;
+
+struct Scene {
+    fs::path folder;
+    fs::path backup;
+    const core::Clock& clock;
+    std::mt19937_64& chance;
+
+    [[nodiscard]] db::SqliteWorkshops workshops() const {
+        return db::SqliteWorkshops(clock, {.makesBackups = false});
+    }
+};
+
+// Runs `work` in a process of its own and kills it after a while; what it wrote to the pipe.
+std::string killed(const std::function<void(int pipe)>& work, std::chrono::microseconds after) {
+    int ends[2];
+    if (::pipe(ends) != 0) {
+        throw std::runtime_error("no pipe");
+    }
+    const ::pid_t child = ::fork();
+    if (child == 0) {
+        ::close(ends[0]);
+        try {
+            work(ends[1]);
+        } catch (const std::exception& error) {
+            std::fprintf(stderr, "the worker failed: %s\n", error.what());
+        }
+        ::_exit(0);
+    }
+    ::close(ends[1]);
+    std::thread reaper([&] {
+        std::this_thread::sleep_for(after);
+        ::kill(child, SIGKILL);
+    });
+    std::string said;
+    char piece[4096];
+    for (::ssize_t count = 0; (count = ::read(ends[0], piece, sizeof piece)) > 0;) {
+        said.append(piece, static_cast<std::size_t>(count));
+    }
+    ::close(ends[0]);
+    reaper.join();
+    ::waitpid(child, nullptr, 0);
+    return said;
+}
+
+std::chrono::microseconds some(Scene& scene, int mostMilliseconds) {
+    return std::chrono::microseconds{
+        std::uniform_int_distribution{2'000, mostMilliseconds * 1'000}(scene.chance)};
+}
+
+void workAndReport(const Scene& scene, std::uint64_t seed, int pipe) {
+    auto workshops = scene.workshops();
+    const auto open = workshops.open(scene.folder);
+    core::IdSource ids(scene.clock);
+    const auto bench = benchOf(open->stores());
+    DayOfWork work(open->stores(), ids, scene.clock, *bench, seed);
+    for (int i = 0;; ++i) {
+        if (const auto ref = work.next()) {
+            const std::string line =
+                std::string{core::nameOf(ref->kind)} + ' ' + ref->id.text() + '\n';
+            if (::write(pipe, line.data(), line.size()) < 0) {
+                return;
+            }
+        }
+        if (i % 40 == 39) {
+            (void)open->stores().upkeep.backup(scene.backup, kGoOn);
+        }
+        if (i % 90 == 89) {
+            open->stores().upkeep.rebuildSearch();
+        }
+    }
+}
+
+// The records of the whole lines that were read.
+std::vector<core::RecordRef> reported(const std::string& said) {
+    std::vector<core::RecordRef> refs;
+    for (std::size_t at = 0; at < said.size();) {
+        const std::size_t end = said.find('\n', at);
+        if (end == std::string::npos) {
+            break;
+        }
+        const std::string line = said.substr(at, end - at);
+        const std::size_t space = line.find(' ');
+        const auto kind = core::recordKindNamed(line.substr(0, space));
+        const auto id = core::Uuid::fromText(line.substr(space + 1, kUuidLength));
+        if (kind && id) {
+            refs.push_back({*kind, *id});
+        }
+        at = end + 1;
+    }
+    return refs;
+}
+
+std::size_t killWork(FaultProgram& program, Scene& scene) {
+    const auto seed = scene.chance();
+    const auto said =
+        killed([&](int pipe) { workAndReport(scene, seed, pipe); }, some(scene, 400));
+    auto workshops = scene.workshops();
+    const auto open = workshops.open(scene.folder);
+    const auto refs = reported(said);
+    for (const core::RecordRef& ref : refs) {
+        if (!open->stores().records.find(ref)) {
+            program.lost("a " + std::string{core::nameOf(ref.kind)} + " reported as saved");
+        }
+    }
+    if (const std::string found = findings(open->stores()); !found.empty()) {
+        program.lost("soundness:\n" + found);
+    }
+    return refs.size();
+}
+
+void killRestore(FaultProgram& program, Scene& scene, const fs::path& target) {
+    if (!fs::exists(scene.backup / "backup.sqlite")) {
+        auto workshops = scene.workshops();
+        const auto open = workshops.open(scene.folder);
+        (void)open->stores().upkeep.backup(scene.backup, kGoOn);
+    }
+    killed([&](int) { scene.workshops().restore(scene.backup, target); }, some(scene, 60));
+    if (fs::exists(target / "workshop.sqlite")) {
+        auto workshops = scene.workshops();
+        const auto open = workshops.open(target);
+        if (const std::string found = findings(open->stores()); !found.empty()) {
+            program.lost("soundness of what was restored:\n" + found);
+        }
+    }
+    fs::remove_all(target);
+}
+
+void killMigration(FaultProgram& program, Scene& scene, const fs::path& target) {
+    fs::copy(scene.folder, target, fs::copy_options::recursive);
+    auto steps = db::migrations();
+    const int newest = db::newestVersion(steps);
+    steps.push_back({newest + 1, "next",
+                     "CREATE TABLE shelf(id INTEGER PRIMARY KEY, note TEXT) STRICT;"
+                     "WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n WHERE i < "
+                     "50000) INSERT INTO shelf SELECT i, hex(randomblob(40)) FROM n;"});
+    const db::WorkshopSettings settings{.makesBackups = false};
+    killed([&](int) { (void)db::openWorkshop(target, scene.clock, settings, steps); },
+           some(scene, 200));
+    const auto open = db::openWorkshop(target, scene.clock, settings, steps);
+    if (const std::string found = findings(open->stores()); !found.empty()) {
+        program.lost("soundness after a change of schema:\n" + found);
+    }
+    fs::remove_all(target);
+}
+
+} // namespace
+} // namespace headcap::test
+
+int main(int argc, char** argv) {
+    using namespace headcap::test;
+    FaultProgram program(argc, argv, 60, 1'000);
+    const headcap::core::SystemClock clock;
+    const TempFolder temp;
+    std::mt19937_64 chance(1612);
+    Scene scene{temp.path() / "workshop", temp.path() / "backup", clock, chance};
+    {
+        auto workshops = scene.workshops();
+        headcap::core::IdSource ids(clock);
+        const auto open = workshops.create(scene.folder);
+        (void)setUpBench(open->stores(), ids, clock);
+    }
+    std::size_t acknowledged = 0;
+    for (int i = 0; i < program.rounds(); ++i) {
+        try {
+            if (i % 12 == 5) {
+                killRestore(program, scene, temp.path() / "restored");
+            } else if (i % 12 == 11) {
+                killMigration(program, scene, temp.path() / "moved");
+            } else {
+                acknowledged += killWork(program, scene);
+            }
+        } catch (const std::exception& error) {
+            program.lost(std::string{"a workshop that opens: "} + error.what());
+        }
+    }
+    return program.close("killed " + std::to_string(program.rounds()) + " times, " +
+                         std::to_string(acknowledged) + " acknowledged writes");
+}
