@@ -62,7 +62,7 @@ int runCommand(const Command& command, const QStringList& arguments, Surrounding
         printError(QString::fromStdString(failure.sentence));
         return static_cast<int>(failure.exit);
     } catch (const core::StoreError& error) {
-        printError(sentenceFor(error));
+        printError(sentence(error));
         return static_cast<int>(Exit::workshopUnusable);
     }
 }

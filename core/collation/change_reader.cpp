@@ -96,9 +96,10 @@ void TermReader::clause(Term& host, std::optional<LeafTarget>& removed) {
         return;
     }
     if (taken) {
-        Change change;
+        LeafChange change;
         change.at = at;
-        change.kind = sign == Sign::cancelled ? Change::Kind::cancelled : Change::Kind::replaced;
+        change.kind =
+            sign == Sign::cancelled ? LeafChange::Kind::cancelled : LeafChange::Kind::replaced;
         removed = targets.back();
         change.leaves = std::move(targets);
         const std::size_t here = m_cursor.position();
@@ -113,7 +114,7 @@ void TermReader::clause(Term& host, std::optional<LeafTarget>& removed) {
             clauseText();
         } else if (m_cursor.startsWith("lacking") || m_cursor.startsWith("wanting") ||
                    m_cursor.startsWith("missing")) {
-            change.kind = Change::Kind::lacking; // said of this copy
+            change.kind = LeafChange::Kind::lacking; // said of this copy
             clauseText();
         } else {
             m_cursor.setPosition(here);
@@ -163,7 +164,7 @@ bool TermReader::statedOfLeaves(Term& host, std::vector<LeafTarget> targets, std
         added(host, targets.back());
         return true;
     }
-    Change change;
+    LeafChange change;
     change.at = at;
     if (m_cursor.startsWith("lack") || m_cursor.startsWith("want")) {
         // "12 lacks 8" names the gathering, then its leaves.
@@ -172,7 +173,7 @@ bool TermReader::statedOfLeaves(Term& host, std::vector<LeafTarget> targets, std
         }
         m_cursor.skipSpaces();
         std::vector<LeafTarget> leaves = leafList(false);
-        change.kind = Change::Kind::lacking;
+        change.kind = LeafChange::Kind::lacking;
         if (!leaves.empty() && targets.size() == 1) {
             std::optional<Signature> gathering = targets.front().signature;
             if (!gathering) {
@@ -197,16 +198,16 @@ bool TermReader::statedOfLeaves(Term& host, std::vector<LeafTarget> targets, std
     }
     const std::string text = clauseText();
     if (says(text, "lacking") || says(text, "wanting") || says(text, "missing")) {
-        change.kind = Change::Kind::lacking;
+        change.kind = LeafChange::Kind::lacking;
     } else if (says(text, "blank")) {
-        change.kind = Change::Kind::blank;
+        change.kind = LeafChange::Kind::blank;
     } else if (says(text, "cancelled") || says(text, "excised")) {
-        change.kind = Change::Kind::cancelled;
+        change.kind = LeafChange::Kind::cancelled;
     } else {
         return false;
     }
     for (const LeafTarget& target : targets) {
-        if (target.leaf == 0 && change.kind != Change::Kind::lacking) {
+        if (target.leaf == 0 && change.kind != LeafChange::Kind::lacking) {
             return false;
         }
     }
@@ -217,9 +218,9 @@ bool TermReader::statedOfLeaves(Term& host, std::vector<LeafTarget> targets, std
 
 // What a plus sign brings in: leaves by number, marked leaves or gatherings, or leaves in words.
 void TermReader::added(Term& host, std::optional<LeafTarget> after) {
-    Change change;
+    LeafChange change;
     change.at = m_cursor.byteOffset();
-    change.kind = Change::Kind::added;
+    change.kind = LeafChange::Kind::added;
     if (after) {
         change.leaves = {*after};
     }

@@ -53,7 +53,7 @@ void compareExtent(CollateAnswer& answer, const Terms& terms, int perhapsBlank, 
     out.statement = std::move(statement);
     out.assumedFromExtent = assumed;
     if (extent.counted()) {
-        const Comparison compared = compare(answer.makeUp, perhapsBlank, extent);
+        const ExtentComparison compared = compare(answer.makeUp, perhapsBlank, extent);
         out.leafTotal = compared.extentLeaves;
         out.pageTotal = pageTotal(extent);
         out.agrees = compared.agrees && extent.problems.empty();

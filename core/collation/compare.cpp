@@ -43,7 +43,7 @@ bool passesV(const MakeUp& makeUp) {
                        });
 }
 
-std::string cause(const MakeUp& makeUp, const Comparison& c, int perhapsBlank,
+std::string cause(const MakeUp& makeUp, const ExtentComparison& c, int perhapsBlank,
                   const Extent& extent) {
     const int gap = std::abs(c.difference);
     const bool shorter = c.difference < 0;
@@ -93,9 +93,9 @@ std::string cause(const MakeUp& makeUp, const Comparison& c, int perhapsBlank,
 
 } // namespace
 
-Comparison compare(const MakeUp& makeUp, int perhapsBlank, const Extent& extent) {
+ExtentComparison compare(const MakeUp& makeUp, int perhapsBlank, const Extent& extent) {
     const LeafTally counted = tally(makeUp);
-    Comparison out;
+    ExtentComparison out;
     out.formulaLeaves = counted.known;
     out.extentLeaves = leafTotal(extent);
     out.difference = out.extentLeaves - out.formulaLeaves;

@@ -10,7 +10,7 @@
 
 namespace headcap::core {
 
-struct Comparison {
+struct ExtentComparison {
     int formulaLeaves = 0;
     int extentLeaves = 0;
     int difference = 0; // extent less formula, in leaves
@@ -19,6 +19,7 @@ struct Comparison {
     std::string explanation;      // a sentence; empty where there is nothing to explain
 };
 
-[[nodiscard]] Comparison compare(const MakeUp& makeUp, int perhapsBlank, const Extent& extent);
+[[nodiscard]] ExtentComparison compare(const MakeUp& makeUp, int perhapsBlank,
+                                       const Extent& extent);
 
 } // namespace headcap::core

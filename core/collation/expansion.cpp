@@ -22,7 +22,7 @@ void erase(std::vector<int>& positions, int position) {
 
 class Expander {
 public:
-    Expander(const Terms& terms, const Reading& reading) : m_terms(terms), m_reading(reading) {}
+    Expander(const Terms& terms, const TermReading& reading) : m_terms(terms), m_reading(reading) {}
 
     Expansion run() {
         constexpr std::size_t kUsualRange = 24; // gatherings of a term: an alphabet
@@ -65,7 +65,7 @@ private:
         } else {
             series(term, std::move(counts), model);
         }
-        for (const Change& change : term.changes) {
+        for (const LeafChange& change : term.changes) {
             apply(change, from);
         }
     }
@@ -287,8 +287,8 @@ private:
         return std::nullopt;
     }
 
-    void apply(const Change& change, std::size_t from) {
-        if (change.kind == Change::Kind::added) {
+    void apply(const LeafChange& change, std::size_t from) {
+        if (change.kind == LeafChange::Kind::added) {
             insert(change, from);
             return;
         }
@@ -299,7 +299,7 @@ private:
                 continue;
             }
             Gathering& gathering = m_out.makeUp.gatherings[*index];
-            if (target.leaf == 0 && change.kind != Change::Kind::lacking) {
+            if (target.leaf == 0 && change.kind != LeafChange::Kind::lacking) {
                 report(change.at, "which leaf of '" + name(target) + "' is meant is not said");
                 continue;
             }
@@ -326,30 +326,30 @@ private:
         }
     }
 
-    void mark(const Change& change, Gathering& gathering, int leaf) {
+    void mark(const LeafChange& change, Gathering& gathering, int leaf) {
         switch (change.kind) {
-        case Change::Kind::cancelled:
+        case LeafChange::Kind::cancelled:
             insertSorted(gathering.cancelled, leaf);
             erase(gathering.lacking, leaf);
             erase(gathering.blank, leaf);
             m_out.perhapsBlank += change.perhapsBlank ? 1 : 0;
             break;
-        case Change::Kind::lacking:
+        case LeafChange::Kind::lacking:
             insertSorted(gathering.lacking, leaf);
             break;
-        case Change::Kind::replaced:
+        case LeafChange::Kind::replaced:
             insertSorted(gathering.replaced, leaf);
             break;
-        case Change::Kind::blank:
+        case LeafChange::Kind::blank:
             insertSorted(gathering.blank, leaf);
             break;
-        case Change::Kind::added:
+        case LeafChange::Kind::added:
             break;
         }
     }
 
-    void absent(const Change& change, const LeafTarget& target) {
-        if (change.kind == Change::Kind::lacking && target.leaf == 0) {
+    void absent(const LeafChange& change, const LeafTarget& target) {
+        if (change.kind == LeafChange::Kind::lacking && target.leaf == 0) {
             m_out.assumptions.push_back({"'" + name(target) +
                                              "' is said to be missing, but no gathering "
                                              "is signed so: not counted",
@@ -364,7 +364,7 @@ private:
                (target.leaf > 0 ? std::to_string(target.leaf) : std::string());
     }
 
-    void insert(const Change& change, std::size_t from) {
+    void insert(const LeafChange& change, std::size_t from) {
         std::vector<Gathering>& all = m_out.makeUp.gatherings;
         if (from >= all.size()) {
             return;
@@ -407,8 +407,8 @@ private:
     void prose() {
         std::vector<Gathering>& all = m_out.makeUp.gatherings;
         for (const LeafTarget& target : m_terms.blanks) {
-            Change change;
-            change.kind = Change::Kind::blank;
+            LeafChange change;
+            change.kind = LeafChange::Kind::blank;
             change.leaves = {target};
             apply(change, 0);
         }
@@ -475,14 +475,14 @@ private:
     }
 
     const Terms& m_terms;
-    const Reading& m_reading;
+    const TermReading& m_reading;
     Expansion m_out;
     int m_leaves = 0;
 };
 
 } // namespace
 
-Expansion expand(const Terms& terms, const Reading& reading) {
+Expansion expand(const Terms& terms, const TermReading& reading) {
     return Expander(terms, reading).run();
 }
 

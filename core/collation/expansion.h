@@ -11,7 +11,7 @@
 namespace headcap::core {
 
 // How what a record leaves open is taken. The default takes nothing from outside the formula.
-struct Reading {
+struct TermReading {
     int unknownCount = 0;       // leaves of gatherings whose count is not printed; 0: unknown
     bool setTogether = false;   // AB⁶ is A⁶ B⁶, as incunable catalogues write
     bool carried = false;       // a count holds for the marks before it that have none: a b⁸
@@ -19,7 +19,7 @@ struct Reading {
     bool leafRanges = false;    // 11H-11Q2 runs to the leaf 11Q2
     Alphabet alphabet = Alphabet::latin;
 
-    friend bool operator==(const Reading&, const Reading&) = default;
+    friend bool operator==(const TermReading&, const TermReading&) = default;
 };
 
 struct Expansion {
@@ -32,6 +32,6 @@ struct Expansion {
 // No book comes near it; what calls for more is a problem, not a make-up.
 inline constexpr int kMostLeavesInBook = 20'000;
 
-[[nodiscard]] Expansion expand(const Terms& terms, const Reading& reading);
+[[nodiscard]] Expansion expand(const Terms& terms, const TermReading& reading);
 
 } // namespace headcap::core

@@ -6,7 +6,7 @@ namespace headcap::core {
 
 FormulaReading readFormula(std::string_view formula) {
     Terms terms = readTerms(formula);
-    Reading reading;
+    TermReading reading;
     reading.plainAreCounts = !terms.raisedCounts;
     Expansion expansion = expand(terms, reading);
     FormulaReading out{std::move(terms.format), std::move(expansion.makeUp),

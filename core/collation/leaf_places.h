@@ -1,6 +1,6 @@
 // Places in one book: what a leaf reference or a set of them comes to in its make-up, and the same
-// place in another form (signature, page, folio). A reference that fits two places is never resolved
-// by guessing.
+// place in another form (signature, page, folio). A reference that fits two places is never
+// resolved by guessing.
 #pragma once
 
 #include <cstddef>
@@ -35,14 +35,14 @@ struct LeafPlace {
 
 enum class PlaceProblem : unsigned char {
     noSuchGathering,
-    noSuchLeaf,     // the gathering has not so many leaves
-    cancelled,      // the formula takes that leaf out
-    sizeUnknown,    // nothing says how many leaves the gathering has
-    noSuchNumber,   // no page or leaf bears it
-    severalPlaces,  // two gatherings are signed so, or two pages numbered so
+    noSuchLeaf,    // the gathering has not so many leaves
+    cancelled,     // the formula takes that leaf out
+    sizeUnknown,   // nothing says how many leaves the gathering has
+    noSuchNumber,  // no page or leaf bears it
+    severalPlaces, // two gatherings are signed so, or two pages numbered so
     noSuchPlate,
-    backwards,      // a range whose end comes first
-    notALeaf,       // a plate, where a leaf is asked for
+    backwards, // a range whose end comes first
+    notALeaf,  // a plate, where a leaf is asked for
 };
 
 struct PlaceError {

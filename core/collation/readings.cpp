@@ -14,7 +14,7 @@ constexpr std::array kSizes{8, 4, 6, 2, 12, 10, 16, 14, 18, 20, 24};
 constexpr int kUsual = 8;
 
 struct Candidate {
-    Reading reading;
+    TermReading reading;
     std::string note;
 };
 
@@ -54,13 +54,13 @@ bool marksLetter(const Terms& terms, std::string_view letter) {
 }
 
 std::vector<Candidate> candidates(const Terms& terms) {
-    const Reading plain = plainReading(terms);
+    const TermReading plain = plainReading(terms);
     std::vector<Candidate> out{{plain, {}}};
     const auto any = [&](auto test) {
         return std::any_of(terms.terms.begin(), terms.terms.end(), test);
     };
     if (any(isPlainNumber)) {
-        Reading other = plain;
+        TermReading other = plain;
         other.plainAreCounts = !plain.plainAreCounts;
         out.push_back(
             {other, other.plainAreCounts
@@ -68,12 +68,12 @@ std::vector<Candidate> candidates(const Terms& terms) {
                         : "numbers on the line after a signature are taken as single leaves"});
     }
     if (any(isPair)) {
-        Reading other = plain;
+        TermReading other = plain;
         other.setTogether = true;
         out.push_back({other, "letters set together are taken as a gathering each"});
     }
     if (hasUnknown(terms)) {
-        Reading other = plain;
+        TermReading other = plain;
         other.carried = true;
         out.push_back(
             {other, "signatures without a leaf count are taken to share the count that follows"});
@@ -85,17 +85,17 @@ std::vector<Candidate> candidates(const Terms& terms) {
         }
     }
     if (any(isPlainRange)) {
-        Reading other = plain;
+        TermReading other = plain;
         other.leafRanges = true;
         out.push_back({other, "the number at the end of a range is taken as its last leaf"});
     }
     if (marksLetter(terms, "w")) {
-        Reading other = plain;
+        TermReading other = plain;
         other.alphabet = Alphabet::latin24;
         out.push_back({other, "the alphabet is taken to have W, 24 letters"});
     }
     if (marksLetter(terms, "j") || (marksLetter(terms, "u") && marksLetter(terms, "v"))) {
-        Reading other = plain;
+        TermReading other = plain;
         other.alphabet = Alphabet::latin26;
         out.push_back({other, "the alphabet is taken to have J, V and W, 26 letters"});
     }
@@ -111,7 +111,7 @@ struct Sum {
     std::size_t problemsOpen = 0; // with the counts left open
 };
 
-Sum sumOf(const Terms& terms, Reading reading) {
+Sum sumOf(const Terms& terms, TermReading reading) {
     Expansion read = expand(terms, reading);
     const int unknown = tally(read.makeUp).unknown;
     const std::size_t problems = read.problems.size();
@@ -138,8 +138,8 @@ std::optional<int> solve(const Sum& sum, int leaves) {
 
 } // namespace
 
-Reading plainReading(const Terms& terms) {
-    Reading out;
+TermReading plainReading(const Terms& terms) {
+    TermReading out;
     out.plainAreCounts = !terms.raisedCounts;
     return out;
 }
@@ -170,7 +170,7 @@ ConfirmedReading confirm(const Terms& terms, const std::vector<int>& leaves) {
         if (count == 0) {
             return c == 0 || sums[c].problemsOpen == 0;
         }
-        Reading reading = all[c].reading;
+        TermReading reading = all[c].reading;
         reading.unknownCount = count;
         const std::size_t problems = expand(terms, reading).problems.size();
         return problems == 0 || (c == 0 && problems <= sums[c].problemsOpen);

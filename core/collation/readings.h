@@ -11,13 +11,13 @@
 namespace headcap::core {
 
 struct ConfirmedReading {
-    Reading reading;
+    TermReading reading;
     int extentReading = 0;
     std::vector<std::string> notes; // what is assumed, a sentence each; empty for the plain reading
 };
 
 // How the formula reads by itself.
-[[nodiscard]] Reading plainReading(const Terms& terms);
+[[nodiscard]] TermReading plainReading(const Terms& terms);
 
 // `leaves` has the totals the extent can be read to, in order of preference. The plain reading
 // where it agrees or nothing agrees.

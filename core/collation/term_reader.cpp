@@ -172,8 +172,8 @@ void TermReader::repeatPart() {
 void TermReader::push(Term term) {
     if (m_after && !m_out.terms.empty()) {
         // "after 2A3: …" in prose: inserted there, in the gathering it names.
-        Change change;
-        change.kind = Change::Kind::added;
+        LeafChange change;
+        change.kind = LeafChange::Kind::added;
         change.at = term.at;
         change.leaves = {*m_after};
         change.addedTerms.push_back(std::move(term));

@@ -41,7 +41,7 @@ struct LeafTarget {
 
 struct Term;
 
-struct Change {
+struct LeafChange {
     enum class Kind : unsigned char { cancelled, lacking, replaced, blank, added };
     Kind kind = Kind::cancelled;
     std::vector<LeafTarget> leaves;
@@ -65,7 +65,7 @@ struct Term {
     bool singletons = false;
     bool continues = false;
     int part = 0;
-    std::vector<Change> changes;
+    std::vector<LeafChange> changes;
 };
 
 struct Terms {

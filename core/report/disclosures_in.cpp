@@ -65,30 +65,19 @@ bool isRepair(const JobFile& file, const Step& step) {
 }
 
 std::string originText(const JobFile& file, const Lot& lot) {
-    std::vector<std::string> parts;
-    switch (lot.origin) {
-    case LotOrigin::bought:
-        parts.push_back("bought");
-        break;
-    case LotOrigin::saved:
-        parts.push_back("saved from " +
-                        (lot.savedFrom.empty() ? "a source not recorded" : lot.savedFrom));
-        parts.push_back(lot.whyFree);
-        break;
-    case LotOrigin::mixed:
-        parts.push_back("mixed in the workshop");
-        break;
-    case LotOrigin::offcut:
-        parts.push_back("cut from " + orNot(lotText(file, lot.parent)));
-        break;
-    }
+    std::vector<std::string> parts{std::string{wordsFor(lot.origin)}};
+    const bool saved = lot.origin == LotOrigin::saved || !lot.savedFrom.empty();
+    parts.push_back(saved ? "from " + orNot(lot.savedFrom) : "");
+    parts.push_back(lot.whyFree);
+    const bool cut = lot.origin == LotOrigin::offcut || lot.parent;
+    parts.push_back(cut ? "part of " + orNot(lotText(file, lot.parent)) : "");
     std::vector<std::string> sources;
     for (const LotPart& part : file.lotParts) {
         if (part.lot == lot.id) {
             sources.push_back(toText(part.amount) + " of " + lotText(file, part.source));
         }
     }
-    parts.push_back(sources.empty() ? "" : "from " + listed(sources));
+    parts.push_back(sources.empty() ? "" : "made of " + listed(sources));
     parts.push_back(lot.recipe);
     parts.push_back(lot.strength ? toText(*lot.strength) : "");
     parts.push_back(lot.mixedOn ? "mixed on " + dayText(*lot.mixedOn) : "");

@@ -1,0 +1,16 @@
+// Opens the window on a workshop: the one named, the one opened last, or, the first time, a new
+// one where the user's data lie.
+#pragma once
+
+#include <QApplication>
+#include <QStringList>
+
+#include "app/cli/command.h"
+
+namespace headcap::app {
+
+// The program's exit status, once the window is closed.
+[[nodiscard]] int openWindow(QApplication& application, const QStringList& arguments,
+                             cli::Surroundings& surroundings);
+
+} // namespace headcap::app
