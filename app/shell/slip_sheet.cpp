@@ -12,7 +12,7 @@
 namespace headcap::app {
 namespace {
 
-constexpr int kTwoColumnsFrom = 960;
+constexpr int kTwoColumnsFrom = 1100;
 
 // Which groups stand in the left column; the others stand at the right.
 bool isLeft(std::size_t group) {
