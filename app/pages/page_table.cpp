@@ -2,6 +2,7 @@
 
 #include "app/pages/book_page.h"
 #include "app/pages/collation_page.h"
+#include "app/pages/report_page.h"
 
 namespace headcap::app {
 namespace {
@@ -17,6 +18,7 @@ const std::vector<PageEntry>& pageTable() {
     static const std::vector<PageEntry> kTable{
         entry<BookPage>(core::Page::book),
         entry<CollationPage>(core::Page::collation),
+        entry<ReportPage>(core::Page::report),
     };
     return kTable;
 }
