@@ -37,7 +37,7 @@ Exit run(const Call& call) {
                       call.words().front().toStdString() + ": " + whyNot(answer.error())};
     }
     printLine(core::cutPlanJson(answer->problem, answer->plan));
-    return answer->plan.unplaced.empty() ? Exit::done : Exit::answerIsNo;
+    return answer->plan.leftOut.empty() ? Exit::done : Exit::answerIsNo;
 }
 
 } // namespace
