@@ -86,7 +86,7 @@ void BookPage::buildBook() {
     m_book->text(tr("Short title"), &core::Item::shortTitle)
         .placeholder(tr("as slips and headings name it"));
     m_book->lines(tr("Title"), &core::Item::title);
-    m_book->text(tr("Imprint"), &core::Item::imprint).placeholder(tr("place and printer"));
+    m_book->lines(tr("Imprint"), &core::Item::imprint).placeholder(tr("place and printer"));
     m_book->value(tr("Date"), &core::Item::date);
     m_book->usedText(tr("Format"), &core::Item::format).placeholder(tr("8°"));
     m_book->usedText(tr("Language"), &core::Item::language);

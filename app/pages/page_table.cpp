@@ -1,6 +1,7 @@
 #include "app/pages/page_table.h"
 
 #include "app/pages/book_page.h"
+#include "app/pages/collation_page.h"
 
 namespace headcap::app {
 namespace {
@@ -15,6 +16,7 @@ PageEntry entry(core::Page page) {
 const std::vector<PageEntry>& pageTable() {
     static const std::vector<PageEntry> kTable{
         entry<BookPage>(core::Page::book),
+        entry<CollationPage>(core::Page::collation),
     };
     return kTable;
 }

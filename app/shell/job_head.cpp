@@ -25,7 +25,7 @@ QString dueWords(const core::Job& job, core::Day today, bool& isLate) {
     const int days = core::daysBetween(today, *job.dueOn);
     if (days < 0) {
         isLate = true;
-        return JobHead::tr("overdue %n day(s)", nullptr, -days);
+        return counted(-days, JobHead::tr("overdue %1 day"), JobHead::tr("overdue %1 days"));
     }
     return days == 0 ? JobHead::tr("due today")
                      : JobHead::tr("due %1").arg(shortDay(*job.dueOn, today));

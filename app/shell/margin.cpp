@@ -75,13 +75,13 @@ void Margin::show(const core::JobFile& file, std::span<const core::AuditPoint> p
     addSettings(file);
     addHazards(file);
     addLastChanges();
-    m_down->addStretch();
+    m_down->addStretch(1);
     m_scroll->setWidget(m_notes); // the old one goes
     tick();
 
     const auto open = static_cast<int>(points.size());
-    m_strip->setText(QStringLiteral("«\n%1").arg(open));
-    m_strip->setAccessibleName(tr("Margin: %n open", nullptr, open));
+    m_strip->setText(open > 0 ? QStringLiteral("«\n%1").arg(open) : QStringLiteral("«"));
+    m_strip->setAccessibleName(tr("Margin: %1 open").arg(open));
 }
 
 void Margin::addHeading(const QString& words) {

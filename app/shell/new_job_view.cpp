@@ -32,7 +32,7 @@ NewJobView::NewJobView(Session& session, QWidget* parent)
     connect(take, &QPushButton::clicked, this, &NewJobView::takeIn);
     down->addSpacing(kSection);
     down->addWidget(take, 0, Qt::AlignLeft);
-    down->addStretch();
+    down->addStretch(1);
 
     auto* scroll = new QScrollArea;
     scroll->setFrameShape(QFrame::NoFrame);

@@ -2,9 +2,9 @@
 
 #include <fmt/format.h>
 
-#include "core/materials/lot_origin.h"
 #include "core/materials/material_kinds.h"
 #include "core/report/labels.h"
+#include "core/report/lot_origin.h"
 #include "core/report/sections.h"
 #include "core/report/trade_words.h"
 #include "core/report/writing.h"

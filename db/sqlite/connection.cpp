@@ -32,9 +32,9 @@ Connection::~Connection() = default;
 void Connection::open() {
     translated("opening " + m_file.string(), [&] {
         // A reader, too, needs to write the shared memory of the WAL; query_only holds it back.
-        m_database = std::make_unique<SQLite::Database>(m_file.string(), SQLite::OPEN_READWRITE,
-                                                        static_cast<int>(m_settings.patience.count()),
-                                                        m_settings.vfs);
+        m_database = std::make_unique<SQLite::Database>(
+            m_file.string(), SQLite::OPEN_READWRITE, static_cast<int>(m_settings.patience.count()),
+            m_settings.vfs);
     });
     try {
         sqlite3_extended_result_codes(handle(), 1);

@@ -114,9 +114,11 @@ TEST_F(UpkeepTest, findsAnEditedJournal) {
         "UPDATE journal SET sentence = sentence || '.' WHERE sequence = " + last,
         "UPDATE journal SET at = '2030-01-01T00:00:00.000Z' WHERE sequence = " + last,
         "UPDATE journal SET who = 'x' WHERE sequence = " + last,
-        "UPDATE journal SET change_set = CAST(change_set || x'00' AS BLOB) WHERE sequence = " + last,
+        "UPDATE journal SET change_set = CAST(change_set || x'00' AS BLOB) WHERE sequence = " +
+            last,
         "UPDATE journal SET hash = substr(hash, 2) || substr(hash, 1, 1) WHERE sequence = " + last,
-        "UPDATE journal_record SET after = replace(after, 'split', 'sound') WHERE kind = 'finding'"};
+        "UPDATE journal_record SET after = replace(after, 'split', 'sound') WHERE kind = "
+        "'finding'"};
     for (const std::string& edit : edits) {
         open.reset(); // which writes the WAL back
         const auto whole = test::bytesOf(folder() / "workshop.sqlite");

@@ -147,8 +147,7 @@ std::optional<RecordRef> DayOfWork::issueReport() {
 }
 
 std::optional<RecordRef> DayOfWork::noteFinding() {
-    const Finding finding{
-        .id = m_ids.next<Finding>(), .job = m_bench.job, .observed = words(400)};
+    const Finding finding{.id = m_ids.next<Finding>(), .job = m_bench.job, .observed = words(400)};
     return must(Change{.sentence = "Finding added"}.add(finding), refOf(finding.id));
 }
 

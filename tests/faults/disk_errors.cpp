@@ -51,10 +51,9 @@ private:
         atSyncs ? disk.failSyncs(n, code) : disk.failWrites(n, code);
         Outcome outcome;
         try {
-            outcome.wasMade =
-                m_open->stores()
-                    .records.apply(core::Change{.sentence = "Finding"}.add(finding))
-                    .has_value();
+            outcome.wasMade = m_open->stores()
+                                  .records.apply(core::Change{.sentence = "Finding"}.add(finding))
+                                  .has_value();
         } catch (const core::StoreError& error) {
             outcome.code = error.code();
             outcome.what = error.what();

@@ -40,7 +40,8 @@ int writeFile(sqlite3_file* file, const void* bytes, int count, sqlite3_int64 of
     const int code = FaultVfs::instance().onWrite(
         *own(file)->name, offset,
         std::string(static_cast<const char*>(bytes), static_cast<std::size_t>(count)));
-    return code != SQLITE_OK ? code : real(file)->pMethods->xWrite(real(file), bytes, count, offset);
+    return code != SQLITE_OK ? code
+                             : real(file)->pMethods->xWrite(real(file), bytes, count, offset);
 }
 
 int truncateFile(sqlite3_file* file, sqlite3_int64 length) {

@@ -114,8 +114,7 @@ std::vector<core::RecordRef> reported(const std::string& said) {
 
 std::size_t killWork(FaultProgram& program, Scene& scene) {
     const auto seed = scene.chance();
-    const auto said =
-        killed([&](int pipe) { workAndReport(scene, seed, pipe); }, some(scene, 400));
+    const auto said = killed([&](int pipe) { workAndReport(scene, seed, pipe); }, some(scene, 400));
     auto workshops = scene.workshops();
     const auto open = workshops.open(scene.folder);
     const auto refs = reported(said);

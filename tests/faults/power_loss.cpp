@@ -77,8 +77,8 @@ void loseThePower(FaultProgram& program, const Day& day, const std::filesystem::
     for (const auto& [name, bytes] : afterPowerLoss(day.before, day.log, end, chance)) {
         writeBytes(folder / name, bytes);
     }
-    const std::string where = "at operation " + std::to_string(end) + " of " +
-                              std::to_string(day.log.size());
+    const std::string where =
+        "at operation " + std::to_string(end) + " of " + std::to_string(day.log.size());
     try {
         db::SqliteWorkshops workshops(clock, {.makesBackups = false});
         const auto open = workshops.open(folder);

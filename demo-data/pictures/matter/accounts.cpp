@@ -40,31 +40,34 @@ void writeSum(QPainter& painter, const QSizeF& leaf, double y, const Pen& pen, S
 
 void drawAccounts(QPainter& painter, const Json& accounts, const QSizeF& leaf, Ink ink, Seed seed) {
     if (ink == Ink::red) {
-        rule(painter, leaf);
+        if (!accounts.value("plain", false)) {
+            rule(painter, leaf);
+        }
         return;
     }
     if (ink != Ink::ironGall) {
         return;
     }
-    const Pen pen{leaf.height() / 132, leaf.height() / 620, 0.42};
+    const bool plain = accounts.value("plain", false);
+    const Pen pen{leaf.height() / 112, leaf.height() / 540, 0.42};
     const Pen large{pen.tall * 1.5, pen.broad * 1.25, 0.42};
     const QString heading = textOf(accounts, "heading");
     writeLine(painter, heading, large, (leaf.width() - writtenWidth(heading, large)) / 2,
               leaf.height() * 0.085, seed);
     double y = leaf.height() * 0.145;
-    const double pitch = leaf.height() * 0.0315;
+    const double pitch = leaf.height() * (plain ? 0.047 : 0.0385);
     const Json& entries = accounts.at("entries");
     for (std::size_t i = accounts.value("from", 0U), row = 0; y < leaf.height() * 0.955;
          ++i, ++row) {
         const auto entry = QString::fromStdString(entries[i % entries.size()].get<std::string>());
         const Seed line = mixed(seed, static_cast<Seed>(row) + 3);
         const bool under = entry.startsWith(QLatin1Char('>'));
-        if (!under && row % 4 == 0) {
+        if (!under && !plain && row % 4 == 0) {
             writeLine(painter, QString::number(2 + row), pen, leaf.width() * 0.075, y, line);
         }
-        const double x = leaf.width() * (under ? 0.215 : 0.175);
+        const double x = leaf.width() * ((plain ? 0.10 : 0.175) + (under ? 0.04 : 0));
         writeLine(painter, under ? entry.mid(1) : entry, pen, x, y, line);
-        if (!under) {
+        if (!under && !plain) {
             writeSum(painter, leaf, y, pen, mixed(line, 2));
         }
         y += pitch * (0.97 + 0.06 * static_cast<double>(chanceAt(line, 1, 1)));

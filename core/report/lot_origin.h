@@ -6,8 +6,8 @@
 
 #include "core/record/job_file.h"
 
-namespace headcap::core {
+namespace headcap::core::report {
 
 [[nodiscard]] std::string originText(const JobFile& file, const Lot& lot);
 
-} // namespace headcap::core
+} // namespace headcap::core::report
