@@ -1,6 +1,7 @@
 #include "app/pages/page_table.h"
 
 #include "app/pages/book_page.h"
+#include "app/pages/survey_page.h"
 #include "app/pages/collation_page.h"
 
 namespace headcap::app {
@@ -16,6 +17,7 @@ PageEntry entry(core::Page page) {
 const std::vector<PageEntry>& pageTable() {
     static const std::vector<PageEntry> kTable{
         entry<BookPage>(core::Page::book),
+        entry<SurveyPage>(core::Page::survey),
         entry<CollationPage>(core::Page::collation),
     };
     return kTable;
