@@ -1,6 +1,7 @@
 #include "app/pages/page_table.h"
 
 #include "app/pages/book_page.h"
+#include "app/pages/survey_page.h"
 #include "app/pages/collation_page.h"
 #include "app/pages/report_page.h"
 
@@ -17,6 +18,7 @@ PageEntry entry(core::Page page) {
 const std::vector<PageEntry>& pageTable() {
     static const std::vector<PageEntry> kTable{
         entry<BookPage>(core::Page::book),
+        entry<SurveyPage>(core::Page::survey),
         entry<CollationPage>(core::Page::collation),
         entry<ReportPage>(core::Page::report),
     };
