@@ -19,7 +19,7 @@ GrowingText::GrowingText(QWidget* parent) : QPlainTextEdit(parent) {
     setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     document()->setDocumentMargin(kMargin);
-    setViewportMargins(kGrid, kGrid, kGrid, kGrid);
+    setViewportMargins(kGrid - 1, kGrid, kGrid, kGrid);
     viewport()->setAutoFillBackground(false);
     connect(document()->documentLayout(), &QAbstractTextDocumentLayout::documentSizeChanged, this,
             &GrowingText::fit);

@@ -54,6 +54,8 @@ int Style::pixelMetric(PixelMetric metric, const QStyleOption* option,
     case PM_TabBarBaseHeight:
     case PM_TabBarBaseOverlap:
         return 0;
+    case PM_FocusFrameHMargin:
+        return 2 * kGrid; // beside the words of a cell
     case PM_TabBarTabHSpace:
         return 4 * kGrid;
     case PM_ButtonMargin:
@@ -181,7 +183,7 @@ QRect Style::subControlRect(ComplexControl control, const QStyleOptionComplex* o
             return visualRect(option->direction, all,
                               QRect(all.right() - kArrow, all.top(), kArrow, all.height()));
         case SC_ComboBoxEditField:
-            return visualRect(option->direction, all, all.adjusted(kFieldPad, 0, -kArrow, -2));
+            return visualRect(option->direction, all, all.adjusted(kFieldPad, 1, -kArrow, -1));
         default:
             break;
         }
@@ -192,6 +194,9 @@ QRect Style::subControlRect(ComplexControl control, const QStyleOptionComplex* o
 QRect Style::subElementRect(SubElement element, const QStyleOption* option,
                             const QWidget* widget) const {
     if (element == SE_LineEditContents && !isInsideCombo(widget)) {
+        if (widget != nullptr && widget->property(kBare).toBool()) {
+            return option->rect.adjusted(-2, 0, 0, 0); // the field's own margin
+        }
         return option->rect.adjusted(kFieldPad - 2, 0, -(kFieldPad - 2), -2);
     }
     if (element == SE_PushButtonFocusRect) {
@@ -254,6 +259,10 @@ void Style::drawPrimitive(PrimitiveElement element, const QStyleOption* option, 
     case PE_PanelItemViewItem:
     case PE_PanelItemViewRow:
         controls::rowGround(*painter, *option);
+        if (widget != nullptr && widget->inherits("QTableView")) {
+            painter->fillRect(
+                QRect(option->rect.left(), option->rect.bottom(), option->rect.width(), 1), c.rule);
+        }
         return;
     default:
         QProxyStyle::drawPrimitive(element, option, painter, widget);

@@ -63,12 +63,12 @@ JobPage::JobPage(core::Page page, Body body, Session& session, QWidget* parent)
     set->addWidget(purpose);
     set->addSpacing(kSpace);
     m_body->setSpacing(0);
-    set->addLayout(m_body, 1);
+    set->addLayout(m_body, body == Body::fixed ? 1 : 0);
 
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
     if (body == Body::scrolled) {
-        set->addStretch();
+        set->addStretch(1);
         m_scroll = new QScrollArea;
         m_scroll->setFrameShape(QFrame::NoFrame);
         m_scroll->setWidgetResizable(true);

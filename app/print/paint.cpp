@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "app/print/layout/page_setup.h"
+#include "app/print/layout/set_text.h"
 #include "app/print/layout/types.h"
 
 namespace headcap::app::print {

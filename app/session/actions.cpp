@@ -36,6 +36,8 @@ constexpr std::array kTable{
                 "Ctrl+2", HEADCAP_WORDS("What is on the shelf")},
     ActionEntry{ActionId::audit, Place::everywhere, HEADCAP_WORDS("Audit"), "Ctrl+3",
                 HEADCAP_WORDS("What must be settled")},
+    ActionEntry{ActionId::workshop, Place::everywhere, HEADCAP_WORDS("Workshop and people"),
+                "Ctrl+4", HEADCAP_WORDS("The workshop's letterhead, and who works here")},
     ActionEntry{ActionId::allJobs, Place::worklist, HEADCAP_WORDS("All jobs"), "Ctrl+T",
                 HEADCAP_WORDS("A plain table of all jobs, and back to the slips")},
     ActionEntry{ActionId::toBook, Place::job, HEADCAP_WORDS("Book"), "Alt+1",

@@ -24,6 +24,7 @@ enum class ActionId {
     worklist,
     materials,
     audit,
+    workshop,
     allJobs,
     toBook,
     toCollation,

@@ -51,6 +51,11 @@ template <class Enum>
 // Local time, "15:40".
 [[nodiscard]] QString clockTime(core::Instant instant);
 
+// "1 job", "3 jobs": both with %1 for the number.
+[[nodiscard]] inline QString counted(int n, const QString& one, const QString& many) {
+    return (n == 1 ? one : many).arg(n);
+}
+
 [[nodiscard]] inline QString fromCore(std::string_view text) {
     return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
 }

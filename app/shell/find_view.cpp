@@ -21,6 +21,33 @@ QString plain(core::RecordKind kind) {
     return said.startsWith(QLatin1String("the ")) ? said.mid(4) : said;
 }
 
+// The newest job about a book, its works and hazards, or an owner; nothing for what is of no job.
+std::optional<core::Id<core::Job>> jobAbout(const core::RecordStore& store,
+                                            const core::RecordRef& ref) {
+    const auto found = store.find(ref);
+    if (!found) {
+        return std::nullopt;
+    }
+    std::vector<core::Stored<core::Job>> jobs;
+    const auto ofItem = [&](core::Id<core::Item> id) {
+        jobs = core::allWith(store, &core::Job::item, id);
+        const auto item = core::find(store, id);
+        if (jobs.empty() && item && item->record.partOf) {
+            jobs = core::allWith(store, &core::Job::item, *item->record.partOf);
+        }
+    };
+    if (const auto* item = std::get_if<core::Item>(&found->record)) {
+        ofItem(item->id);
+    } else if (const auto* work = std::get_if<core::Work>(&found->record)) {
+        ofItem(work->item);
+    } else if (const auto* hazard = std::get_if<core::Hazard>(&found->record)) {
+        ofItem(hazard->item);
+    } else if (const auto* owner = std::get_if<core::Owner>(&found->record)) {
+        jobs = core::allWith(store, &core::Job::owner, owner->id);
+    }
+    return jobs.empty() ? std::nullopt : std::optional{jobs.back().record.id};
+}
+
 } // namespace
 
 FindView::FindView(Session& session, QWidget* parent)
@@ -40,7 +67,7 @@ FindView::FindView(Session& session, QWidget* parent)
     auto* rows = new QVBoxLayout(sheet);
     rows->setContentsMargins(15 * kGrid, 0, 15 * kGrid, kSection);
     rows->addWidget(m_list);
-    rows->addStretch();
+    rows->addStretch(1);
     auto* scroll = new QScrollArea;
     scroll->setFrameShape(QFrame::NoFrame);
     scroll->setWidgetResizable(true);
@@ -101,8 +128,8 @@ void FindView::find() {
     } else if (total == 0) {
         m_count->setText(tr("Nothing holds all of these words. Try fewer, or a beginning."));
     } else {
-        m_count->setText(answer.totalCapped ? tr("More than %n found", nullptr, total)
-                                            : tr("%n found", nullptr, total));
+        m_count->setText(answer.totalCapped ? tr("More than %1 found").arg(total)
+                                            : tr("%1 found").arg(total));
     }
 }
 
@@ -117,9 +144,10 @@ void FindView::open() {
             hit = &one;
         }
     }
-    if (hit->job) {
+    const auto job = hit->job ? hit->job : jobAbout(m_session.records(), hit->record);
+    if (job) {
         Q_EMIT goAsked({.view = ViewId::job,
-                        .job = hit->job,
+                        .job = job,
                         .page = core::pageOf(hit->record.kind),
                         .record = hit->record});
     } else {

@@ -64,16 +64,16 @@ KeysView::KeysView(QWidget* parent) : View(parent) {
     across->setSpacing(15 * kGrid);
     auto* left = new QVBoxLayout;
     addGroup(*left, Place::everywhere);
-    left->addStretch();
+    left->addStretch(1);
     auto* right = new QVBoxLayout;
     addGroup(*right, Place::job);
     addGroup(*right, Place::worklist);
     addGroup(*right, Place::list);
-    right->addStretch();
+    right->addStretch(1);
     across->addLayout(left, 1);
     across->addLayout(right, 1);
     down->addLayout(across);
-    down->addStretch();
+    down->addStretch(1);
 
     auto* scroll = new QScrollArea;
     scroll->setFrameShape(QFrame::NoFrame);

@@ -13,6 +13,7 @@
 #include "app/session/actions.h"
 #include "app/session/words.h"
 #include "app/shell/margin_note.h"
+#include "core/custody/hazards.h"
 #include "core/treatment/techniques.h"
 
 namespace headcap::app {
@@ -75,13 +76,13 @@ void Margin::show(const core::JobFile& file, std::span<const core::AuditPoint> p
     addSettings(file);
     addHazards(file);
     addLastChanges();
-    m_down->addStretch();
+    m_down->addStretch(1);
     m_scroll->setWidget(m_notes); // the old one goes
     tick();
 
     const auto open = static_cast<int>(points.size());
-    m_strip->setText(QStringLiteral("«\n%1").arg(open));
-    m_strip->setAccessibleName(tr("Margin: %n open", nullptr, open));
+    m_strip->setText(open > 0 ? QStringLiteral("«\n%1").arg(open) : QStringLiteral("«"));
+    m_strip->setAccessibleName(tr("Margin: %1 open").arg(open));
 }
 
 void Margin::addHeading(const QString& words) {
@@ -161,8 +162,7 @@ void Margin::addHazards(const core::JobFile& file) {
             isFirst = false;
         }
         auto* note = new MarginNote(
-            tr("%1: %2").arg(fromCore(hazard.term).replace(QLatin1Char('_'), QLatin1Char(' ')),
-                             words(hazard.state)),
+            tr("%1: %2").arg(fromCore(core::hazardName(hazard.term)), words(hazard.state)),
             fromCore(hazard.place), Ink::open);
         connect(note, &MarginNote::chosen, this, [this, ref = core::refOf(hazard.id)] {
             Q_EMIT pointChosen(ref, core::Page::book);

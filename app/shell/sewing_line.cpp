@@ -27,7 +27,7 @@ SewingLine::SewingLine(QWidget* parent) : QWidget(parent) {
             }
         });
     }
-    down->addStretch();
+    down->addStretch(1);
     setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Preferred);
 }
 

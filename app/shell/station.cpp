@@ -23,7 +23,7 @@ ActionId actionOf(core::Page page) {
 
 QString openWords(const core::PageState& state) {
     const auto open = static_cast<int>(state.mustSettle + state.worthKnowing);
-    return open == 0 ? QString{} : Station::tr("%n open", nullptr, open);
+    return open == 0 ? QString{} : Station::tr("%1 open").arg(open);
 }
 
 QString progressWords(core::PageProgress progress) {

@@ -11,8 +11,8 @@
 namespace headcap::app {
 namespace {
 
-QString tr(const char* text, int n = -1) {
-    return QCoreApplication::translate("Worklist", text, nullptr, n);
+QString tr(const char* text) {
+    return QCoreApplication::translate("Worklist", text);
 }
 
 Ink inkOf(core::WorklistGroup group) {
@@ -43,7 +43,7 @@ Due dueOf(const std::optional<core::Day>& day, core::Day today) {
     }
     const int days = core::daysBetween(today, *day);
     if (days < 0) {
-        return {tr("overdue %n day(s)", -days), true};
+        return {counted(-days, tr("overdue %1 day"), tr("overdue %1 days")), true};
     }
     if (days == 0) {
         return {tr("due today"), false};

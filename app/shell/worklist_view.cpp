@@ -43,7 +43,11 @@ WorklistView::WorklistView(Session& session, QWidget* parent)
       m_columns(new QBoxLayout(QBoxLayout::LeftToRight)), m_empty(new QWidget),
       m_model(new AllJobsModel(session, this)), m_table(makeTable()) {
     m_faces->addWidget(makeSlips());
-    m_faces->addWidget(m_table);
+    auto* tableFace = new QWidget;
+    auto* tableBox = new QVBoxLayout(tableFace);
+    tableBox->setContentsMargins(kSide - kGap, 0, kSide - kGap, kSpace);
+    tableBox->addWidget(m_table);
+    m_faces->addWidget(tableFace);
     auto* down = new QVBoxLayout(this);
     down->setContentsMargins(0, 0, 0, 0);
     down->setSpacing(0);
@@ -53,7 +57,11 @@ WorklistView::WorklistView(Session& session, QWidget* parent)
     connect(app::addAction(this, ActionId::allJobs), &QAction::triggered, m_all,
             &QPushButton::click);
     connect(m_all, &QPushButton::clicked, this, [this] { setTable(m_faces->currentIndex() == 0); });
-    connect(m_person, &QPushButton::clicked, this, [this] { popUpPeople(m_session, *m_person); });
+    connect(m_person, &QPushButton::clicked, this, [this] {
+        if (!popUpPeople(m_session, *m_person)) {
+            Q_EMIT goAsked({ViewId::workshop});
+        }
+    });
     connect(m_find, &QLineEdit::textChanged, this, &WorklistView::filter);
     connect(m_find, &QLineEdit::returnPressed, this, &WorklistView::openFirst);
     const auto showPerson = [this] { m_person->setText(personWords(m_session)); };
@@ -121,8 +129,10 @@ QWidget* WorklistView::makeSlips() {
         (isLeft(i) ? left : right)->addWidget(m_groups[i]);
         connect(m_groups[i], &SlipGroup::chosen, this, &WorklistView::openJob);
     }
-    left->addStretch();
-    right->addStretch();
+    left->setSpacing(0);
+    right->setSpacing(0);
+    left->addStretch(1);
+    right->addStretch(1);
     m_columns->setSpacing(10 * kGrid);
     m_columns->addLayout(left, 1);
     m_columns->addLayout(right, 1);
@@ -145,7 +155,7 @@ QWidget* WorklistView::makeSlips() {
     down->setContentsMargins(kSide, kGap, kSide, kSpace);
     down->addWidget(m_empty);
     down->addLayout(m_columns);
-    down->addStretch();
+    down->addStretch(1);
     auto* scroll = new QScrollArea;
     scroll->setFrameShape(QFrame::NoFrame);
     scroll->setWidgetResizable(true);
@@ -165,6 +175,8 @@ QTableView* WorklistView::makeTable() {
     table->setSelectionMode(QAbstractItemView::SingleSelection);
     table->setTabKeyNavigation(false);
     table->verticalHeader()->hide();
+    table->verticalHeader()->setDefaultSectionSize(controlHeight(table->fontMetrics()));
+    table->horizontalHeader()->setFont(faceFont(Face::small));
     table->horizontalHeader()->setHighlightSections(false);
     table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     table->horizontalHeader()->setSectionResizeMode(1, QHeaderView::Stretch);
@@ -194,8 +206,9 @@ void WorklistView::refresh() {
         return;
     }
     m_inTheHouse = list.inTheHouse;
-    m_summary->setText(tr("%n job(s) in the house · %1", nullptr, m_inTheHouse)
-                           .arg(fullDay(m_session.clock().today())));
+    m_summary->setText(QStringLiteral("%1 · %2").arg(
+        counted(m_inTheHouse, tr("%1 job in the house"), tr("%1 jobs in the house")),
+        fullDay(m_session.clock().today())));
     bool isEmpty = true;
     for (std::size_t i = 0; i < kSlipGroups; ++i) {
         isEmpty = isEmpty && list.groups[i].empty();
@@ -266,7 +279,6 @@ void WorklistView::resizeEvent(QResizeEvent* event) {
     const bool isTwo = width() >= kTwoColumnsFrom;
     m_columns->setDirection(isTwo ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
     m_columns->setSpacing(isTwo ? 10 * kGrid : 0);
-    m_table->setContentsMargins(kSide, 0, kSide, 0);
 }
 
 bool WorklistView::eventFilter(QObject* watched, QEvent* event) {

@@ -5,8 +5,8 @@
 #include <fmt/format.h>
 
 #include "core/audit/facts.h"
+#include "core/audit/same_leaves.h"
 #include "core/custody/job_states.h"
-#include "core/values/fold.h"
 
 namespace headcap::core {
 namespace {
@@ -40,15 +40,12 @@ void unnamed(const AuditContext& at, const AuditSink& found) {
 
 // Whether a supplied leaf, or a standing step, is at the finding's place.
 bool isMadeGood(const JobFile& file, const CollationFinding& finding) {
-    const std::string place = foldForSearch(finding.place);
     const bool leaf = std::ranges::any_of(file.facsimiles, [&](const Facsimile& supplied) {
-        const std::string at = foldForSearch(supplied.place);
-        return !at.empty() &&
-               (at.find(place) != std::string::npos || place.find(at) != std::string::npos);
+        return mayShareLeaves(supplied.place, finding.place);
     });
     return leaf || (finding.kind == CollationKind::tornWithLoss &&
                     std::ranges::any_of(facts::standing(file), [&](const Step* step) {
-                        return foldForSearch(step->place).find(place) != std::string::npos;
+                        return mayShareLeaves(step->place, finding.place);
                     }));
 }
 

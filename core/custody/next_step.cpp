@@ -8,6 +8,7 @@
 #include "core/custody/job_states.h"
 #include "core/treatment/approval.h"
 #include "core/treatment/bench_log.h"
+#include "core/treatment/proposal_versions.h"
 #include "core/treatment/techniques.h"
 #include "core/values/english.h"
 
@@ -68,11 +69,6 @@ Todo todoBeforeProposal(const JobFile& file) {
         return needsYou("Close the survey: collation and findings are there.", Page::survey);
     }
     return needsYou("Write the proposal.", Page::proposal);
-}
-
-const Proposal* latestProposal(const JobFile& file) {
-    const auto latest = std::ranges::max_element(file.proposals, {}, &Proposal::version);
-    return latest == file.proposals.end() ? nullptr : &*latest;
 }
 
 Todo todoAboutProposal(const JobFile& file) {

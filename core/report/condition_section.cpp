@@ -105,12 +105,12 @@ Section conditionSection(const Context& at) {
     addOr(section, std::move(findings), "No finding of its condition is recorded.");
     Table tests{{{"Date", 2}, {"Place", 2}, {"Purpose and method", 4}, {"Result", 4}}, {}};
     for (const Test& test : file.tests) {
+        const bool unasked = test.sampleTaken && test.consent.empty();
         const std::string sample =
-            test.sampleTaken ? joined({"a sample was taken",
-                                       test.consent.empty() ? "the owner's consent is not noted"
-                                                            : "with consent: " + test.consent,
-                                       test.kept.empty() ? "" : "kept: " + test.kept})
-                             : "";
+            joined({test.sampleTaken ? "a sample was taken" : "",
+                    unasked ? "the owner's consent is not noted" : "",
+                    test.consent.empty() ? "" : "with consent: " + test.consent,
+                    test.kept.empty() ? "" : "kept: " + test.kept});
         tests.rows.push_back(row({dayText(test.onDay), placeIn(file, test.part, test.place),
                                   joined({test.purpose, test.method}),
                                   joined({test.result.empty() ? "not noted" : test.result, sample,

@@ -4,6 +4,7 @@
 
 #include "core/materials/material_kinds.h"
 #include "core/report/labels.h"
+#include "core/report/lot_origin.h"
 #include "core/report/sections.h"
 #include "core/report/trade_words.h"
 #include "core/report/writing.h"
@@ -62,42 +63,6 @@ bool isRepair(const JobFile& file, const Step& step) {
     return !step.struckAt &&
            (adds || std::ranges::any_of(file.usesOf(step),
                                         [](const MaterialUse* use) { return use->stays; }));
-}
-
-std::string originText(const JobFile& file, const Lot& lot) {
-    std::vector<std::string> parts;
-    switch (lot.origin) {
-    case LotOrigin::bought:
-        parts.push_back("bought");
-        break;
-    case LotOrigin::saved:
-        parts.push_back("saved from " +
-                        (lot.savedFrom.empty() ? "a source not recorded" : lot.savedFrom));
-        parts.push_back(lot.whyFree);
-        break;
-    case LotOrigin::mixed:
-        parts.push_back("mixed in the workshop");
-        break;
-    case LotOrigin::offcut:
-        parts.push_back("cut from " + orNot(lotText(file, lot.parent)));
-        break;
-    }
-    std::vector<std::string> sources;
-    for (const LotPart& part : file.lotParts) {
-        if (part.lot == lot.id) {
-            sources.push_back(toText(part.amount) + " of " + lotText(file, part.source));
-        }
-    }
-    parts.push_back(sources.empty() ? "" : "from " + listed(sources));
-    parts.push_back(lot.recipe);
-    parts.push_back(lot.strength ? toText(*lot.strength) : "");
-    parts.push_back(lot.mixedOn ? "mixed on " + dayText(*lot.mixedOn) : "");
-    parts.push_back(lot.supplier);
-    parts.push_back(lot.maker == lot.supplier ? "" : lot.maker);
-    parts.push_back(lot.product);
-    parts.push_back(lot.batch.empty() ? "" : "batch " + lot.batch);
-    parts.push_back(lot.watermark.empty() ? "" : "watermark " + lot.watermark);
-    return joined(parts, ", ");
 }
 
 std::string kindText(const Material* kind) {

@@ -66,9 +66,9 @@ std::string_view wordsFor(Reversibility reversibility) {
                                      "can be undone with care", "can't be undone"});
 }
 
-std::string_view wordsFor(StepKind kind) {
-    return wordOf(kind, std::array<std::string_view, 5>{"treatment", "examination", "removal",
-                                                        "uncovering", "incident"});
+std::string_view wordsFor(LotOrigin origin) {
+    return wordOf(origin, std::array<std::string_view, 4>{"bought", "saved from another object",
+                                                          "mixed in the workshop", "an offcut"});
 }
 
 } // namespace headcap::core::report

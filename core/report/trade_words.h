@@ -15,6 +15,6 @@ namespace headcap::core::report {
 [[nodiscard]] std::string_view wordsFor(NoticeSubject subject);
 [[nodiscard]] std::string_view wordsFor(NoticeMeans means);
 [[nodiscard]] std::string_view wordsFor(Reversibility reversibility);
-[[nodiscard]] std::string_view wordsFor(StepKind kind);
+[[nodiscard]] std::string_view wordsFor(LotOrigin origin);
 
 } // namespace headcap::core::report

@@ -7,6 +7,9 @@
 int main(int argc, char** argv) {
     qputenv("QT_QPA_PLATFORM", "offscreen");
     ::testing::InitGoogleTest(&argc, argv);
+    if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) {
+        qputenv("QT_QPA_PLATFORM", "offscreen"); // the listing of tests, too, has no display
+    }
     QApplication application(argc, argv);
     headcap::app::dress(application, {.tone = headcap::app::Tone::light});
     return RUN_ALL_TESTS();

@@ -194,7 +194,7 @@ void RandomJob::addSurvey() {
                                   .result = words("result"),
                                   .sampleTaken = maybe(),
                                   .consent = words("consent"),
-                                  .kept = ""});
+                                  .kept = words("kept")});
     }
     if (maybe()) {
         file.hazards.push_back(Hazard{.id = ids.next<Hazard>(),

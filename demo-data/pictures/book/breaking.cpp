@@ -199,14 +199,15 @@ void addWorm(Surface& surface, const Harm& harm) {
     QPainterPath holes;
     for (int i = 0; i < harm.what.value("count", 5); ++i) {
         const QPointF at = middle + QPointF{dice.between(-16, 16), dice.between(-22, 22)};
-        holes.addEllipse(at, dice.between(0.45, 0.75), dice.between(0.45, 0.8));
-        if (dice.roll() < 0.35) {
+        holes.addEllipse(at, dice.between(0.4, 0.65), dice.between(0.4, 0.7));
+        if (dice.roll() < 0.3) {
             QPainterPath track(at);
-            track.cubicTo(at + QPointF{dice.between(-3, 3), 2},
-                          at + QPointF{dice.between(-4, 4), 5},
-                          at + QPointF{dice.between(-3, 3), dice.between(6, 12)});
+            track.cubicTo(at + QPointF{dice.between(-2, 2), 1},
+                          at + QPointF{dice.between(-3, 3), 2.5},
+                          at + QPointF{dice.between(-3, 3), dice.between(2.5, 6.5)});
             QPainterPathStroker gnawed;
-            gnawed.setWidth(1.1);
+            gnawed.setWidth(0.85);
+            gnawed.setCapStyle(Qt::RoundCap);
             holes.addPath(gnawed.createStroke(track));
         }
     }

@@ -135,15 +135,17 @@ void addMould(Surface& surface, const Harm& harm) {
 
 void addThumbing(Surface& surface, const Harm& harm) {
     Dice dice{harm.seed};
-    const double corner = harm.what.value("outer_right", true) ? harm.leaf.width() - 12 : 12.0;
-    const Noise uneven{mixed(harm.seed, 1), 5};
+    const bool right = harm.what.value("outer_right", true);
+    const Noise uneven{mixed(harm.seed, 1), 7};
     const auto strength = harm.what.value("strength", 0.3F) * (harm.isTreated ? 0.6F : 1.0F);
-    for (int i = 0; i < 16; ++i) {
+    for (int i = 0; i < 22; ++i) {
+        const double in = dice.between(1, 20) * dice.roll();
+        const double up = dice.between(2, 60) * dice.roll();
         addSpot(surface,
-                {{corner + dice.between(-13, 11), harm.leaf.height() - dice.between(4, 42)},
-                 dice.between(4, 11),
-                 strength * static_cast<float>(dice.between(0.15, 0.5))},
-                {0.45F, 0.40F, 0.34F}, uneven, false);
+                {{right ? harm.leaf.width() - in : in, harm.leaf.height() - up},
+                 dice.between(9, 20),
+                 strength * static_cast<float>(dice.between(0.04, 0.14))},
+                {0.50F, 0.43F, 0.34F}, uneven, false);
     }
 }
 

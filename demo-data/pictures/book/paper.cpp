@@ -64,6 +64,11 @@ void addEdges(std::span<float> cover, std::span<float> near, const RowPlace& pla
     }
 }
 
+// What is left of an edge's darkness at a distance; nothing where it can't be seen.
+float fading(float distance, float reach) {
+    return distance > 5 * reach ? 0.0F : std::exp(-distance / reach);
+}
+
 } // namespace
 
 void makePaper(Surface& surface, const LeafView& view) {
@@ -101,9 +106,9 @@ void makePaper(Surface& surface, const LeafView& view) {
         ripple.addTo(relief, place, 0.28F * sheet.cockled);
         auto row = surface.colours(y);
         for (std::size_t x = 0; x < columns; ++x) {
-            const float brown = sheet.browned * (0.16F + 0.75F * std::exp(-near[x] / 7.0F));
+            const float brown = sheet.browned * (0.16F + 0.75F * fading(near[x], 7.0F));
             const float soil = sheet.soiled * std::max(0.0F, dirt[x] + 0.25F) *
-                               (0.12F + 0.5F * std::exp(-near[x] / 22.0F));
+                               (0.12F + 0.5F * fading(near[x], 22.0F));
             const float red = sheet.tone.red * bright[x] * (1 - 0.16F * brown) * (1 - 0.45F * soil);
             const float green =
                 sheet.tone.green * bright[x] * (1 - 0.30F * brown) * (1 - 0.47F * soil);

@@ -62,13 +62,13 @@ Skin skinOf(const Json& binding) {
     const Tone tone =
         toneOf(QColor(QString::fromStdString(binding.at("colour").get<std::string>())));
     if (cover == "calf") {
-        return {tone, 0.012F, 0.34, 0.10F, binding.value("sprinkled", false), false};
+        return {tone, 0.012F, 0.34, 0.07F, binding.value("sprinkled", false), false};
     }
     if (cover == "goat") {
-        return {tone, 0.05F, 1.05, 0.07F, false, false};
+        return {tone, 0.05F, 1.05, 0.045F, false, false};
     }
     if (cover == "sheep") {
-        return {tone, 0.02F, 0.5, 0.17F, false, false};
+        return {tone, 0.02F, 0.5, 0.085F, false, false};
     }
     if (cover == "vellum") {
         return {tone, 0.006F, 0.4, 0.045F, false, false};
@@ -82,16 +82,16 @@ Skin skinOf(const Json& binding) {
 void coverWith(Surface& surface, const Skin& skin, Seed seed) {
     const auto columns = static_cast<std::size_t>(surface.width());
     std::vector<float> bright(columns);
-    const Noise wide{mixed(seed, 11), 34};
-    const Noise middle{mixed(seed, 12), 8};
+    const Noise wide{mixed(seed, 11), 70};
+    const Noise middle{mixed(seed, 12), 13};
     const Noise small{mixed(seed, 13), 1.7};
     const Noise pores{mixed(seed, 14), 0.22};
     for (int y = 0; y < surface.height(); ++y) {
         const RowPlace place = surface.placeOf(y);
         std::ranges::fill(bright, 1.0F);
         wide.addTo(bright, place, skin.mottle);
-        middle.addTo(bright, place, skin.mottle * 0.7F);
-        small.addTo(bright, place, skin.mottle * 0.4F);
+        middle.addTo(bright, place, skin.mottle * 0.45F);
+        small.addTo(bright, place, skin.mottle * 0.5F);
         pores.addTo(bright, place, skin.woven ? 0.02F : 0.05F);
         const auto relief = surface.relief(y);
         if (skin.woven) {

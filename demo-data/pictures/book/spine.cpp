@@ -243,11 +243,15 @@ void addReback(Surface& surface, const BindingView& view) {
         p.setPen(Qt::NoPen);
         p.setBrush(Qt::white);
         const double foot = lacked ? 0.36 : 0.93;
-        p.drawPolygon(brokenRing({{left, view.height() * 0.065},
-                                  {right, view.height() * 0.05},
-                                  {right, view.height() * foot},
-                                  {left, view.height() * (foot + 0.025)}},
-                                 0.05, mixed(view.seed, 81)));
+        QPolygonF piece;
+        constexpr int kSteps = 16;
+        for (int i = 0; i <= kSteps; ++i) {
+            piece << QPointF{left, view.height() * (0.05 + (foot - 0.05) * i / kSteps)};
+        }
+        for (int i = kSteps; i >= 0; --i) {
+            piece << QPointF{right, view.height() * (0.06 + (foot - 0.035) * i / kSteps)};
+        }
+        p.drawPolygon(brokenRing(piece, 0.07, mixed(view.seed, 81)));
     });
     Surface fresh{surface.window(), surface.scale()};
     Skin skin = skinOf(view.binding);

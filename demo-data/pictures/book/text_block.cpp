@@ -23,7 +23,7 @@ void drawEdges(Surface& surface, const QRectF& box, bool outwardsLeft, Seed seed
             const double leaf = (out + 0.1 * static_cast<double>(wear.at(3, place.y))) / 0.26;
             const auto edge = static_cast<float>(leaf - std::floor(leaf));
             const float tone = chanceAt(seed, static_cast<int>(std::floor(leaf)), 2);
-            const float bright = (0.70F + 0.16F * tone) * (edge < 0.3F ? 0.66F : 1.0F) *
+            const float bright = (0.84F + 0.12F * tone) * (edge < 0.3F ? 0.80F : 1.0F) *
                                  (1 - 0.25F * static_cast<float>(out / std::max(1.0, box.width())));
             row[i] = qRgb(static_cast<int>(bright * 236), static_cast<int>(bright * 220),
                           static_cast<int>(bright * 186));

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <vector>
 
+#include "demo-data/pictures/matter/chart_survey.h"
 #include "demo-data/pictures/matter/matter.h"
 #include "demo-data/pictures/matter/ornament.h"
 #include "demo-data/pictures/matter/type.h"
@@ -12,68 +13,6 @@ namespace headcap::demo {
 namespace {
 
 constexpr double kPi = 3.14159265358979;
-
-struct Chart {
-    QRectF box;        // within its border
-    QPainterPath land; // mainland and islands
-    std::vector<QPointF> towns;
-};
-
-QPainterPath island(const QPointF& middle, double radius, Seed seed) {
-    QPainterPath path;
-    constexpr int kSteps = 90;
-    const Noise rough{seed, 0.55};
-    const Noise fine{mixed(seed, 1), 0.16};
-    for (int i = 0; i <= kSteps; ++i) {
-        const double a = 2 * kPi * (i % kSteps) / kSteps;
-        const double x = std::cos(a);
-        const double y = std::sin(a);
-        const double r = radius * (1 + 0.42 * static_cast<double>(rough.at(x + 3, y + 3)) +
-                                   0.14 * static_cast<double>(fine.at(x + 3, y + 3)));
-        const QPointF at = middle + QPointF{x * r * 1.35, y * r};
-        i == 0 ? path.moveTo(at) : path.lineTo(at);
-    }
-    path.closeSubpath();
-    return path;
-}
-
-Chart surveyed(const Json& map, const QSizeF& leaf, Seed seed) {
-    Chart chart;
-    const double margin = std::min(leaf.width(), leaf.height()) * 0.085;
-    chart.box = QRectF(QPointF{}, leaf).adjusted(margin, margin, -margin, -margin);
-    const bool fromLeft = map.value("land_left", true);
-    const Noise wide{mixed(seed, 1), chart.box.height() * 0.36};
-    const Noise bays{mixed(seed, 2), chart.box.height() * 0.11};
-    const Noise rocks{mixed(seed, 3), chart.box.height() * 0.022};
-    QPainterPath coast;
-    const double edge = fromLeft ? chart.box.left() : chart.box.right();
-    const int way = fromLeft ? 1 : -1;
-    coast.moveTo(edge, chart.box.top());
-    constexpr int kSteps = 520;
-    for (int i = 0; i <= kSteps; ++i) {
-        const double y = chart.box.top() + chart.box.height() * i / kSteps;
-        const double reach = chart.box.width() * (0.36 + 0.17 * static_cast<double>(wide.at(7, y)) +
-                                                  0.085 * static_cast<double>(bays.at(9, y)) +
-                                                  0.013 * static_cast<double>(rocks.at(11, y)));
-        const double x = edge + way * reach;
-        coast.lineTo(x, y);
-        if (i % 37 == 19) {
-            chart.towns.push_back({x - way * chart.box.width() * 0.012, y});
-        }
-    }
-    coast.lineTo(edge, chart.box.bottom());
-    coast.closeSubpath();
-    chart.land = coast;
-    Dice dice{mixed(seed, 4)};
-    for (int i = 0; i < 7; ++i) {
-        const double x = edge + way * chart.box.width() * dice.between(0.58, 0.93);
-        const double y = chart.box.top() + chart.box.height() * dice.between(0.12, 0.88);
-        const QPainterPath one = island({x, y}, chart.box.height() * dice.between(0.012, 0.055),
-                                        mixed(seed, static_cast<Seed>(50 + i)));
-        chart.land.addPath(one);
-    }
-    return chart;
-}
 
 void drawLadder(QPainter& painter, const QRectF& box) {
     const QColor ink = painter.pen().color();
@@ -98,53 +37,127 @@ void drawLadder(QPainter& painter, const QRectF& box) {
     }
 }
 
+// Hatched seaward; what falls on the land is taken off the plate again.
 void drawCoast(QPainter& painter, const Chart& chart) {
     const QColor ink = painter.pen().color();
     QPainterPathStroker band;
-    band.setWidth(chart.box.height() * 0.021);
+    band.setWidth(chart.box.height() * 0.022);
     painter.save();
-    QPainterPath frame;
-    frame.addRect(chart.box);
-    painter.setClipPath(band.createStroke(chart.land).subtracted(chart.land).intersected(frame));
+    painter.setClipPath(band.createStroke(chart.land));
+    painter.setClipRect(chart.box, Qt::IntersectClip);
     painter.setPen(QPen(ink, 0.13));
-    for (double y = chart.box.top(); y < chart.box.bottom(); y += chart.box.height() * 0.0028) {
+    for (double y = chart.box.top(); y < chart.box.bottom(); y += chart.box.height() * 0.0027) {
         painter.drawLine(QPointF{chart.box.left(), y}, QPointF{chart.box.right(), y});
     }
     painter.restore();
     painter.save();
     painter.setClipRect(chart.box);
+    painter.fillPath(chart.land, Qt::black);
     painter.setBrush(Qt::NoBrush);
-    painter.setPen(QPen(ink, 0.32, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    painter.setPen(QPen(ink, 0.34, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
     painter.drawPath(chart.land);
     painter.restore();
 }
 
-void drawRhumbs(QPainter& painter, const Chart& chart, const QPointF& rose) {
+void drawRhumbs(QPainter& painter, const Chart& chart) {
     painter.save();
-    QPainterPath sea;
-    sea.addRect(chart.box);
-    painter.setClipPath(sea.subtracted(chart.land));
-    painter.setPen(QPen(painter.pen().color(), 0.09));
+    painter.setClipRect(chart.box);
+    painter.setPen(QPen(painter.pen().color(), 0.10));
     const double far = chart.box.width() * 1.5;
     for (int i = 0; i < 32; ++i) {
         const double a = 2 * kPi * i / 32;
-        painter.drawLine(rose, rose + QPointF{std::cos(a), std::sin(a)} * far);
+        painter.drawLine(chart.rose, chart.rose + QPointF{std::cos(a), std::sin(a)} * far);
     }
     painter.restore();
+}
+
+// The river from the inlet to the plate's edge, two banks that draw together.
+void drawRiver(QPainter& painter, const Json& map, const Chart& chart, Seed seed) {
+    const bool left = map.value("land_left", true);
+    const double edge = left ? chart.box.left() : chart.box.right();
+    const double mouth = edge + (left ? 1 : -1) * reachOfLand(chart, chart.mouth, seed);
+    const Noise bends{mixed(seed, 12), chart.box.height() * 0.07};
+    painter.setPen(QPen(painter.pen().color(), 0.26));
+    painter.setBrush(Qt::NoBrush);
+    for (const int bank : {-1, 1}) {
+        QPainterPath line;
+        constexpr int kSteps = 120;
+        for (int i = 0; i <= kSteps; ++i) {
+            const double t = static_cast<double>(i) / kSteps;
+            const double x = mouth + (edge - mouth) * t;
+            const double wide = chart.box.height() * 0.006 * (1 - t) + 0.25;
+            const double y = chart.mouth + bank * wide + chart.box.height() * 0.06 * t +
+                             chart.box.height() * 0.05 * static_cast<double>(bends.at(x, 3)) *
+                                 std::min(1.0, 5 * t);
+            i == 0 ? line.moveTo(x, y) : line.lineTo(x, y);
+        }
+        painter.drawPath(line);
+    }
+}
+
+// Sands that dry: dotted round, and stippled.
+void drawSands(QPainter& painter, const Chart& chart, Seed seed) {
+    Dice dice{mixed(seed, 35)};
+    const QColor ink = painter.pen().color();
+    for (int i = 0, made = 0; i < 60 && made < 9; ++i) {
+        const double radius = chart.box.height() * dice.between(0.018, 0.05);
+        const QPointF at{chart.box.left() + chart.box.width() * dice.between(0.1, 0.9),
+                         chart.box.top() + chart.box.height() * dice.between(0.06, 0.94)};
+        if (!isOpenSea(chart, at, radius * 1.6) || chart.land.contains(at) ||
+            chart.land.intersects(
+                QRectF(at - QPointF{radius, radius} * 1.4, QSizeF{radius, radius} * 2.8))) {
+            continue;
+        }
+        ++made;
+        const QPainterPath bank = island(at, radius, mixed(seed, static_cast<Seed>(200 + i)));
+        QPen dots(ink, 0.3, Qt::CustomDashLine, Qt::RoundCap);
+        dots.setDashPattern({0.1, 3.2});
+        painter.setPen(dots);
+        painter.setBrush(Qt::NoBrush);
+        painter.drawPath(bank);
+        for (int k = 0; k < static_cast<int>(radius * radius * 4); ++k) {
+            const QPointF grain =
+                at + QPointF{dice.between(-1.6, 1.6), dice.between(-1.3, 1.3)} * radius;
+            if (bank.contains(grain)) {
+                painter.fillRect(QRectF(grain, QSizeF{0.24, 0.24}), ink);
+            }
+        }
+    }
+}
+
+void drawTrees(QPainter& painter, const Chart& chart, Seed seed) {
+    const QColor ink = painter.pen().color();
+    Dice dice{mixed(seed, 25)};
+    const Noise wood{mixed(seed, 26), chart.box.height() * 0.13};
+    const double size = chart.box.height() * 0.0065;
+    painter.setPen(QPen(ink, 0.12));
+    painter.setBrush(Qt::NoBrush);
+    for (int i = 0; i < 1500; ++i) {
+        const QPointF at{chart.box.left() + chart.box.width() * dice.roll(),
+                         chart.box.top() + chart.box.height() * dice.between(0.02, 0.98)};
+        if (wood.at(at.x(), at.y()) > 0.25F && chart.land.contains(at) &&
+            chart.land.contains(at + QPointF{size * 3, 0}) &&
+            chart.land.contains(at - QPointF{size * 3, 0})) {
+            painter.drawEllipse(at, size * 0.62, size * 0.72);
+            painter.drawLine(at + QPointF{0, size * 0.7}, at + QPointF{0, size * 1.5});
+            painter.drawLine(at + QPointF{size * 0.3, -size * 0.3},
+                             at + QPointF{size * 0.3, size * 0.4});
+        }
+    }
 }
 
 void drawHills(QPainter& painter, const Chart& chart, Seed seed) {
     const QColor ink = painter.pen().color();
     Dice dice{mixed(seed, 20)};
     const double size = chart.box.height() * 0.017;
-    for (int i = 0; i < 420; ++i) {
+    const Noise range{mixed(seed, 21), chart.box.height() * 0.16};
+    for (int i = 0; i < 900; ++i) {
         const QPointF at{chart.box.left() + chart.box.width() * dice.roll(),
                          chart.box.top() + chart.box.height() * dice.between(0.03, 0.97)};
-        const Noise range{mixed(seed, 21), chart.box.height() * 0.16};
         const bool inland = chart.land.contains(at + QPointF{size * 2, 0}) &&
                             chart.land.contains(at - QPointF{size * 2, 0}) &&
                             chart.land.contains(at + QPointF{0, size * 1.5});
-        if (!inland || range.at(at.x(), at.y()) < 0.12F) {
+        if (!inland || range.at(at.x(), at.y()) < 0.10F) {
             continue;
         }
         const double s = size * dice.between(0.7, 1.25);
@@ -166,11 +179,11 @@ void drawHills(QPainter& painter, const Chart& chart, Seed seed) {
 void drawSoundings(QPainter& painter, const Chart& chart, Seed seed) {
     const Face face{chart.box.height() * 0.0125, true, false, 0};
     Dice dice{mixed(seed, 30)};
-    for (int i = 0; i < 110; ++i) {
+    for (int i = 0; i < 190; ++i) {
         const QPointF at{chart.box.left() + chart.box.width() * dice.between(0.02, 0.97),
                          chart.box.top() + chart.box.height() * dice.between(0.03, 0.97)};
         const int fathoms = static_cast<int>(dice.between(3, 48));
-        if (!chart.land.contains(at)) {
+        if (!chart.land.contains(at) && isOpenSea(chart, at, 2)) {
             painter.fillPath(setLine(QString::number(fathoms), face, at.x(), at.y(), 3),
                              painter.pen().color());
         }
@@ -198,12 +211,32 @@ void drawNames(QPainter& painter, const Json& map, const Chart& chart) {
     }
 }
 
-QRectF cartoucheOf(const Json& map, const Chart& chart) {
-    const bool left = map.value("land_left", true);
-    const QSizeF size{chart.box.width() * 0.29, chart.box.height() * 0.25};
-    const double x = left ? chart.box.right() - size.width() - chart.box.width() * 0.035
-                          : chart.box.left() + chart.box.width() * 0.035;
-    return {QPointF{x, chart.box.top() + chart.box.height() * 0.045}, size};
+// The names of sea and land, in wide letters.
+void drawWideName(QPainter& painter, const QString& name, const Face& face, const QPointF& middle,
+                  double turn) {
+    painter.save();
+    painter.translate(middle);
+    painter.rotate(turn);
+    painter.fillPath(setLine(name, face, -widthOf(name, face) / 2, 0, 6), painter.pen().color());
+    painter.restore();
+}
+
+void drawLeagues(QPainter& painter, const Chart& chart, bool left) {
+    const QColor ink = painter.pen().color();
+    const double length = chart.box.width() * 0.17;
+    const double x = left ? chart.box.right() - chart.box.width() * 0.38
+                          : chart.box.left() + chart.box.width() * 0.21;
+    const double y = chart.box.bottom() - chart.box.height() * 0.045;
+    painter.setPen(QPen(ink, 0.2));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRect(QRectF(x, y, length, 1.6));
+    for (int i = 0; i < 6; i += 2) {
+        painter.fillRect(QRectF(x + length * i / 6, y, length / 6, 1.6), ink);
+    }
+    const Face face{chart.box.height() * 0.0135, true, false, 0};
+    const QString words = QStringLiteral("A Scale of Three Leagues");
+    painter.fillPath(setLine(words, face, x + (length - widthOf(words, face)) / 2, y - 1.4, 8),
+                     ink);
 }
 
 void drawCartouche(QPainter& painter, const Json& map, const QRectF& box, Seed seed) {
@@ -234,13 +267,13 @@ void drawCartouche(QPainter& painter, const Json& map, const QRectF& box, Seed s
 }
 
 void drawWash(QPainter& painter, const Chart& chart) {
-    painter.setClipRect(chart.box);
-    QPainterPathStroker band;
-    band.setWidth(chart.box.height() * 0.03);
-    painter.fillPath(band.createStroke(chart.land).intersected(chart.land), QColor(188, 206, 150));
-    QPainterPathStroker thin;
-    thin.setWidth(chart.box.height() * 0.012);
-    painter.fillPath(thin.createStroke(chart.land).intersected(chart.land), QColor(150, 178, 118));
+    painter.setClipPath(chart.land);
+    painter.setClipRect(chart.box, Qt::IntersectClip);
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(QPen(QColor(198, 212, 160), chart.box.height() * 0.030));
+    painter.drawPath(chart.land);
+    painter.setPen(QPen(QColor(158, 184, 124), chart.box.height() * 0.011));
+    painter.drawPath(chart.land);
 }
 
 } // namespace
@@ -261,28 +294,36 @@ void drawMap(QPainter& painter, const Json& map, const QSizeF& leaf, Ink ink, Se
         return;
     }
     const bool left = map.value("land_left", true);
-    const QPointF rose{chart.box.left() + chart.box.width() * (left ? 0.74 : 0.26),
-                       chart.box.top() + chart.box.height() * 0.66};
     const auto part = [&](auto&& draw) {
         painter.save();
         painter.setPen(colour);
         draw();
         painter.restore();
     };
-    part([&] { drawRhumbs(painter, chart, rose); });
+    const QRectF& box = chart.box;
+    part([&] { drawRhumbs(painter, chart); });
     part([&] { drawCoast(painter, chart); });
+    part([&] { drawRiver(painter, map, chart, seed); });
     part([&] { drawHills(painter, chart, seed); });
+    part([&] { drawTrees(painter, chart, seed); });
+    part([&] { drawSands(painter, chart, seed); });
     part([&] { drawSoundings(painter, chart, seed); });
     part([&] { drawNames(painter, map, chart); });
-    part([&] { drawCompassRose(painter, rose, chart.box.height() * 0.105); });
-    part([&] { drawLadder(painter, chart.box); });
-    part([&] { drawCartouche(painter, map, cartoucheOf(map, chart), seed); });
     part([&] {
-        const QRectF ship{rose.x() + (left ? 0.06 : -0.20) * chart.box.width(),
-                          rose.y() + chart.box.height() * 0.13, chart.box.width() * 0.13,
-                          chart.box.width() * 0.12};
-        drawShip(painter, ship);
+        const double x = box.left() + box.width() * (left ? 0.56 : 0.44);
+        drawWideName(painter, textOf(map, "sea"),
+                     {box.height() * 0.034, true, false, box.height() * 0.014},
+                     {x, box.top() + box.height() * 0.46}, left ? -64 : 64);
+        const double inland = box.left() + box.width() * (left ? 0.13 : 0.87);
+        drawWideName(painter, textOf(map, "land"),
+                     {box.height() * 0.030, false, false, box.height() * 0.012},
+                     {inland, box.top() + box.height() * 0.80}, 0);
     });
+    part([&] { drawCompassRose(painter, chart.rose, box.height() * 0.105); });
+    part([&] { drawLadder(painter, box); });
+    part([&] { drawCartouche(painter, map, chart.cartouche, seed); });
+    part([&] { drawLeagues(painter, chart, left); });
+    part([&] { drawShip(painter, chart.ship); });
     const Face number{chart.box.height() * 0.02, false, false, 0};
     const QString plate = textOf(map, "plate");
     part([&] {

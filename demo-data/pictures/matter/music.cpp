@@ -98,12 +98,16 @@ void drawMusic(QPainter& painter, const Json& music, const QSizeF& leaf, Ink ink
         const auto sung =
             withLongS(QString::fromStdString(verses[line % verses.size()].get<std::string>()));
         const QStringList syllables = sung.split(QLatin1Char(' '));
-        const double pitch = width * 0.84 / static_cast<double>(syllables.size());
-        for (qsizetype i = 0; i < syllables.size(); ++i) {
-            painter.fillPath(setLine(syllables[i], words,
-                                     left + width * 0.13 + pitch * static_cast<double>(i), text,
-                                     mixed(seed, static_cast<Seed>(i))),
+        double own = 0;
+        for (const QString& syllable : syllables) {
+            own += widthOf(syllable, words);
+        }
+        const double gap = (width * 0.82 - own) / static_cast<double>(syllables.size());
+        double x = left + width * 0.14;
+        for (const QString& syllable : syllables) {
+            painter.fillPath(setLine(syllable, words, x, text, mixed(seed, static_cast<Seed>(x))),
                              painter.pen().color());
+            x += widthOf(syllable, words) + gap;
         }
         ++line;
         drawPart(painter, {left, width, y + space * 10.5, space}, true,

@@ -192,7 +192,7 @@ QImage onTable(const Scene& scene, const QSize& pixels) {
         table.lay(thing.draw(scale), lying);
     }
     const double width = table.size().width();
-    const int bar = barFor(std::min(width * 0.8, box.width() + margin));
+    const int bar = barFor(std::max(box.width(), width * 0.62));
     const double y = table.size().height() - 15.5 - margin * 0.15;
     const double cardSide = 24;
     const double left = (width - bar - 8 - cardSide - 8) / 2;
@@ -209,7 +209,9 @@ QImage closeBy(const Scene& scene, const QSize& pixels) {
     const Surface thing = scene.drawDetail(scale);
     table.lay(thing, {.at = {0, 0}, .turn = 0, .rise = 0.4});
     const int bar = window.width() > 70 ? 20 : 10;
-    table.layScaleBar({window.width() - bar - 10.5, table.size().height() - 14.5}, bar);
+    const bool high = scene.picture().value("bar", std::string{"foot"}) == "head";
+    table.layScaleBar({window.width() - bar - 10.5, high ? 2.0 : table.size().height() - 14.5},
+                      bar);
     return std::move(table.image());
 }
 

@@ -239,7 +239,7 @@ TEST_F(PdfReport, saysWhereTheFolderIsReadOnly) {
     EXPECT_EQ(outcome.error().code, PdfError::Code::notWritable);
 }
 
-// The issue's own limits: forty photographs of 24 megapixels with camera noise.
+// The limits promised in pdf_report.h: forty photographs of 24 megapixels with camera noise.
 class FortyPhotographs : public PdfReport,
                          public ::testing::WithParamInterface<core::FigureWidth> {};
 INSTANTIATE_TEST_SUITE_P(Widths, FortyPhotographs,

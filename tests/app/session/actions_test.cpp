@@ -2,6 +2,8 @@
 
 #include <set>
 
+#include <QList>
+
 #include <gtest/gtest.h>
 
 namespace headcap::app {

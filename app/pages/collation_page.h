@@ -1,0 +1,46 @@
+// The collation of the book: its formula and extent read as they are typed, its gatherings drawn,
+// what was found leaf by leaf, and the leaves supplied. A set shows one volume at a time.
+#pragma once
+
+#include "app/form/record_form.h"
+#include "app/form/record_list.h"
+#include "app/pages/job_page.h"
+
+class QComboBox;
+
+namespace headcap::app {
+
+class GatheringView;
+class Label;
+
+class CollationPage : public JobPage {
+    Q_OBJECT
+public:
+    explicit CollationPage(Session& session, QWidget* parent = nullptr);
+
+    void load(const core::JobFile& file) override;
+    bool goTo(const core::RecordRef& ref) override;
+
+private:
+    void buildVolumeChoice();
+    void buildMakeUp();
+    void buildCollation();
+    void buildFindings();
+    void buildFacsimiles();
+    void showVolumes();
+    void showVolume();
+    void showReading(const core::Collation& collation);
+    [[nodiscard]] std::optional<core::Id<core::Item>> volume() const;
+
+    QComboBox* m_volumes;
+    Label* m_formula;
+    Label* m_tally;
+    Label* m_remarks;
+    GatheringView* m_gatherings;
+    RecordForm<core::Collation>* m_collation;
+    RecordList<core::CollationFinding>* m_findings;
+    RecordList<core::Facsimile>* m_facsimiles;
+    std::optional<core::JobFile> m_file;
+};
+
+} // namespace headcap::app
