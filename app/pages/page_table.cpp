@@ -1,9 +1,10 @@
 #include "app/pages/page_table.h"
 
 #include "app/pages/book_page.h"
-#include "app/pages/survey_page.h"
 #include "app/pages/collation_page.h"
+#include "app/pages/photographs_page.h"
 #include "app/pages/report_page.h"
+#include "app/pages/survey_page.h"
 
 namespace headcap::app {
 namespace {
@@ -18,8 +19,9 @@ PageEntry entry(core::Page page) {
 const std::vector<PageEntry>& pageTable() {
     static const std::vector<PageEntry> kTable{
         entry<BookPage>(core::Page::book),
-        entry<SurveyPage>(core::Page::survey),
         entry<CollationPage>(core::Page::collation),
+        entry<SurveyPage>(core::Page::survey),
+        entry<PhotographsPage>(core::Page::photographs),
         entry<ReportPage>(core::Page::report),
     };
     return kTable;
