@@ -1,7 +1,10 @@
 #include "app/pages/page_table.h"
 
+#include "app/pages/bench_page.h"
 #include "app/pages/book_page.h"
 #include "app/pages/collation_page.h"
+#include "app/pages/job_materials_page.h"
+#include "app/pages/proposal_page.h"
 
 namespace headcap::app {
 namespace {
@@ -17,6 +20,9 @@ const std::vector<PageEntry>& pageTable() {
     static const std::vector<PageEntry> kTable{
         entry<BookPage>(core::Page::book),
         entry<CollationPage>(core::Page::collation),
+        entry<ProposalPage>(core::Page::proposal),
+        entry<BenchPage>(core::Page::bench),
+        entry<JobMaterialsPage>(core::Page::materials),
     };
     return kTable;
 }
