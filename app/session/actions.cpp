@@ -68,6 +68,8 @@ constexpr std::array kTable{
                 HEADCAP_WORDS("Folds the margin away, and back")},
     ActionEntry{ActionId::changeState, Place::job, HEADCAP_WORDS("State of the job"), "Ctrl+J",
                 HEADCAP_WORDS("Changes the state of the job, with a reason")},
+    ActionEntry{ActionId::logStep, Place::job, HEADCAP_WORDS("Log the step"), "Ctrl+Return",
+                HEADCAP_WORDS("Logs the step that is being written")},
     ActionEntry{ActionId::addRecord, Place::list, HEADCAP_WORDS("Add to a list"), "Ins",
                 HEADCAP_WORDS("Adds one to the list")},
     ActionEntry{ActionId::removeRecord, Place::list, HEADCAP_WORDS("Remove from a list"), "Del",
