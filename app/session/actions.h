@@ -24,6 +24,7 @@ enum class ActionId {
     worklist,
     materials,
     audit,
+    workshop,
     allJobs,
     toBook,
     toCollation,
@@ -48,6 +49,7 @@ enum class ActionId {
     smallerText,
     turnTone,
     choosePerson,
+    logStep,
 };
 
 // Where an action works. Keys of the same place, or of everywhere, may not be the same.

@@ -18,6 +18,7 @@ enum class Setting {
     windowPlace,  // geometry
     marginFolded, // the margin of a job
     worklistAsTable,
+    stepDrafts, // by job: a step that is written and not yet logged
 };
 
 struct SettingEntry {

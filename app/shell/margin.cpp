@@ -13,6 +13,7 @@
 #include "app/session/actions.h"
 #include "app/session/words.h"
 #include "app/shell/margin_note.h"
+#include "core/custody/hazards.h"
 #include "core/treatment/techniques.h"
 
 namespace headcap::app {
@@ -72,7 +73,9 @@ void Margin::show(const core::JobFile& file, std::span<const core::AuditPoint> p
     m_down->setContentsMargins(0, 0, kGrid, kSpace);
     m_down->setSpacing(kGrid);
     addPoints(points, page);
-    addSettings(file);
+    if (page != core::Page::bench) { // which shows them itself, larger
+        addSettings(file);
+    }
     addHazards(file);
     addLastChanges();
     m_down->addStretch(1);
@@ -161,8 +164,7 @@ void Margin::addHazards(const core::JobFile& file) {
             isFirst = false;
         }
         auto* note = new MarginNote(
-            tr("%1: %2").arg(fromCore(hazard.term).replace(QLatin1Char('_'), QLatin1Char(' ')),
-                             words(hazard.state)),
+            tr("%1: %2").arg(fromCore(core::hazardName(hazard.term)), words(hazard.state)),
             fromCore(hazard.place), Ink::open);
         connect(note, &MarginNote::chosen, this, [this, ref = core::refOf(hazard.id)] {
             Q_EMIT pointChosen(ref, core::Page::book);

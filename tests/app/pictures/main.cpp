@@ -55,6 +55,21 @@ std::vector<Scene> scenes() {
          [](app::MainWindow& window, SampleWorkshop&) { window.go({ViewId::newJob}); }},
         {QStringLiteral("keys"),
          [](app::MainWindow& window, SampleWorkshop&) { window.go({ViewId::keys}); }},
+        {QStringLiteral("workshop"),
+         [](app::MainWindow& window, SampleWorkshop&) { window.go({ViewId::workshop}); }},
+        {QStringLiteral("form-open"),
+         [](app::MainWindow& window, SampleWorkshop& sample) {
+             const auto piece = sample.file(*sample.grafting).pieces.front();
+             window.go({.view = ViewId::job,
+                        .job = sample.grafting,
+                        .page = core::Page::book,
+                        .record = core::refOf(piece.id)});
+         }},
+        {QStringLiteral("state"),
+         [](app::MainWindow& window, SampleWorkshop& sample) {
+             window.go({.view = ViewId::job, .job = sample.grafting});
+             QTest::keyClick(window.current(), Qt::Key_J, Qt::ControlModifier);
+         }},
         {QStringLiteral("bench-line"),
          [](app::MainWindow& window, SampleWorkshop& sample) {
              window.go({.view = ViewId::job, .job = sample.grafting});
