@@ -136,6 +136,15 @@ void PhotographsPage::load(const core::JobFile& file) {
     showChosen();
 }
 
+bool PhotographsPage::leave() {
+    if (m_intake->isBusy()) {
+        session().say({Notice::Kind::refused,
+                       tr("Photographs are still being taken in: wait a moment, or press Stop.")});
+        return false;
+    }
+    return JobPage::leave();
+}
+
 bool PhotographsPage::goTo(const core::RecordRef& ref) {
     if (ref.kind != core::RecordKind::photograph ||
         !m_sheet->select(core::Id<core::Photograph>{ref.id})) {
@@ -243,17 +252,17 @@ void PhotographsPage::take(const std::vector<photo::Incoming>& incoming) {
 
 void PhotographsPage::take(const std::vector<photo::Incoming>& incoming, core::PhotoRole role) {
     if (edits().save()) {
-        m_intake->take(incoming, role);
+        m_intake->take(incoming, {m_file->job.id, role});
     }
 }
 
-void PhotographsPage::takenIn(const photo::IntakeResult& result, core::PhotoRole role) {
+void PhotographsPage::takenIn(const photo::IntakeResult& result, const photo::IntakePlace& place) {
     if (!m_intake->isBusy()) {
         m_progress->setText(tr("or drop them here, or paste them"));
         m_stop->hide();
     }
-    if (const auto first = photo::recordKept(session(), *m_file, result, role)) {
-        m_sheet->select(*first);
+    const auto first = photo::recordKept(session(), result, place);
+    if (first && m_sheet->select(*first)) {
         m_sheet->focusCurrent();
     }
 }

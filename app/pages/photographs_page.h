@@ -26,6 +26,8 @@ public:
     explicit PhotographsPage(Session& session, QWidget* parent = nullptr);
 
     void load(const core::JobFile& file) override;
+    // Not while photographs are being taken in.
+    [[nodiscard]] bool leave() override;
     bool goTo(const core::RecordRef& ref) override;
     void enter() override;
 
@@ -45,7 +47,7 @@ private:
     void paste();
     void take(const std::vector<photo::Incoming>& incoming, core::PhotoRole role);
     void take(const std::vector<photo::Incoming>& incoming);
-    void takenIn(const photo::IntakeResult& result, core::PhotoRole role);
+    void takenIn(const photo::IntakeResult& result, const photo::IntakePlace& place);
     void showChosen();
     void openLarge();
     void removeChosen();

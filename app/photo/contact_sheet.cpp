@@ -1,8 +1,10 @@
 #include "app/photo/contact_sheet.h"
 
 #include <QAction>
+#include <QApplication>
 #include <QBoxLayout>
 #include <QDropEvent>
+#include <QKeyEvent>
 #include <QMimeData>
 
 #include "app/look/grid.h"
@@ -182,6 +184,21 @@ void ContactSheet::placeForm() {
         return;
     }
     m_form->hide();
+}
+
+bool ContactSheet::event(QEvent* event) {
+    // Esc in the form goes back to its photograph.
+    const bool isKey =
+        event->type() == QEvent::ShortcutOverride || event->type() == QEvent::KeyPress;
+    if (isKey && static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape &&
+        m_form->isAncestorOf(QApplication::focusWidget())) {
+        event->accept();
+        if (event->type() == QEvent::KeyPress) {
+            focusCurrent();
+        }
+        return true;
+    }
+    return QWidget::event(event);
 }
 
 bool ContactSheet::eventFilter(QObject* watched, QEvent* event) {

@@ -51,6 +51,7 @@ Q_SIGNALS:
                  headcap::core::PhotoRole role);
 
 protected:
+    bool event(QEvent* event) override;
     bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:

@@ -61,21 +61,21 @@ PhotoIntake::~PhotoIntake() {
     m_pool.waitForDone();
 }
 
-void PhotoIntake::take(const std::vector<Incoming>& incoming, core::PhotoRole role) {
+void PhotoIntake::take(const std::vector<Incoming>& incoming, const IntakePlace& place) {
     if (incoming.empty()) {
         return;
     }
     if (m_batches++ == 0) {
         m_isStopped = false;
     }
-    m_pool.start([this, incoming, role] { work(incoming, role); });
+    m_pool.start([this, incoming, place] { work(incoming, place); });
 }
 
 void PhotoIntake::stop() {
     m_isStopped = true;
 }
 
-void PhotoIntake::work(const std::vector<Incoming>& incoming, core::PhotoRole role) {
+void PhotoIntake::work(const std::vector<Incoming>& incoming, const IntakePlace& place) {
     IntakeResult result;
     const int total = static_cast<int>(incoming.size());
     int done = 0;
@@ -96,9 +96,9 @@ void PhotoIntake::work(const std::vector<Incoming>& incoming, core::PhotoRole ro
     } catch (const core::StoreError& error) {
         result.failure = error;
     }
-    const auto give = [this, result, role] {
+    const auto give = [this, result, place] {
         --m_batches;
-        Q_EMIT finished(result, role);
+        Q_EMIT finished(result, place);
     };
     QMetaObject::invokeMethod(this, give, Qt::QueuedConnection);
 }

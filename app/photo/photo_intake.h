@@ -31,6 +31,12 @@ struct IntakeResult {
     std::optional<core::StoreError> failure{}; // the storage failed; the rest was not tried
 };
 
+// What they are taken in for; the page may have gone to another job by the time they are kept.
+struct IntakePlace {
+    core::Id<core::Job> job;
+    core::PhotoRole role = core::PhotoRole::before;
+};
+
 class PhotoIntake : public QObject {
     Q_OBJECT
 public:
@@ -38,16 +44,17 @@ public:
     ~PhotoIntake() override;
 
     // What comes while it is at work waits.
-    void take(const std::vector<Incoming>& incoming, core::PhotoRole role);
+    void take(const std::vector<Incoming>& incoming, const IntakePlace& place);
     void stop();
     [[nodiscard]] bool isBusy() const { return m_batches > 0; }
 
 Q_SIGNALS:
     void progressed(int done, int total);
-    void finished(const headcap::app::photo::IntakeResult& result, headcap::core::PhotoRole role);
+    void finished(const headcap::app::photo::IntakeResult& result,
+                  const headcap::app::photo::IntakePlace& place);
 
 private:
-    void work(const std::vector<Incoming>& incoming, core::PhotoRole role);
+    void work(const std::vector<Incoming>& incoming, const IntakePlace& place);
 
     core::FileStore& m_files;
     std::atomic<bool> m_isStopped = false;

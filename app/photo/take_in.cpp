@@ -33,9 +33,10 @@ QString saidOf(int taken, const QStringList& refused) {
     return said.join(QLatin1Char(' '));
 }
 
-core::Photograph recordOf(const KeptPhoto& kept, Session& session, const core::JobFile& file) {
+core::Photograph recordOf(const KeptPhoto& kept, Session& session, const IntakePlace& place) {
     return {.id = session.ids().next<core::Photograph>(),
-            .job = file.job.id,
+            .job = place.job,
+            .role = place.role,
             .digest = kept.digest,
             .mediaType = toCore(kept.mediaType),
             .fileName = toCore(kept.name),
@@ -46,27 +47,36 @@ core::Photograph recordOf(const KeptPhoto& kept, Session& session, const core::J
             .addedAt = session.clock().now()};
 }
 
+std::vector<core::Photograph> photographsOf(Session& session, const core::Id<core::Job>& job) {
+    std::vector<core::Photograph> photographs;
+    session.guarded([&] {
+        for (auto& one : core::allWith(session.records(), &core::Photograph::job, job)) {
+            photographs.push_back(std::move(one.record));
+        }
+    });
+    return photographs;
+}
+
 } // namespace
 
-std::optional<core::Id<core::Photograph>> recordKept(Session& session, const core::JobFile& file,
-                                                     const IntakeResult& result,
-                                                     core::PhotoRole role) {
+std::optional<core::Id<core::Photograph>> recordKept(Session& session, const IntakeResult& result,
+                                                     const IntakePlace& place) {
+    const auto photographs = photographsOf(session, place.job);
     std::set<core::Digest> there;
-    for (const core::Photograph& photo : file.photographs) {
+    for (const core::Photograph& photo : photographs) {
         there.insert(photo.digest);
     }
     QStringList refused = result.refused;
     core::Change change;
     std::optional<core::Id<core::Photograph>> first;
-    std::int64_t position = core::nextPosition(file.photographs, role);
+    std::int64_t position = core::nextPosition(photographs, place.role);
     int taken = 0;
     for (const KeptPhoto& kept : result.kept) {
         if (!there.insert(kept.digest).second) {
             refused << Words::tr("%1: this job has it already.").arg(kept.name);
             continue;
         }
-        core::Photograph photo = recordOf(kept, session, file);
-        photo.role = role;
+        core::Photograph photo = recordOf(kept, session, place);
         photo.position = position++;
         first = first ? first : std::optional{photo.id};
         change.add(photo);
