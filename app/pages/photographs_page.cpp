@@ -224,12 +224,12 @@ void PhotographsPage::askForFiles() {
 }
 
 void PhotographsPage::paste() {
-    const QMimeData* data = QGuiApplication::clipboard()->mimeData();
-    if (data == nullptr || !photo::holdsPhotographs(*data)) {
+    const QMimeData* onClipboard = QGuiApplication::clipboard()->mimeData();
+    if (onClipboard == nullptr || !photo::holdsPhotographs(*onClipboard)) {
         session().say({Notice::Kind::refused, tr("There is no photograph to paste.")});
         return;
     }
-    take(photo::incomingFrom(*data));
+    take(photo::incomingFrom(*onClipboard));
 }
 
 void PhotographsPage::dragEnterEvent(QDragEnterEvent* event) {
