@@ -1,5 +1,6 @@
 #include "app/pages/survey_page.h"
 
+#include <QPushButton>
 #include <QComboBox>
 #include <QTest>
 

@@ -1,5 +1,6 @@
 #include "app/photo/exif.h"
 
+#include <QSize>
 #include <QFile>
 #include <QTemporaryDir>
 
