@@ -54,6 +54,28 @@ protected:
     SurveyPage page{session};
 };
 
+TEST_F(SurveyPageTest, writesAFindingWithItsTermFromTheVocabulary) {
+    open();
+    ASSERT_TRUE(findings().empty());
+    page.findChild<QPushButton*>()->click();
+    write("Component", "boards");
+    write("Term", "detached");
+    write("Place", "upper board");
+    ASSERT_EQ(findings().size(), 1U);
+    EXPECT_EQ(findings()[0].component, "boards");
+    EXPECT_EQ(findings()[0].term, "detached");
+    EXPECT_EQ(findings()[0].place, "upper board");
+}
+
+TEST_F(SurveyPageTest, keepsWordsOfTheWorkshopsOwn) {
+    open();
+    page.findChild<QPushButton*>()->click();
+    write("Component", "boards");
+    write("Term", "gnawed");
+    ASSERT_EQ(findings().size(), 1U);
+    EXPECT_EQ(findings()[0].term, "gnawed");
+}
+
 TEST_F(SurveyPageTest, offersTheTermsOfTheComponent) {
     const auto names = wordsOf(termChoices(QStringLiteral("Joints and hinges")));
     EXPECT_TRUE(names.contains(QStringLiteral("Inner hinge split")));
