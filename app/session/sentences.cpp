@@ -99,6 +99,29 @@ QString sentence(const core::StoreError& error) {
     return {};
 }
 
+QString sentence(core::StepProblem problem) {
+    using Problem = core::StepProblem;
+    switch (problem) {
+    case Problem::nothingSaid:
+        return tr("Not logged: say what was done, and where.");
+    case Problem::negativeTime:
+        return tr("Not logged: no work takes less than no time.");
+    case Problem::lotUnknown:
+        return tr("Not logged: there is no such lot on the shelf.");
+    case Problem::unitDiffers:
+        return tr("Not logged: that lot is counted in another unit.");
+    case Problem::amountNotAbove:
+        return tr("Not logged: the amount must be above nothing.");
+    case Problem::reasonMissing:
+        return tr("Not changed: say why.");
+    case Problem::alreadyStruck:
+        return tr("That step is struck already.");
+    case Problem::notAStep:
+        return tr("That step is not in this job's log.");
+    }
+    return {};
+}
+
 QString example(Reading reading) {
     switch (reading) {
     case Reading::length:

@@ -6,12 +6,14 @@
 
 #include "core/record/change.h"
 #include "core/record/stores.h"
+#include "core/treatment/bench_log.h"
 #include "core/values/text_error.h"
 
 namespace headcap::app {
 
 [[nodiscard]] QString sentence(const core::Refusal& refusal);
 [[nodiscard]] QString sentence(const core::StoreError& error);
+[[nodiscard]] QString sentence(core::StepProblem problem);
 
 // What a field takes, for the sentence beside it.
 enum class Reading { length, amount, money, strength, day, bookDate, minutes, number };

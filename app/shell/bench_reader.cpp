@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 
 #include "app/session/actions.h"
+#include "app/session/sentences.h"
 #include "app/session/words.h"
 #include "core/treatment/step_line.h"
 #include "core/values/spoken_time.h"
@@ -12,29 +13,6 @@ namespace {
 
 QString tr(const char* text) {
     return QCoreApplication::translate("BenchReader", text);
-}
-
-QString sentence(core::StepProblem problem) {
-    using Problem = core::StepProblem;
-    switch (problem) {
-    case Problem::nothingSaid:
-        return tr("Not logged: say what was done, and where.");
-    case Problem::negativeTime:
-        return tr("Not logged: no work takes less than no time.");
-    case Problem::lotUnknown:
-        return tr("Not logged: there is no such lot on the shelf.");
-    case Problem::unitDiffers:
-        return tr("Not logged: that lot is counted in another unit.");
-    case Problem::amountNotAbove:
-        return tr("Not logged: the amount must be above nothing.");
-    case Problem::reasonMissing:
-        return tr("Not changed: say why.");
-    case Problem::alreadyStruck:
-        return tr("That step is struck already.");
-    case Problem::notAStep:
-        return tr("That step is not in this job's log.");
-    }
-    return {};
 }
 
 } // namespace

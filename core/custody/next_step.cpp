@@ -8,6 +8,7 @@
 #include "core/custody/job_states.h"
 #include "core/treatment/approval.h"
 #include "core/treatment/bench_log.h"
+#include "core/treatment/proposal_versions.h"
 #include "core/treatment/techniques.h"
 #include "core/values/english.h"
 
@@ -70,11 +71,6 @@ Todo todoBeforeProposal(const JobFile& file) {
     return needsYou("Write the proposal.", Page::proposal);
 }
 
-const Proposal* latestProposal(const JobFile& file) {
-    const auto latest = std::ranges::max_element(file.proposals, {}, &Proposal::version);
-    return latest == file.proposals.end() ? nullptr : &*latest;
-}
-
 Todo todoAboutProposal(const JobFile& file) {
     const Proposal* proposal = latestProposal(file);
     if (proposal == nullptr) {
@@ -101,14 +97,6 @@ Todo todoAboutProposal(const JobFile& file) {
         break;
     }
     return needsYou("The owner approved: the work can begin.", Page::bench);
-}
-
-std::string lineTitle(const ProposalLine& line) {
-    std::string title = techniqueName(line.technique);
-    if (title.empty()) {
-        title = line.description;
-    }
-    return line.place.empty() ? title : title + ", " + line.place;
 }
 
 Todo todoAtTheBench(const JobFile& file) {

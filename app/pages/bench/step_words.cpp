@@ -1,0 +1,142 @@
+#include "app/pages/bench/step_words.h"
+
+#include <QCoreApplication>
+#include <QDate>
+#include <QLocale>
+
+#include "app/session/words.h"
+#include "core/materials/shelf.h"
+#include "core/treatment/techniques.h"
+#include "core/treatment/work_days.h"
+#include "core/values/spoken_time.h"
+
+namespace headcap::app {
+namespace {
+
+QString tr(const char* text) {
+    return QCoreApplication::translate("log", text);
+}
+
+QString joined(QStringList parts) {
+    parts.removeAll({});
+    return parts.join(QStringLiteral(" · "));
+}
+
+// A removal that does not say what became of what it took out.
+bool owesFate(const core::Step& step) {
+    const bool tookOut = step.kind == core::StepKind::removal || !step.removed.empty();
+    return tookOut && step.removedFate.empty() && !step.struckAt;
+}
+
+TableCell belowOf(const core::JobFile& file, const core::Step& step, const core::Clock& clock) {
+    const core::Day day = clock.dayOf(step.at);
+    QStringList parts;
+    if (const core::Step* old = file.step(step.corrects)) {
+        parts << tr("corrects %1").arg(timeBeside(old->at, day, clock));
+    }
+    if (!step.description.empty()) {
+        parts << fromCore(core::techniqueName(step.technique));
+    }
+    if (step.kind == core::StepKind::uncovering || step.kind == core::StepKind::incident) {
+        parts << words(step.kind);
+    }
+    if (owesFate(step)) {
+        parts << tr("what became of it?");
+    } else if (!step.removedFate.empty()) {
+        parts << (step.removed == step.description
+                      ? fromCore(step.removedFate)
+                      : tr("%1: %2").arg(fromCore(step.removed), fromCore(step.removedFate)));
+    }
+    const bool isOpen = owesFate(step) || step.kind == core::StepKind::incident;
+    return {joined(parts), Face::small, isOpen ? Ink::open : Ink::quiet};
+}
+
+TableCell materialsOf(const core::JobFile& file, const core::Step& step, const core::Clock& clock) {
+    if (step.struckAt) {
+        QString words = tr("struck: %1").arg(fromCore(step.struckWhy));
+        if (const core::Step* rightly = core::correctionOf(file, step)) {
+            words += tr("; see %1").arg(timeBeside(rightly->at, clock.dayOf(step.at), clock));
+        }
+        return {words};
+    }
+    QStringList used;
+    for (const core::MaterialUse* use : file.usesOf(step)) {
+        used << usedWords(file, *use);
+    }
+    return {used.isEmpty() ? QStringLiteral("—") : joined(used)};
+}
+
+TableRow rowOf(const core::JobFile& file, const core::WorkDay& day, std::size_t at,
+               const core::Clock& clock) {
+    const core::Step& step = *day.steps[at];
+    const bool isTied = at > 0 && step.corrects == day.steps[at - 1]->id;
+    const bool isTimed = !step.struckAt && step.minutes > core::Minutes{0};
+    return {
+        .id = step.id.uuid(),
+        .title = {titleOf(step), Face::body, Ink::ink},
+        .mark = clockTime(step.at),
+        .middle = {{fromCore(step.place), Face::formula, Ink::ink}, materialsOf(file, step, clock)},
+        .right = {isTimed ? fromCore(core::toText(step.minutes)) : QStringLiteral("—")},
+        .below = belowOf(file, step, clock),
+        .isStruck = step.struckAt.has_value(),
+        .isTied = isTied};
+}
+
+} // namespace
+
+QString titleOf(const core::Step& step) {
+    if (!step.description.empty()) {
+        return fromCore(step.description);
+    }
+    const QString technique = fromCore(core::techniqueName(step.technique));
+    return technique.isEmpty() ? words(step.kind) : technique;
+}
+
+QString usedWords(const core::JobFile& file, const core::MaterialUse& use) {
+    const core::Lot* lot = file.lot(use.lot);
+    const core::Material* kind = lot == nullptr ? nullptr : file.material(lot->material);
+    QStringList parts;
+    if (lot != nullptr) {
+        parts << fromCore(lot->number) << fromCore(kind != nullptr ? kind->name : lot->product);
+    } else {
+        parts << fromCore(use.material);
+    }
+    if (use.amount) {
+        parts << fromCore(core::toText(*use.amount));
+    }
+    parts.removeAll({});
+    return parts.join(QLatin1Char(' '));
+}
+
+QString dayHeading(core::Day day, core::Day today) {
+    const QDate date{static_cast<int>(day.year()),
+                     static_cast<int>(static_cast<unsigned>(day.month())),
+                     static_cast<int>(static_cast<unsigned>(day.day()))};
+    return QLocale{QLocale::English}.toString(date, day.year() == today.year()
+                                                        ? QStringLiteral("dddd d MMMM")
+                                                        : QStringLiteral("dddd d MMMM yyyy"));
+}
+
+QString timeBeside(core::Instant at, core::Day beside, const core::Clock& clock) {
+    return clock.dayOf(at) == beside ? clockTime(at) : timeAndDay(at, clock);
+}
+
+QString timeAndDay(core::Instant at, const core::Clock& clock) {
+    return QStringLiteral("%1, %2").arg(clockTime(at), shortDay(clock.dayOf(at), clock.today()));
+}
+
+std::vector<TableRow> logRows(const core::JobFile& file, const core::Clock& clock) {
+    std::vector<TableRow> rows;
+    for (const core::WorkDay& day : core::workDays(file, clock)) {
+        const QString total =
+            day.minutes > core::Minutes{0} ? fromCore(core::toText(day.minutes)) : QString{};
+        rows.push_back({.title = {dayHeading(day.day, clock.today()), Face::heading, Ink::ink},
+                        .right = {total}});
+        for (std::size_t i = 0; i < day.steps.size(); ++i) {
+            rows.push_back(rowOf(file, day, i, clock));
+        }
+    }
+    return rows;
+}
+
+} // namespace headcap::app

@@ -1,0 +1,26 @@
+// How steps of the log and what they used are said on screen.
+#pragma once
+
+#include <QString>
+
+#include "app/form/ruled_table.h"
+#include "core/record/job_file.h"
+#include "core/values/time.h"
+
+namespace headcap::app {
+
+// What was done: the description, or else the technique.
+[[nodiscard]] QString titleOf(const core::Step& step);
+// "31-006 wheat starch paste 3.1 g".
+[[nodiscard]] QString usedWords(const core::JobFile& file, const core::MaterialUse& use);
+// "Wednesday 5 March", with its year where that is not this one.
+[[nodiscard]] QString dayHeading(core::Day day, core::Day today);
+// "11:30", with its day where that is not `beside`.
+[[nodiscard]] QString timeBeside(core::Instant at, core::Day beside, const core::Clock& clock);
+// "11:30, 5 March".
+[[nodiscard]] QString timeAndDay(core::Instant at, const core::Clock& clock);
+
+// The whole log by day.
+[[nodiscard]] std::vector<TableRow> logRows(const core::JobFile& file, const core::Clock& clock);
+
+} // namespace headcap::app

@@ -1,0 +1,87 @@
+#include "core/treatment/totals.h"
+
+#include <algorithm>
+
+#include "core/treatment/approval.h"
+#include "core/treatment/techniques.h"
+
+namespace headcap::core {
+namespace {
+
+// False where the sum is beyond counting.
+bool addTo(std::vector<Money>& prices, const Money& price) {
+    const auto same = std::ranges::find(prices, price.currency, &Money::currency);
+    if (same == prices.end()) {
+        prices.push_back(price);
+        return true;
+    }
+    const auto both = sum(*same, price);
+    if (both) {
+        *same = *both;
+    }
+    return both.has_value();
+}
+
+} // namespace
+
+std::vector<const ProposalOption*> optionsOf(const JobFile& file, const Id<Proposal>& proposal) {
+    std::vector<const ProposalOption*> options;
+    for (const ProposalOption& option : file.options) {
+        if (option.proposal == proposal) {
+            options.push_back(&option);
+        }
+    }
+    std::ranges::stable_sort(options, {}, &ProposalOption::position);
+    return options;
+}
+
+std::vector<const ProposalLine*> linesOf(const JobFile& file, const Id<ProposalOption>& option) {
+    std::vector<const ProposalLine*> lines;
+    for (const ProposalLine& line : file.lines) {
+        if (line.option == option) {
+            lines.push_back(&line);
+        }
+    }
+    std::ranges::stable_sort(lines, {}, &ProposalLine::position);
+    return lines;
+}
+
+OptionTotals totalsOf(const JobFile& file, const Id<ProposalOption>& option) {
+    OptionTotals totals;
+    for (const ProposalLine* line : linesOf(file, option)) {
+        ++totals.lines;
+        totals.minutes += line->minutes;
+        if (!line->price) {
+            ++totals.unpriced;
+        } else if (!addTo(totals.prices, *line->price)) {
+            ++totals.uncounted;
+        }
+    }
+    return totals;
+}
+
+std::vector<const ProposalLine*> irreversibleLines(const JobFile& file,
+                                                   const Id<ProposalOption>& option) {
+    auto lines = linesOf(file, option);
+    std::erase_if(lines, [](const ProposalLine* line) {
+        const Technique* technique = techniqueNamed(line->technique);
+        return technique == nullptr || technique->reversibility != Reversibility::no;
+    });
+    return lines;
+}
+
+LineWork workedOn(const JobFile& file, const ProposalLine& line) {
+    const auto siblings = linesOf(file, line.option);
+    LineWork work;
+    for (const Step& step : file.steps) {
+        const auto first = std::ranges::find_if(
+            siblings, [&](const ProposalLine* one) { return carriesOut(step, *one); });
+        if (first != siblings.end() && (*first)->id == line.id) {
+            work.minutes += step.minutes;
+            ++work.steps;
+        }
+    }
+    return work;
+}
+
+} // namespace headcap::core
