@@ -72,7 +72,6 @@ RuledTable::RuledTable(const QString& accessibleName, Columns columns, QWidget* 
     verticalScrollBar()->setSingleStep(6 * kGrid);
     setTabKeyNavigation(false);
     setEditTriggers(QAbstractItemView::NoEditTriggers);
-    connect(this, &QListView::clicked, this, &RuledTable::opened);
 }
 
 bool RuledTable::isNarrow() const {

@@ -1,6 +1,6 @@
 // Ruled rows in columns under headings, for what is read more than it is written: a log, the
 // materials of a job. Where it is narrow, the middle columns stand below the first words of a row.
-// It scrolls by itself. Enter or a click opens a row; headings are passed over by the keys.
+// It scrolls by itself. Enter opens a row; headings are passed over by the keys.
 #pragma once
 
 #include <optional>
@@ -73,7 +73,7 @@ public:
 
 Q_SIGNALS:
     void currentMoved();
-    void opened();
+    void opened(); // by Enter; clicked() is the list view's own
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;

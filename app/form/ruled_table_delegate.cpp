@@ -158,7 +158,7 @@ void RuledTableDelegate::paint(QPainter* painter, const QStyleOptionViewItem& op
         painter->fillRect(rect, c.picked);
     }
     if (isFresh ||
-        (row.id && (option.state & QStyle::State_HasFocus) && m_table.current() == row.id)) {
+        (row.id && (option.state & QStyle::State_HasFocus) && m_table.currentIndex() == index)) {
         painter->fillRect(QRect(rect.topLeft(), QSize(3, rect.height())), c.accent);
     }
     painter->fillRect(QRect(rect.left(), rect.bottom(), rect.width(), 1), c.rule);

@@ -50,6 +50,11 @@ public:
     // Where the cursor goes when the page is come to.
     virtual void enter();
 
+Q_SIGNALS:
+    // To a record of the job, on whichever page has it.
+    void recordAsked(const headcap::core::RecordRef& ref, headcap::core::Page page);
+    void pageAsked(headcap::core::Page page);
+
 protected:
     [[nodiscard]] Session& session() const { return m_session; }
     [[nodiscard]] PageEdits& edits() { return m_edits; }

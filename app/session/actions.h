@@ -42,10 +42,14 @@ enum class ActionId {
     changeState,
     addRecord,
     removeRecord,
+    moveEarlier,
+    moveLater,
+    pastePhotographs,
     largerText,
     smallerText,
     turnTone,
     choosePerson,
+    logStep,
 };
 
 // Where an action works. Keys of the same place, or of everywhere, may not be the same.

@@ -14,6 +14,7 @@ std::span<const SettingEntry> settingTable() {
         SettingEntry{Setting::workshop, "session/workshop", QString{}},
         SettingEntry{Setting::windowPlace, "window/place", QByteArray{}},
         SettingEntry{Setting::marginFolded, "job/margin_folded", false},
+        SettingEntry{Setting::stepDrafts, "bench/step_drafts", QVariantMap{}},
         SettingEntry{Setting::worklistAsTable, "worklist/as_table", false},
     };
     return kTable;

@@ -165,6 +165,8 @@ JobPage* JobView::pageOf(core::Page page) {
             if (entry.page == page) {
                 made = entry.make(m_session);
                 m_pages->addWidget(made);
+                connect(made, &JobPage::recordAsked, this, &JobView::goTo);
+                connect(made, &JobPage::pageAsked, this, &JobView::turnTo);
             }
         }
     }

@@ -73,7 +73,9 @@ void Margin::show(const core::JobFile& file, std::span<const core::AuditPoint> p
     m_down->setContentsMargins(0, 0, kGrid, kSpace);
     m_down->setSpacing(kGrid);
     addPoints(points, page);
-    addSettings(file);
+    if (page != core::Page::bench) { // which shows them itself, larger
+        addSettings(file);
+    }
     addHazards(file);
     addLastChanges();
     m_down->addStretch(1);

@@ -99,14 +99,6 @@ Todo todoAboutProposal(const JobFile& file) {
     return needsYou("The owner approved: the work can begin.", Page::bench);
 }
 
-std::string lineTitle(const ProposalLine& line) {
-    std::string title = techniqueName(line.technique);
-    if (title.empty()) {
-        title = line.description;
-    }
-    return line.place.empty() ? title : title + ", " + line.place;
-}
-
 Todo todoAtTheBench(const JobFile& file) {
     const auto asked = std::ranges::find_if(file.notices, [](const Notice& notice) {
         return notice.subject == NoticeSubject::change && !notice.answeredOn;

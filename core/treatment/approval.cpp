@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "core/treatment/techniques.h"
+
 namespace headcap::core {
 namespace {
 
@@ -69,6 +71,14 @@ std::vector<const ProposalLine*> approvedLines(const JobFile& file) {
     }
     std::ranges::stable_sort(lines, {}, &ProposalLine::position);
     return lines;
+}
+
+std::string lineTitle(const ProposalLine& line) {
+    std::string title = techniqueName(line.technique);
+    if (title.empty()) {
+        title = line.description;
+    }
+    return line.place.empty() ? title : title + ", " + line.place;
 }
 
 bool carriesOut(const Step& step, const ProposalLine& line) {

@@ -1,6 +1,7 @@
 // What the owner decided about a proposal, and how what was done stands to it.
 #pragma once
 
+#include <string>
 #include <vector>
 
 #include "core/record/job_file.h"
@@ -16,6 +17,9 @@ namespace headcap::core {
 
 // The lines approved: of the option decided for, or of the proposal's only option with lines.
 [[nodiscard]] std::vector<const ProposalLine*> approvedLines(const JobFile& file);
+
+// "Tipping in, K5": a line in a few words.
+[[nodiscard]] std::string lineTitle(const ProposalLine& line);
 
 // Whether a step carries out a line: it names it, or names none and is of its technique.
 [[nodiscard]] bool carriesOut(const Step& step, const ProposalLine& line);

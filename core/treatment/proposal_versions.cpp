@@ -83,6 +83,48 @@ NewVersion nextVersion(const JobFile& file, std::optional<Id<Person>> who, Day t
     return made;
 }
 
+NewOption addOption(const JobFile& file, const Proposal& proposal, bool isDoingNothing,
+                    IdSource& ids) {
+    const auto all = optionsOf(file, proposal.id);
+    ProposalOption made = doingNothing(proposal, all.empty() ? 1 : all.back()->position + 1, ids);
+    if (!isDoingNothing) {
+        char letter = 'A';
+        const auto isTaken = [&](const ProposalOption* option) {
+            return option->name.starts_with(letter) &&
+                   (option->name.size() == 1 || option->name[1] == ':' || option->name[1] == ' ');
+        };
+        while (letter < 'Z' && std::ranges::any_of(all, isTaken)) {
+            ++letter;
+        }
+        made.name = std::string(1, letter);
+    }
+    Change change{.sentence = "Option added: " + made.name};
+    change.add(made);
+    return {made.id, std::move(change)};
+}
+
+Change removeOption(const JobFile& file, const ProposalOption& option) {
+    Change change{.sentence = "Option removed: " + option.name};
+    for (const ProposalLine* line : linesOf(file, option.id)) {
+        change.remove(*line, file.revisionOf(refOf(line->id)));
+    }
+    change.remove(option, file.revisionOf(refOf(option.id)));
+    return change;
+}
+
+Change sendProposal(const JobFile& file, const Proposal& proposal, std::optional<Id<Person>> who,
+                    Instant at, Day today, IdSource& ids) {
+    Proposal sent = proposal;
+    sent.sentOn = today;
+    Change change{.sentence = fmt::format("Proposal {} sent to the owner", sent.version),
+                  .who = who};
+    change.update(sent, file.revisionOf(refOf(sent.id)));
+    if (const auto move = moveOnSending(file, sent, who, at)) {
+        addMove(change, file, *move, ids);
+    }
+    return change;
+}
+
 std::optional<StateMove> moveOnSending(const JobFile& file, const Proposal& proposal,
                                        std::optional<Id<Person>> who, Instant at) {
     if (!isOpenTo(file.job.state, JobState::proposed)) {

@@ -25,6 +25,21 @@ struct NewVersion {
 [[nodiscard]] NewVersion nextVersion(const JobFile& file, std::optional<Id<Person>> who, Day today,
                                      IdSource& ids);
 
+struct NewOption {
+    Id<ProposalOption> option;
+    Change change;
+};
+// Doing nothing, or one to be written, named by the next letter: "B".
+[[nodiscard]] NewOption addOption(const JobFile& file, const Proposal& proposal,
+                                  bool isDoingNothing, IdSource& ids);
+// With its lines.
+[[nodiscard]] Change removeOption(const JobFile& file, const ProposalOption& option);
+
+// Sent on this day, with what follows for the job.
+[[nodiscard]] Change sendProposal(const JobFile& file, const Proposal& proposal,
+                                  std::optional<Id<Person>> who, Instant at, Day today,
+                                  IdSource& ids);
+
 // Where the job goes, if anywhere: never back, and not from where it is held or withdrawn.
 [[nodiscard]] std::optional<StateMove> moveOnSending(const JobFile& file, const Proposal& proposal,
                                                      std::optional<Id<Person>> who, Instant at);

@@ -146,9 +146,7 @@ MaterialUse useFrom(const LineUse& said, const Step& step, const LineContext& co
                     .place = step.place};
     const Material* kind = said.lot ? context.shelf.materialOf(*said.lot) : nullptr;
     if (kind != nullptr) {
-        use.role = roleOf(kind->kind);
-        use.stays = kind->kind != MaterialClass::solvent && kind->kind != MaterialClass::consumable;
-        use.removal = kind->removal;
+        fillFrom(use, *kind);
     }
     return use;
 }
@@ -174,6 +172,12 @@ StepLine readStepLine(std::string_view text, const LineContext& context) {
     read.description = restOf(words, text);
     read.spans = spansOf(words);
     return read;
+}
+
+void fillFrom(MaterialUse& use, const Material& kind) {
+    use.role = roleOf(kind.kind);
+    use.stays = kind.kind != MaterialClass::solvent && kind.kind != MaterialClass::consumable;
+    use.removal = kind.removal;
 }
 
 LoggedStep stepFrom(const StepLine& line, const Id<Job>& job, const Id<Person>& who, Instant now,

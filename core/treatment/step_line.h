@@ -62,6 +62,9 @@ struct LineContext {
 
 [[nodiscard]] StepLine readStepLine(std::string_view line, const LineContext& context);
 
+// What a material of a kind is for in a step, whether it stays in the book and how it comes off.
+void fillFrom(MaterialUse& use, const Material& kind);
+
 // The step it says, ready to be logged at its end: begun its minutes before now, by the person
 // named or else by `who`; whether and how it is undone from the technique, how a material comes
 // off from its kind.

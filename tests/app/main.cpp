@@ -5,6 +5,7 @@
 #include "app/look/dress.h"
 
 int main(int argc, char** argv) {
+    qputenv("TZ", "Asia/Kathmandu"); // an odd one: UTC+05:45
     ::testing::InitGoogleTest(&argc, argv);
     if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) {
         qputenv("QT_QPA_PLATFORM", "offscreen"); // the listing of tests, too, has no display

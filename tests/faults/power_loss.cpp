@@ -84,7 +84,7 @@ void loseThePower(FaultProgram& program, const Day& day, const std::filesystem::
         const auto open = workshops.open(folder);
         const auto expected = acknowledgedBefore(day, end);
         for (std::int64_t i = 0; i < expected; ++i) {
-            if (!open->stores().records.find(day.done[static_cast<std::size_t>(i)])) {
+            if (!isKept(open->stores(), day.done[static_cast<std::size_t>(i)])) {
                 program.lost("a record acknowledged before the power failed " + where);
             }
         }

@@ -68,6 +68,7 @@ SampleWorkshop::SampleWorkshop() {
             .owner = "Mere College",
             .state = State::returned});
     fillGrafting();
+    fillProposal();
 }
 
 core::Id<core::Job> SampleWorkshop::addJob(const Given& given) {
@@ -175,7 +176,9 @@ void SampleWorkshop::fillGrafting() {
     const auto paste = store.put(core::Material{.id = ids.next<core::Material>(),
                                                 .name = "wheat starch paste",
                                                 .kind = core::MaterialClass::adhesivePrepared,
-                                                .unit = core::Unit::gram});
+                                                .unit = core::Unit::gram,
+                                                .shelfLifeDays = 7,
+                                                .removal = "moisture"});
     const auto pasteLot = store.put(core::Lot{.id = ids.next<core::Lot>(),
                                               .number = "31-006",
                                               .material = paste,
@@ -196,6 +199,7 @@ void SampleWorkshop::fillGrafting() {
                                 .lot = pasteLot,
                                 .amount = core::Amount::of(core::Mass::milligrams(3'100)),
                                 .role = "adhesive"});
+    fillLog(pasteLot);
     store.put(core::CollationFinding{.id = ids.next<core::CollationFinding>(),
                                      .job = *grafting,
                                      .kind = core::CollationKind::lacking,

@@ -81,6 +81,10 @@ private:
     };
     core::Id<core::Job> addJob(const Given& given);
     void fillGrafting();
+    void fillProposal();
+    void fillLog(const core::Id<core::Lot>& paste);
+    core::Id<core::Lot> addLot(const core::Lot& lot, const core::Material& material,
+                               core::Amount received);
 };
 
 } // namespace headcap::tests

@@ -10,6 +10,7 @@
 #include "app/look/label.h"
 #include "app/pages/bench/step_words.h"
 #include "app/session/words.h"
+#include "core/treatment/approval.h"
 #include "core/treatment/techniques.h"
 #include "core/treatment/work_days.h"
 #include "core/values/spoken_time.h"
@@ -135,10 +136,7 @@ void StepDetails::addFacts(const core::JobFile& file, const core::Step& step,
     }
     for (const core::ProposalLine& line : file.lines) {
         if (step.line == line.id) {
-            addFact(tr("Carries out"),
-                    text(line.technique.empty() ? line.description
-                                                : core::techniqueName(line.technique)) +
-                        (line.place.empty() ? QString{} : QStringLiteral(", ") + text(line.place)));
+            addFact(tr("Carries out"), text(core::lineTitle(line)));
         }
     }
     if (const core::Step* old = file.step(step.corrects)) {

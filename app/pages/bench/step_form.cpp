@@ -1,0 +1,173 @@
+#include "app/pages/bench/step_form.h"
+
+#include <QKeyEvent>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QScrollBar>
+#include <QTimer>
+#include <QVBoxLayout>
+
+#include "app/look/grid.h"
+#include "app/look/label.h"
+#include "app/look/style.h"
+#include "app/pages/bench/step_fields.h"
+#include "app/pages/bench/step_words.h"
+#include "app/pages/bench/uses_editor.h"
+#include "app/session/actions.h"
+
+namespace headcap::app {
+namespace {
+
+constexpr int kTickMs = 5'000;
+
+} // namespace
+
+StepForm::StepForm(Session& session, QWidget* parent)
+    : QWidget(parent), m_session(session), m_heading(new Label(Face::slip)),
+      m_advice(new Label(Face::small, Ink::quiet)), m_scroll(new QScrollArea),
+      m_reason(new FieldRow(tr("Corrected because"), new QLineEdit, nullptr)),
+      m_fields(new StepFields(session, this)), m_uses(new UsesEditor(session)),
+      m_log(new QPushButton(tr("Log it"))), m_drop(new QPushButton(tr("Drop it"))) {
+    layOut();
+    connect(m_log, &QPushButton::clicked, this, &StepForm::logAsked);
+    connect(m_drop, &QPushButton::clicked, this, &StepForm::dropAsked);
+    connect(m_fields, &StepFields::adviceChanged, this, [this](const QString& words) {
+        m_advice->setText(words);
+        m_advice->setVisible(!words.isEmpty());
+    });
+    auto* timer = new QTimer(this);
+    connect(timer, &QTimer::timeout, m_fields, &StepFields::tick);
+    timer->start(kTickMs);
+}
+
+void StepForm::layOut() {
+    m_heading->setWordWrap(true);
+    m_advice->setWordWrap(true);
+    m_log->setDefault(true);
+    m_log->setToolTip(tipOf(ActionId::logStep));
+    m_drop->setToolTip(tr("Nothing of it is logged"));
+    m_drop->setProperty(kQuietButton, true);
+    for (QPushButton* button : {m_log, m_drop}) {
+        button->setMinimumHeight(kBenchControl);
+    }
+    for (FieldRow* row : m_fields->form().rows()) {
+        row->control()->setMinimumHeight(kBenchControl);
+    }
+    m_reason->control()->setMinimumHeight(kBenchControl);
+    m_reason->setLabelWidth(m_fields->form().widestLabel());
+    m_reason->placeholder(tr("what was wrong in it"));
+
+    auto* sheet = new QWidget;
+    auto* rows = new QVBoxLayout(sheet);
+    rows->setContentsMargins(0, 0, kSpace, 0);
+    rows->setSpacing(kGap);
+    rows->addWidget(m_reason);
+    rows->addWidget(&m_fields->form());
+    rows->addWidget(m_advice);
+    rows->addWidget(m_uses);
+    rows->addStretch();
+    m_scroll->setFrameShape(QFrame::NoFrame);
+    m_scroll->setWidgetResizable(true);
+    m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_scroll->setFocusPolicy(Qt::NoFocus);
+    m_scroll->setWidget(sheet);
+
+    auto* ways = new QHBoxLayout;
+    ways->setSpacing(kGap);
+    ways->addWidget(m_log, 2);
+    ways->addWidget(m_drop, 1);
+    auto* down = new QVBoxLayout(this);
+    down->setContentsMargins(0, 0, 0, 0);
+    down->setSpacing(kGap);
+    down->addWidget(m_heading);
+    down->addWidget(m_scroll, 1);
+    down->addLayout(ways);
+}
+
+void StepForm::show(const StepDraft& draft, const core::JobFile& file) {
+    m_fields->show(draft.logged.step, file);
+    m_uses->show(draft.logged.step, draft.logged.uses);
+    m_reason->accept(fromCore(draft.reason));
+    m_reason->setVisible(draft.isCorrection());
+    const core::Step* old = file.step(draft.logged.step.corrects);
+    m_heading->setText(
+        old == nullptr
+            ? tr("A step, not logged yet")
+            : tr("Instead of the entry of %1").arg(timeAndDay(old->at, m_session.clock())));
+    m_scroll->verticalScrollBar()->setValue(0);
+}
+
+void StepForm::refresh(const core::JobFile& file) {
+    m_fields->refresh(file);
+    if (isWriting()) {
+        m_uses->refresh();
+    }
+}
+
+void StepForm::drop() {
+    m_fields->form().clear();
+    m_uses->clear();
+}
+
+bool StepForm::isWriting() const {
+    return m_fields->form().record().has_value();
+}
+
+std::optional<StepDraft> StepForm::draft() {
+    if (!isWriting()) {
+        return std::nullopt;
+    }
+    QStringList labels;
+    return StepDraft{{m_fields->form().taken(labels), m_uses->taken()},
+                     toCore(m_reason->text().trimmed())};
+}
+
+std::optional<StepDraft> StepForm::finished() {
+    if (!isWriting()) {
+        return std::nullopt;
+    }
+    StepDraft made{{m_fields->taken(), m_uses->taken()}, toCore(m_reason->text().trimmed())};
+    FieldRow* wrong = m_fields->asked(made.logged.step);
+    if (made.isCorrection() && made.reason.empty()) {
+        m_reason->setError(tr("Why is it corrected?"));
+        wrong = m_reason;
+    }
+    wrong = wrong == nullptr ? m_uses->troubled() : wrong;
+    if (wrong != nullptr) {
+        goTo(wrong);
+        return std::nullopt;
+    }
+    for (core::MaterialUse& use : made.logged.uses) {
+        use.place = use.place.empty() ? made.logged.step.place : use.place;
+    }
+    return made;
+}
+
+void StepForm::goTo(FieldRow* row) {
+    row->control()->setFocus(Qt::OtherFocusReason);
+    QTimer::singleShot(0, row,
+                       [scroll = m_scroll, row] { scroll->ensureWidgetVisible(row, 0, kSpace); });
+}
+
+void StepForm::focusFirst() {
+    if (m_reason->isVisibleTo(this)) {
+        m_reason->control()->setFocus(Qt::OtherFocusReason);
+    } else {
+        m_fields->form().focusFirst();
+    }
+}
+
+bool StepForm::event(QEvent* event) {
+    const bool isKey =
+        event->type() == QEvent::ShortcutOverride || event->type() == QEvent::KeyPress;
+    if (isKey && static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape) {
+        event->accept();
+        if (event->type() == QEvent::KeyPress) {
+            Q_EMIT leftBack();
+        }
+        return true;
+    }
+    return QWidget::event(event);
+}
+
+} // namespace headcap::app

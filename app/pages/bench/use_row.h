@@ -1,0 +1,50 @@
+// One material in a step that is being written: the lot, typed or scanned, and how much; behind
+// "More" what it is for, where it sits, whether it stays and how it comes off, filled in from the
+// lot. A lot past its date asks for the reason.
+#pragma once
+
+#include <QWidget>
+
+#include "app/form/record_form.h"
+#include "core/materials/shelf.h"
+#include "core/treatment/step.h"
+
+class QPushButton;
+
+namespace headcap::app {
+
+class UseRow : public QWidget {
+    Q_OBJECT
+public:
+    // The shelf is that of the editor, and outlives the row.
+    UseRow(Session& session, const core::Shelf& shelf, const core::MaterialUse& use,
+           QWidget* parent = nullptr);
+
+    [[nodiscard]] core::MaterialUse taken();
+    [[nodiscard]] RecordForm<core::MaterialUse>& form() { return *m_form; }
+    [[nodiscard]] bool isEmpty() const;
+
+Q_SIGNALS:
+    void removeAsked();
+
+private:
+    void build();
+    void addLot();
+    void fillFromLot();
+    void showMore(bool isShown);
+    [[nodiscard]] QString standingOf(const QString& text) const;
+    [[nodiscard]] const core::Lot* lotOf(const QString& text) const;
+    [[nodiscard]] bool isOverdue(const core::Lot& lot) const;
+
+    Session& m_session;
+    const core::Shelf& m_shelf;
+    RecordForm<core::MaterialUse>* m_form;
+    FieldRow* m_lot = nullptr;
+    FieldRow* m_reason = nullptr;
+    std::vector<FieldRow*> m_filled; // role, stays, removal: from the lot
+    std::vector<QString> m_fillings; // as they were filled in
+    std::vector<FieldRow*> m_further;
+    QPushButton* m_more;
+};
+
+} // namespace headcap::app

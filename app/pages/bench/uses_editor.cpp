@@ -1,0 +1,90 @@
+#include "app/pages/bench/uses_editor.h"
+
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "app/look/grid.h"
+#include "app/look/label.h"
+#include "app/look/style.h"
+#include "app/pages/bench/use_row.h"
+
+namespace headcap::app {
+
+UsesEditor::UsesEditor(Session& session, QWidget* parent)
+    : QWidget(parent), m_session(session), m_down(new QVBoxLayout),
+      m_add(new QPushButton(tr("Add a material"))) {
+    m_add->setProperty(kQuietButton, true);
+    m_add->setMinimumHeight(kBenchControl);
+    connect(m_add, &QPushButton::clicked, this, &UsesEditor::addBlank);
+    auto* all = new QVBoxLayout(this);
+    all->setContentsMargins(0, kGap, 0, 0);
+    all->setSpacing(kGrid);
+    all->addWidget(new Label(Face::heading, Ink::ink, tr("With")));
+    all->addWidget(new HairRule);
+    all->addLayout(m_down);
+    all->addWidget(m_add, 0, Qt::AlignLeft);
+}
+
+void UsesEditor::show(const core::Step& step, const std::vector<core::MaterialUse>& uses) {
+    clear();
+    m_step = step;
+    refresh();
+    for (const core::MaterialUse& use : uses) {
+        add(use);
+    }
+}
+
+void UsesEditor::clear() {
+    m_step.reset();
+    for (UseRow* row : m_rows) {
+        row->hide();
+        row->deleteLater();
+    }
+    m_rows.clear();
+}
+
+void UsesEditor::refresh() {
+    m_session.guarded([this] { m_shelf = core::loadShelf(m_session.records()); });
+}
+
+void UsesEditor::add(const core::MaterialUse& use) {
+    auto* row = new UseRow(m_session, m_shelf, use, this);
+    m_rows.push_back(row);
+    m_down->addWidget(row);
+    connect(row, &UseRow::removeAsked, this, [this, row] {
+        std::erase(m_rows, row);
+        row->hide();
+        row->deleteLater();
+        m_add->setFocus(Qt::OtherFocusReason);
+    });
+}
+
+void UsesEditor::addBlank() {
+    if (!m_step) {
+        return;
+    }
+    add(core::MaterialUse{
+        .id = m_session.ids().next<core::MaterialUse>(), .job = m_step->job, .step = m_step->id});
+    m_rows.back()->form().focusFirst();
+}
+
+std::vector<core::MaterialUse> UsesEditor::taken() {
+    std::vector<core::MaterialUse> uses;
+    for (UseRow* row : m_rows) {
+        if (!row->isEmpty()) {
+            uses.push_back(row->taken());
+        }
+    }
+    return uses;
+}
+
+FieldRow* UsesEditor::troubled() const {
+    for (UseRow* row : m_rows) {
+        if (FieldRow* wrong = row->form().troubled()) {
+            return wrong;
+        }
+    }
+    return nullptr;
+}
+
+} // namespace headcap::app

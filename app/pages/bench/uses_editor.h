@@ -1,0 +1,47 @@
+// The materials of a step that is being written, one below the other.
+#pragma once
+
+#include <QWidget>
+
+#include "app/session/session.h"
+#include "core/materials/shelf.h"
+#include "core/treatment/step.h"
+
+class QPushButton;
+class QVBoxLayout;
+
+namespace headcap::app {
+
+class FieldRow;
+class UseRow;
+
+class UsesEditor : public QWidget {
+    Q_OBJECT
+public:
+    explicit UsesEditor(Session& session, QWidget* parent = nullptr);
+
+    // Blank rows are made for this step.
+    void show(const core::Step& step, const std::vector<core::MaterialUse>& uses);
+    using QWidget::show;
+    // Lots and balances as they are now.
+    void refresh();
+    // With what can be read; rows that name nothing are left out.
+    [[nodiscard]] std::vector<core::MaterialUse> taken();
+    [[nodiscard]] FieldRow* troubled() const;
+    [[nodiscard]] const std::vector<UseRow*>& rows() const { return m_rows; }
+    [[nodiscard]] const core::Shelf& shelf() const { return m_shelf; }
+    void addBlank();
+    void clear();
+
+private:
+    void add(const core::MaterialUse& use);
+
+    Session& m_session;
+    core::Shelf m_shelf;
+    std::optional<core::Step> m_step;
+    std::vector<UseRow*> m_rows;
+    QVBoxLayout* m_down;
+    QPushButton* m_add;
+};
+
+} // namespace headcap::app

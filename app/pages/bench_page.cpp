@@ -1,0 +1,303 @@
+#include "app/pages/bench_page.h"
+
+#include <QAction>
+#include <QHBoxLayout>
+#include <QPushButton>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+#include "app/form/field_row.h"
+#include "app/form/ruled_table.h"
+#include "app/look/grid.h"
+#include "app/look/label.h"
+#include "app/pages/bench/open_lines.h"
+#include "app/pages/bench/setting_strip.h"
+#include "app/pages/bench/step_details.h"
+#include "app/pages/bench/step_form.h"
+#include "app/pages/bench/step_words.h"
+#include "app/pages/bench/uses_editor.h"
+#include "app/session/actions.h"
+#include "app/session/sentences.h"
+#include "app/session/words.h"
+#include "core/treatment/bench_log.h"
+
+namespace headcap::app {
+
+BenchPage::BenchPage(Session& session, QWidget* parent)
+    : JobPage(core::Page::bench, Body::fixed, session, parent),
+      m_setting(new SettingStrip(session.clock())), m_lines(new OpenLines),
+      m_log(new RuledTable(tr("Bench log"), {.mark = 64, .title = 9, .middle = {4, 7}})),
+      m_empty(new Label(Face::body, Ink::quiet)), m_panel(new QStackedWidget),
+      m_details(new StepDetails), m_form(new StepForm(session)) {
+    layOut();
+    connectParts();
+    addKeys();
+}
+
+void BenchPage::layOut() {
+    m_empty->setText(tr("Nothing has been done yet. Say it in the line at the foot, as one says "
+                        "it: guarded K7 with paste 31-006 0.6 g 18 min. Or log a step with all "
+                        "its fields."));
+    m_empty->setRunning();
+    m_panel->addWidget(m_details);
+    m_panel->addWidget(m_form);
+    m_panel->hide();
+    auto* left = new QVBoxLayout;
+    left->setSpacing(0);
+    left->addWidget(m_log, 1);
+    left->addWidget(m_empty, 0, Qt::AlignTop);
+    left->addStretch();
+    auto* across = new QHBoxLayout;
+    across->setSpacing(6 * kGrid);
+    across->addLayout(left, 10);
+    across->addWidget(m_panel, 9);
+    body().addWidget(m_setting);
+    body().addWidget(m_lines);
+    body().addLayout(across, 1);
+}
+
+void BenchPage::connectParts() {
+    connect(m_lines, &OpenLines::addAsked, this, &BenchPage::startNew);
+    connect(m_lines, &OpenLines::lineChosen, this, &BenchPage::start);
+    connect(m_log, &RuledTable::opened, this, [this] {
+        openCurrent();
+        m_details->focusFirst();
+    });
+    connect(m_log, &QListView::clicked, this, &BenchPage::openCurrent);
+    connect(m_log, &RuledTable::currentMoved, this, [this] {
+        if (m_panel->isVisible() && m_panel->currentWidget() == m_details) {
+            openCurrent();
+        }
+    });
+    connect(m_details, &StepDetails::correctAsked, this, &BenchPage::startCorrection);
+    connect(m_details, &StepDetails::strikeAsked, this, &BenchPage::strike);
+    connect(m_form, &StepForm::logAsked, this, &BenchPage::take);
+    connect(m_form, &StepForm::dropAsked, this, [this] {
+        m_form->drop();
+        keepDraft(session().settings(), m_file->job.id, std::nullopt);
+        closePanel();
+    });
+    connect(m_details, &StepDetails::leftBack, this, &BenchPage::closePanel);
+    connect(m_form, &StepForm::leftBack, this, &BenchPage::closePanel);
+}
+
+void BenchPage::addKeys() {
+    connect(app::addAction(this, ActionId::addRecord), &QAction::triggered, this,
+            &BenchPage::startNew);
+    connect(app::addAction(this, ActionId::logStep), &QAction::triggered, this, &BenchPage::take);
+    QAction* strikes = app::addAction(m_log, ActionId::removeRecord);
+    strikes->setShortcutContext(Qt::WidgetShortcut);
+    connect(strikes, &QAction::triggered, this, [this] {
+        const core::Step* step = currentStep();
+        if (step != nullptr && !step->struckAt) {
+            openCurrent();
+            m_details->askReason();
+        }
+    });
+}
+
+void BenchPage::load(const core::JobFile& file) {
+    const bool isOther = !m_file || m_file->job.id != file.job.id;
+    m_file = file;
+    if (isOther) {
+        m_known.clear();
+        m_log->select(std::nullopt);
+        m_panel->hide();
+        m_form->drop();
+        const auto kept = keptDraft(session().settings(), file.job.id);
+        if (kept && file.step(kept->logged.step.id) == nullptr) {
+            m_form->show(*kept, file);
+        }
+    }
+    m_setting->show(file);
+    m_lines->show(file);
+    m_lines->setWriting(m_form->isWriting());
+    m_form->refresh(file);
+    showLog();
+    if (m_panel->isVisible() && m_panel->currentWidget() == m_details) {
+        openCurrent();
+    }
+}
+
+// What is new since the page was last shown is marked, so that a line taken is seen to be taken.
+void BenchPage::showLog() {
+    std::optional<core::Uuid> fresh = m_log->fresh();
+    const bool isFirst = m_known.empty();
+    for (const core::Step& step : m_file->steps) {
+        if (m_known.insert(step.id.uuid()).second && !isFirst) {
+            fresh = step.id.uuid();
+        }
+    }
+    m_log->show(logRows(*m_file, session().clock()));
+    m_log->setFresh(isFirst ? std::nullopt : fresh);
+    m_log->setVisible(!m_file->steps.empty());
+    m_empty->setVisible(m_file->steps.empty());
+}
+
+bool BenchPage::leave() {
+    if (m_file) {
+        keepDraft(session().settings(), m_file->job.id, m_form->draft());
+    }
+    return JobPage::leave();
+}
+
+bool BenchPage::goTo(const core::RecordRef& ref) {
+    if (!m_file) {
+        return false;
+    }
+    core::Uuid id = ref.id;
+    if (ref.kind == core::RecordKind::materialUse) {
+        for (const core::MaterialUse& use : m_file->uses) {
+            id = use.id.uuid() == ref.id ? use.step.uuid() : id;
+        }
+    } else if (ref.kind != core::RecordKind::step) {
+        return false;
+    }
+    if (m_log->rows().rowOf(id) < 0) {
+        return false;
+    }
+    m_log->select(id);
+    openCurrent();
+    m_log->setFocus(Qt::OtherFocusReason);
+    return true;
+}
+
+void BenchPage::enter() {
+    if (m_panel->isVisible() && m_panel->currentWidget() == m_form) {
+        m_form->focusFirst();
+    } else if (m_log->current()) {
+        m_log->setFocus(Qt::OtherFocusReason);
+    } else {
+        m_lines->add().setFocus(Qt::OtherFocusReason);
+    }
+}
+
+void BenchPage::showPanel(QWidget* part) {
+    m_panel->setCurrentWidget(part);
+    m_panel->show();
+}
+
+void BenchPage::closePanel() {
+    m_panel->hide();
+    m_lines->setWriting(m_form->isWriting());
+    if (m_log->isVisible()) {
+        m_log->setFocus(Qt::OtherFocusReason);
+    } else {
+        m_lines->add().setFocus(Qt::OtherFocusReason);
+    }
+}
+
+const core::Step* BenchPage::currentStep() const {
+    const auto id = m_log->current();
+    return id && m_file ? m_file->step(core::Id<core::Step>{*id}) : nullptr;
+}
+
+void BenchPage::openCurrent() {
+    const core::Step* step = currentStep();
+    if (step == nullptr) {
+        m_panel->hide();
+        return;
+    }
+    m_details->show(*m_file, *step, session().clock());
+    showPanel(m_details);
+}
+
+std::optional<core::Id<core::Person>> BenchPage::worker() {
+    const auto who = session().person();
+    if (!who) {
+        session().say({Notice::Kind::refused, tr("Not logged: who is working? Choose with %1.")
+                                                  .arg(keyText(ActionId::choosePerson))});
+    }
+    return who;
+}
+
+void BenchPage::startNew() {
+    if (!m_file) {
+        return;
+    }
+    if (m_form->isWriting()) {
+        showPanel(m_form);
+        m_form->focusFirst();
+    } else if (const auto who = worker()) {
+        show(newDraft(m_file->job.id, *who, session().clock().now(), session().ids()));
+    }
+}
+
+void BenchPage::start(const core::ProposalLine& line) {
+    if (m_form->isWriting()) {
+        startNew(); // one at a time: the one begun is not lost
+    } else if (const auto who = worker()) {
+        show(draftFor(line, *who, session().clock().now(), session().ids()));
+    }
+}
+
+void BenchPage::startCorrection() {
+    const core::Step* step = m_details->step() ? m_file->step(m_details->step()) : nullptr;
+    if (step == nullptr) {
+        return;
+    }
+    if (m_form->isWriting()) {
+        session().say(
+            {Notice::Kind::refused, tr("Another step is being written: log it or drop it first.")});
+        startNew();
+        return;
+    }
+    show(correctionOf(*m_file, *step, session().ids()));
+}
+
+void BenchPage::show(const StepDraft& draft) {
+    m_form->show(draft, *m_file);
+    keepDraft(session().settings(), m_file->job.id, draft);
+    m_lines->setWriting(true);
+    showPanel(m_form);
+    m_form->focusFirst();
+}
+
+void BenchPage::apply(tl::expected<core::Change, core::StepProblem> change) {
+    if (!change) {
+        session().say({Notice::Kind::refused, sentence(change.error())});
+        return;
+    }
+    const QString said = fromCore(change->sentence);
+    if (session().apply(std::move(*change))) {
+        session().say({Notice::Kind::done, said, true});
+    }
+}
+
+void BenchPage::strike(const QString& why) {
+    const auto who = worker();
+    if (!who || !m_details->step()) {
+        return;
+    }
+    apply(core::strikeStep(*m_file, *m_details->step(),
+                           {*who, session().clock().now(), toCore(why)}, session().ids()));
+}
+
+void BenchPage::take() {
+    const auto who = m_form->isWriting() ? worker() : std::nullopt;
+    const auto made = who ? m_form->finished() : std::nullopt;
+    if (!made) {
+        return;
+    }
+    const core::Shelf shelf = m_form->uses().shelf();
+    auto change =
+        made->isCorrection()
+            ? core::correctStep(*m_file, *made->logged.step.corrects, made->logged, shelf,
+                                {*who, session().clock().now(), made->reason}, session().ids())
+            : core::logStep(made->logged, shelf, session().ids());
+    if (!change) {
+        session().say({Notice::Kind::refused, sentence(change.error())});
+        return;
+    }
+    const QString said = fromCore(change->sentence);
+    if (!session().apply(std::move(*change))) {
+        return;
+    }
+    m_form->drop();
+    keepDraft(session().settings(), m_file->job.id, std::nullopt);
+    m_log->select(made->logged.step.id.uuid());
+    closePanel();
+    session().say({Notice::Kind::done, said, true});
+}
+
+} // namespace headcap::app

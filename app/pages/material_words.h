@@ -1,0 +1,18 @@
+// The materials of a job as rows, keyed by use or by facsimile: a heading for each lot with its
+// origin and how it stands, and under it every use of it and every facsimile printed on it or held
+// by it.
+#pragma once
+
+#include "app/form/ruled_table.h"
+#include "core/record/job_file.h"
+
+namespace headcap::app {
+
+[[nodiscard]] std::vector<TableRow> materialRows(const core::JobFile& file,
+                                                 const core::Clock& clock);
+// The row of a use or a facsimile, or the first row of a lot or a material; nothing where it has
+// none.
+[[nodiscard]] std::optional<core::Uuid>
+materialRow(const core::JobFile& file, const core::Clock& clock, const core::RecordRef& ref);
+
+} // namespace headcap::app

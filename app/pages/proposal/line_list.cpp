@@ -1,0 +1,100 @@
+#include "app/pages/proposal/line_list.h"
+
+#include "core/treatment/approval.h"
+#include "core/treatment/techniques.h"
+#include "core/treatment/totals.h"
+
+namespace headcap::app {
+namespace {
+
+Choices techniqueChoices() {
+    return [] {
+        std::vector<Choice> choices;
+        for (const core::Technique& technique : core::techniques()) {
+            choices.push_back({technique.key, fromCore(technique.name)});
+        }
+        return choices;
+    };
+}
+
+QString joined(QStringList parts) {
+    parts.removeAll({});
+    return parts.join(QStringLiteral(" · "));
+}
+
+RowWords lineWords(const core::ProposalLine& line) {
+    const QString title = fromCore(core::lineTitle(line));
+    const bool isDescribed = !line.technique.empty() || title.isEmpty();
+    return {.mark = QString::number(line.position),
+            .title = title,
+            .detail = joined(
+                {isDescribed ? fromCore(line.description) : QString{}, fromCore(line.materials)}),
+            .right = joined({line.minutes > core::Minutes{0} ? printed(line.minutes) : QString{},
+                             line.price ? printed(*line.price) : QString{}})};
+}
+
+} // namespace
+
+LineList::LineList(Session& session, PageEdits& edits, QWidget* parent)
+    : RecordList(
+          session, edits,
+          {tr("Its lines"), tr("Add a line"),
+           tr("What would be done, line by line. An option without lines is to do nothing.")},
+          tr("Line"), parent) {
+    using R = core::ProposalLine;
+    FieldRow& technique = form().term(tr("Technique"), &R::technique, techniqueChoices());
+    form().usedText(tr("Where"), &R::place).placeholder(tr("K7, C1–C4, spine"));
+    form().lines(tr("What"), &R::description);
+    m_materials = &form().usedText(tr("Materials"), &R::materials);
+    m_minutes = &form().value(tr("Minutes"), &R::minutes);
+    form().value(tr("Price"), &R::price);
+    form().value(tr("Place in it"), &R::position);
+    connect(&technique, &FieldRow::edited, this,
+            [this, row = &technique] { fillFromTechnique(row->text()); });
+    describe = lineWords;
+    make = [this, &session]() -> std::optional<R> {
+        if (!m_option || !m_file) {
+            return std::nullopt;
+        }
+        const auto lines = core::linesOf(*m_file, *m_option);
+        return R{.id = session.ids().next<R>(),
+                 .job = m_file->job.id,
+                 .option = *m_option,
+                 .position = lines.empty() ? 1 : lines.back()->position + 1};
+    };
+    list().setMarkWidth(28);
+}
+
+void LineList::showOption(const core::JobFile& file,
+                          const std::optional<core::Id<core::ProposalOption>>& option) {
+    m_file = file;
+    m_option = option;
+    std::vector<core::ProposalLine> lines;
+    if (option) {
+        for (const core::ProposalLine* line : core::linesOf(file, *option)) {
+            lines.push_back(*line);
+        }
+    }
+    show(lines, file);
+}
+
+void LineList::fillFromTechnique(const QString& typed) {
+    for (const core::Technique& technique : core::techniques()) {
+        if (fromCore(technique.name).compare(typed.trimmed(), Qt::CaseInsensitive) != 0) {
+            continue;
+        }
+        if (technique.minutes > core::Minutes{0} &&
+            m_minutes->text() == printed(core::Minutes{0})) {
+            m_minutes->rewrite(printed(technique.minutes));
+        }
+        if (m_materials->text().isEmpty()) {
+            QStringList usual;
+            for (const std::string& material : technique.materials) {
+                usual << fromCore(material);
+            }
+            m_materials->rewrite(usual.join(QStringLiteral(", ")));
+        }
+    }
+}
+
+} // namespace headcap::app

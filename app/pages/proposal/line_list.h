@@ -1,0 +1,26 @@
+// The lines of one option: technique, place, materials, minutes and price. A technique that is
+// known fills in its usual minutes and materials, where nothing is written there yet.
+#pragma once
+
+#include "app/form/record_list.h"
+#include "core/treatment/proposal.h"
+
+namespace headcap::app {
+
+class LineList : public RecordList<core::ProposalLine> {
+public:
+    LineList(Session& session, PageEdits& edits, QWidget* parent = nullptr);
+    // Of no option: nothing can be added.
+    void showOption(const core::JobFile& file,
+                    const std::optional<core::Id<core::ProposalOption>>& option);
+
+private:
+    void fillFromTechnique(const QString& typed);
+
+    std::optional<core::JobFile> m_file;
+    std::optional<core::Id<core::ProposalOption>> m_option;
+    FieldRow* m_materials = nullptr;
+    FieldRow* m_minutes = nullptr;
+};
+
+} // namespace headcap::app

@@ -1,0 +1,207 @@
+#include "app/pages/proposal/options_table.h"
+
+#include <algorithm>
+
+#include <QGridLayout>
+#include <QVBoxLayout>
+
+#include "app/look/grid.h"
+#include "app/look/label.h"
+#include "app/pages/proposal/option_head.h"
+#include "app/session/words.h"
+#include "core/treatment/approval.h"
+#include "core/treatment/totals.h"
+#include "core/values/spoken_time.h"
+
+namespace headcap::app {
+namespace {
+
+constexpr int kLabelWidth = 112;
+
+Label* wrapped(Face face, Ink ink, const QString& words) {
+    auto* label = new Label(face, ink, words);
+    label->setWordWrap(true);
+    label->setContentsMargins(kGap, 0, 0, 0);
+    label->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    label->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+    return label;
+}
+
+Label* saidOr(const std::string& words, const QString& nothing, Ink ink) {
+    return words.empty() ? wrapped(Face::body, Ink::quiet, nothing)
+                         : wrapped(Face::body, ink, fromCore(words));
+}
+
+QString detailOf(const core::JobFile& file, const core::ProposalLine& line, bool isApproved) {
+    QStringList said;
+    if (line.minutes > core::Minutes{0}) {
+        said << fromCore(core::toText(line.minutes));
+    }
+    said << (line.price ? fromCore(core::toText(*line.price)) : OptionsTable::tr("no price"));
+    if (isApproved) {
+        const core::LineWork work = core::workedOn(file, line);
+        said << (work.steps == 0
+                     ? OptionsTable::tr("not begun")
+                     : OptionsTable::tr("done: %1").arg(fromCore(core::toText(work.minutes))));
+    }
+    return said.join(QStringLiteral(" · "));
+}
+
+QWidget* linesOf(const core::JobFile& file, const core::ProposalOption& option, bool isApproved) {
+    auto* cell = new QWidget;
+    auto* down = new QVBoxLayout(cell);
+    down->setContentsMargins(0, 0, 0, 0);
+    down->setSpacing(2);
+    for (const core::ProposalLine* line : core::linesOf(file, option.id)) {
+        down->addWidget(wrapped(Face::body, Ink::ink, fromCore(core::lineTitle(*line))));
+        down->addWidget(wrapped(Face::small, Ink::quiet, detailOf(file, *line, isApproved)));
+        down->addSpacing(kGrid);
+    }
+    if (down->count() == 0) {
+        down->addWidget(wrapped(Face::body, Ink::quiet, OptionsTable::tr("no work")));
+    }
+    down->addStretch();
+    return cell;
+}
+
+QWidget* totalsOf(const core::JobFile& file, const core::ProposalOption& option) {
+    const core::OptionTotals totals = core::totalsOf(file, option.id);
+    auto* cell = new QWidget;
+    auto* down = new QVBoxLayout(cell);
+    down->setContentsMargins(0, 0, 0, 0);
+    down->setSpacing(0);
+    QStringList prices;
+    for (const core::Money& price : totals.prices) {
+        prices << fromCore(core::toText(price));
+    }
+    down->addWidget(wrapped(Face::strong, Ink::ink,
+                            totals.lines == 0  ? QStringLiteral("—")
+                            : prices.isEmpty() ? OptionsTable::tr("no price")
+                                               : prices.join(QStringLiteral(" + "))));
+    if (totals.minutes > core::Minutes{0}) {
+        down->addWidget(wrapped(Face::body, Ink::ink, fromCore(core::toText(totals.minutes))));
+    }
+    const auto missing = static_cast<int>(totals.unpriced + totals.uncounted);
+    if (missing > 0 && !prices.isEmpty()) {
+        down->addWidget(wrapped(Face::small, Ink::open,
+                                OptionsTable::tr("without %n lines", nullptr, missing)));
+    }
+    return cell;
+}
+
+QString irreversibleOf(const core::JobFile& file, const core::ProposalOption& option) {
+    QStringList said;
+    for (const core::ProposalLine* line : core::irreversibleLines(file, option.id)) {
+        said << fromCore(core::lineTitle(*line));
+    }
+    return said.isEmpty()
+               ? QString{}
+               : OptionsTable::tr("By its technique: %1").arg(said.join(QStringLiteral("; ")));
+}
+
+QWidget* irreversibleCell(const core::JobFile& file, const core::ProposalOption& option) {
+    auto* cell = new QWidget;
+    auto* down = new QVBoxLayout(cell);
+    down->setContentsMargins(0, 0, 0, 0);
+    down->setSpacing(2);
+    const QString known = irreversibleOf(file, option);
+    if (!option.irreversible.empty() || known.isEmpty()) {
+        down->addWidget(saidOr(option.irreversible, OptionsTable::tr("nothing named"), Ink::open));
+    }
+    if (!known.isEmpty()) {
+        down->addWidget(wrapped(Face::small, Ink::open, known));
+    }
+    down->addStretch();
+    return cell;
+}
+
+bool isApproved(const core::JobFile& file, const core::ProposalOption& option) {
+    const auto lines = core::approvedLines(file);
+    return std::ranges::any_of(
+        lines, [&](const core::ProposalLine* line) { return line->option == option.id; });
+}
+
+} // namespace
+
+OptionsTable::OptionsTable(QWidget* parent) : QWidget(parent), m_top(new QGridLayout) {
+    m_top->setSpacing(0);
+    m_top->setHorizontalSpacing(kGap);
+    m_top->setColumnMinimumWidth(0, kLabelWidth);
+    auto* down = new QVBoxLayout(this);
+    down->setContentsMargins(0, 0, 0, 0);
+    down->setSpacing(kGap);
+    down->addLayout(m_top);
+}
+
+void OptionsTable::show(const core::JobFile& file, const core::Proposal& proposal,
+                        const std::optional<core::Id<core::ProposalOption>>& chosen) {
+    const auto all = core::optionsOf(file, proposal.id);
+    showHeads(file, all, chosen);
+    delete m_cells;
+    m_cells = new QWidget;
+    auto* grid = new QGridLayout(m_cells);
+    grid->setContentsMargins(0, 0, 0, 0);
+    grid->setHorizontalSpacing(kGap);
+    grid->setVerticalSpacing(kGap);
+    grid->setColumnMinimumWidth(0, kLabelWidth);
+    fill(*grid, file, all);
+    layout()->addWidget(m_cells);
+}
+
+void OptionsTable::showHeads(const core::JobFile& file,
+                             const std::vector<const core::ProposalOption*>& all,
+                             const std::optional<core::Id<core::ProposalOption>>& chosen) {
+    while (m_heads.size() > all.size()) {
+        m_top->setColumnStretch(static_cast<int>(m_heads.size()), 0);
+        delete m_heads.back();
+        m_heads.pop_back();
+    }
+    while (m_heads.size() < all.size()) {
+        const std::size_t at = m_heads.size();
+        auto* head = new OptionHead;
+        m_heads.push_back(head);
+        m_top->addWidget(head, 0, static_cast<int>(at) + 1);
+        m_top->setColumnStretch(static_cast<int>(at) + 1, 1);
+        connect(head, &OptionHead::chosen, this, [this, at] { Q_EMIT this->chosen(m_ids[at]); });
+        connect(head, &OptionHead::opened, this, &OptionsTable::opened);
+        connect(head, &OptionHead::stepAsked, this, [this, at](int by) {
+            const auto next = static_cast<std::size_t>(static_cast<int>(at) + by);
+            if (next < m_heads.size()) {
+                m_heads[next]->setFocus(Qt::TabFocusReason);
+                Q_EMIT this->chosen(m_ids[next]);
+            }
+        });
+    }
+    m_ids.clear();
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        m_ids.push_back(all[i]->id);
+        const bool isIt = isApproved(file, *all[i]);
+        m_heads[i]->show({fromCore(all[i]->name), isIt ? tr("approved") : QString{}, Ink::settled},
+                         chosen == all[i]->id);
+    }
+}
+
+void OptionsTable::fill(QGridLayout& grid, const core::JobFile& file,
+                        const std::vector<const core::ProposalOption*>& all) {
+    int row = 0;
+    const auto add = [&](const QString& label, auto cellOf) {
+        if (row > 0) {
+            grid.addWidget(new HairRule, row++, 0, 1, static_cast<int>(all.size()) + 1);
+        }
+        grid.addWidget(new Label(Face::small, Ink::quiet, label), row, 0, Qt::AlignTop);
+        for (std::size_t i = 0; i < all.size(); ++i) {
+            grid.setColumnStretch(static_cast<int>(i) + 1, 1);
+            grid.addWidget(cellOf(*all[i]), row, static_cast<int>(i) + 1, Qt::AlignTop);
+        }
+        ++row;
+    };
+    using Option = core::ProposalOption;
+    add(tr("What it does"),
+        [](const Option& o) { return saidOr(o.effect, tr("not said"), Ink::ink); });
+    add(tr("Risk"), [](const Option& o) { return saidOr(o.risk, tr("not said"), Ink::ink); });
+    add(tr("Can't be undone"), [&](const Option& o) { return irreversibleCell(file, o); });
+    add(tr("Work"), [&](const Option& o) { return app::linesOf(file, o, isApproved(file, o)); });
+    add(tr("In all"), [&](const Option& o) { return app::totalsOf(file, o); });
+}
+
+} // namespace headcap::app

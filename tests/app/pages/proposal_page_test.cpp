@@ -1,0 +1,134 @@
+#include "app/pages/proposal_page.h"
+
+#include <QPushButton>
+
+#include "app/pages/proposal/decision_list.h"
+#include "app/pages/proposal/line_list.h"
+#include "app/pages/proposal/option_head.h"
+#include "app/pages/proposal/options_table.h"
+#include "app/pages/proposal/version_bar.h"
+#include "core/treatment/proposal_versions.h"
+#include "core/treatment/totals.h"
+#include "tests/app/pages/page_test.h"
+
+namespace headcap::app {
+namespace {
+
+class ProposalPageTest : public PageTest<ProposalPage> {
+protected:
+    ProposalPageTest() { EXPECT_TRUE(open(*sample.hymnal, core::Page::proposal)); }
+    core::JobFile hymnal() { return sample.file(*sample.hymnal); }
+    void begin() { QTest::keyClick(&page().begin(), Qt::Key_Space); }
+    // A line in the option shown.
+    void addLine(const QString& technique, const QString& price) {
+        page().lines().startNew();
+        type(page().lines().form(), QStringLiteral("Technique"), technique);
+        type(page().lines().form(), QStringLiteral("Price"), price);
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+    }
+    void decide(core::DecisionKind kind, const QString& by) {
+        page().decisions().start(kind);
+        type(page().decisions().form(), QStringLiteral("By"), by);
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+    }
+};
+
+TEST_F(ProposalPageTest, beginsWithDoingNothingAmongTheOptions) {
+    EXPECT_TRUE(page().begin().isVisible());
+    begin();
+    const auto now = hymnal();
+    ASSERT_EQ(now.proposals.size(), 1U);
+    EXPECT_TRUE(core::offersDoingNothing(now, now.proposals.front().id));
+    EXPECT_EQ(page().table().heads().size(), 2U);
+    EXPECT_FALSE(page().begin().isVisible());
+}
+
+TEST_F(ProposalPageTest, aLineTakesWhatIsUsualOfItsTechnique) {
+    begin();
+    addLine(QStringLiteral("Guarding"), QStringLiteral("48.50"));
+    const auto now = hymnal();
+    ASSERT_EQ(now.lines.size(), 1U);
+    EXPECT_EQ(now.lines.front().technique, "guarding");
+    EXPECT_GT(now.lines.front().minutes, core::Minutes{0});
+    EXPECT_EQ(now.lines.front().price, (core::Money{4'850, "EUR"}));
+    EXPECT_EQ(core::totalsOf(now, now.lines.front().option).prices,
+              (std::vector{core::Money{4'850, "EUR"}}));
+}
+
+TEST_F(ProposalPageTest, sendingTakesTheJobToProposedInOneEntry) {
+    begin();
+    const std::size_t before = sample.store.changes();
+    QTest::keyClick(&page().versions().sent(), Qt::Key_Space);
+    EXPECT_EQ(sample.store.changes(), before + 1);
+    EXPECT_EQ(hymnal().job.state, core::JobState::proposed);
+    EXPECT_EQ(hymnal().proposals.front().sentOn, sample.clock.today());
+    EXPECT_FALSE(page().versions().sent().isVisible());
+    press(ActionId::undo);
+    EXPECT_EQ(hymnal().job.state, core::JobState::received);
+    EXPECT_FALSE(hymnal().proposals.front().sentOn.has_value());
+}
+
+TEST_F(ProposalPageTest, anApprovalIsNotedWithWhoGaveItAndTheJobIsApproved) {
+    begin();
+    addLine(QStringLiteral("Guarding"), QStringLiteral("48.50"));
+    QTest::keyClick(&page().versions().sent(), Qt::Key_Space);
+    const std::size_t before = sample.store.changes();
+    decide(core::DecisionKind::approved, QStringLiteral("R. Hale"));
+    const auto now = hymnal();
+    ASSERT_EQ(now.decisions.size(), 1U);
+    EXPECT_EQ(now.decisions.front().byName, "R. Hale");
+    EXPECT_EQ(now.decisions.front().option, now.lines.front().option);
+    EXPECT_EQ(now.job.state, core::JobState::approved);
+    EXPECT_EQ(sample.store.changes(), before + 1);
+    ASSERT_FALSE(now.stateChanges.empty());
+    EXPECT_EQ(now.stateChanges.back().why, "proposal 1 approved by R. Hale");
+}
+
+TEST_F(ProposalPageTest, aRefusalLeavesTheStateToThePerson) {
+    begin();
+    QTest::keyClick(&page().versions().sent(), Qt::Key_Space);
+    decide(core::DecisionKind::declined, QStringLiteral("R. Hale"));
+    ASSERT_EQ(hymnal().decisions.size(), 1U);
+    EXPECT_EQ(hymnal().job.state, core::JobState::proposed);
+}
+
+TEST_F(ProposalPageTest, aNewVersionCopiesTheOptionsAndIsShown) {
+    begin();
+    addLine(QStringLiteral("Guarding"), QStringLiteral("48.50"));
+    QTest::keyClick(&page().versions().next(), Qt::Key_Space);
+    const auto now = hymnal();
+    ASSERT_EQ(now.proposals.size(), 2U);
+    EXPECT_EQ(now.lines.size(), 2U);
+    EXPECT_EQ(page().shown(), core::latestProposal(now)->id);
+    EXPECT_EQ(core::latestProposal(now)->version, 2);
+}
+
+TEST_F(ProposalPageTest, anOptionIsChosenByArrowsAndWrittenBelow) {
+    begin();
+    OptionHead* first = page().table().heads().front();
+    first->setFocus();
+    QTest::keyClick(first, Qt::Key_Space);
+    EXPECT_EQ(page().option().record()->name, "Do nothing");
+    QTest::keyClick(first, Qt::Key_Right);
+    EXPECT_EQ(page().option().record()->name, "A");
+    EXPECT_TRUE(page().table().heads()[1]->isChosen());
+    type(page().option(), QStringLiteral("Can't be undone"), QStringLiteral("the old glue goes"));
+    EXPECT_TRUE(job().leave());
+    EXPECT_EQ(core::optionsOf(hymnal(), *page().shown())[1]->irreversible, "the old glue goes");
+}
+
+TEST_F(ProposalPageTest, goesToALineAndToADecisionOfAnEarlierVersion) {
+    begin();
+    addLine(QStringLiteral("Guarding"), QStringLiteral("48.50"));
+    decide(core::DecisionKind::moreAsked, QStringLiteral("R. Hale"));
+    const auto before = hymnal();
+    QTest::keyClick(&page().versions().next(), Qt::Key_Space);
+    EXPECT_TRUE(page().goTo(core::refOf(before.lines.front().id)));
+    EXPECT_EQ(page().shown(), before.proposals.front().id);
+    EXPECT_EQ(page().lines().form().record()->id, before.lines.front().id);
+    EXPECT_TRUE(page().goTo(core::refOf(before.decisions.front().id)));
+    EXPECT_FALSE(page().goTo(core::refOf(before.job.id)));
+}
+
+} // namespace
+} // namespace headcap::app

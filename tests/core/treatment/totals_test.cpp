@@ -1,0 +1,117 @@
+#include "core/treatment/totals.h"
+
+#include <algorithm>
+
+#include <gtest/gtest.h>
+
+#include "core/treatment/techniques.h"
+
+#include "tests/support/job_builder.h"
+
+namespace headcap::core {
+namespace {
+
+using tests::day;
+using tests::JobBuilder;
+
+class Totals : public testing::Test {
+protected:
+    Totals() : m_option(m_b.option(m_b.proposal(), "A").id) {}
+
+    ProposalLine& line(const std::string& technique, std::optional<Money> price,
+                       Minutes minutes = Minutes{30}) {
+        const ProposalOption option = m_b.file.options.front();
+        ProposalLine& made = m_b.line(option, technique);
+        made.price = std::move(price);
+        made.minutes = minutes;
+        return made;
+    }
+
+    JobBuilder m_b;
+    Id<ProposalOption> m_option;
+};
+
+TEST_F(Totals, addToTheCent) {
+    line("tear_mending", Money{10, "EUR"});
+    line("resewing", Money{20, "EUR"});
+    line("guarding", Money{12'345, "EUR"}, Minutes{45});
+    const OptionTotals totals = totalsOf(m_b.file, m_option);
+    EXPECT_EQ(totals.lines, 3U);
+    EXPECT_EQ(totals.minutes, Minutes{105});
+    ASSERT_EQ(totals.prices.size(), 1U);
+    EXPECT_EQ(totals.prices.front(), (Money{12'375, "EUR"}));
+}
+
+TEST_F(Totals, keepCurrenciesApartAndCountWhatHasNoPrice) {
+    line("tear_mending", Money{100, "EUR"});
+    line("resewing", Money{200, "GBP"});
+    line("guarding", std::nullopt);
+    line("guarding", Money{50, "EUR"});
+    const OptionTotals totals = totalsOf(m_b.file, m_option);
+    EXPECT_EQ(totals.prices, (std::vector{Money{150, "EUR"}, Money{200, "GBP"}}));
+    EXPECT_EQ(totals.unpriced, 1U);
+}
+
+TEST_F(Totals, sayWhatIsBeyondCounting) {
+    line("tear_mending", Money{INT64_MAX, "EUR"});
+    line("resewing", Money{1, "EUR"});
+    const OptionTotals totals = totalsOf(m_b.file, m_option);
+    EXPECT_EQ(totals.prices, (std::vector{Money{INT64_MAX, "EUR"}}));
+    EXPECT_EQ(totals.uncounted, 1U);
+}
+
+TEST_F(Totals, doNotDependOnTheOrderOfTheLines) {
+    for (const std::int64_t price : {1, 20, 300, 4'000}) {
+        line("guarding", Money{price, "EUR"});
+    }
+    const auto before = totalsOf(m_b.file, m_option).prices;
+    std::reverse(m_b.file.lines.begin(), m_b.file.lines.end());
+    EXPECT_EQ(totalsOf(m_b.file, m_option).prices, before);
+}
+
+TEST_F(Totals, areOfTheirOptionAlone) {
+    line("guarding", Money{100, "EUR"});
+    const ProposalOption other = m_b.option(m_b.file.proposals.front(), "B");
+    m_b.line(other, "resewing").price = Money{900, "EUR"};
+    EXPECT_EQ(totalsOf(m_b.file, m_option).prices, (std::vector{Money{100, "EUR"}}));
+    EXPECT_EQ(optionsOf(m_b.file, other.proposal).size(), 2U);
+}
+
+TEST_F(Totals, doingNothingComesToNothing) {
+    const OptionTotals totals = totalsOf(m_b.file, m_option);
+    EXPECT_EQ(totals.lines, 0U);
+    EXPECT_EQ(totals.minutes, Minutes{0});
+    EXPECT_TRUE(totals.prices.empty());
+}
+
+TEST_F(Totals, aStepThatNamesNoLineCountsForOneLineOnly) {
+    const ProposalLine first = line("guarding", std::nullopt);
+    const ProposalLine second = line("guarding", std::nullopt);
+    m_b.step("guarding", "K7", day(2031, 4, 1)).minutes = Minutes{20};
+    m_b.step("guarding", "K8", day(2031, 4, 1)).line = second.id;
+    m_b.file.steps.back().minutes = Minutes{7};
+    EXPECT_EQ(workedOn(m_b.file, first).minutes, Minutes{20});
+    EXPECT_EQ(workedOn(m_b.file, second).minutes, Minutes{7});
+}
+
+TEST_F(Totals, aStruckStepCarriesOutNothing) {
+    const ProposalLine only = line("guarding", std::nullopt);
+    m_b.step("guarding", "K7", day(2031, 4, 1)).struckAt = m_b.clock.now();
+    EXPECT_EQ(workedOn(m_b.file, only).steps, 0U);
+}
+
+TEST_F(Totals, nameTheLinesThatCantBeUndone) {
+    for (const Technique& technique : techniques()) {
+        line(technique.key, std::nullopt);
+    }
+    const auto found = irreversibleLines(m_b.file, m_option);
+    EXPECT_FALSE(found.empty());
+    for (const ProposalLine& one : m_b.file.lines) {
+        const bool isFound = std::ranges::find(found, one.id, &ProposalLine::id) != found.end();
+        EXPECT_EQ(isFound, techniqueNamed(one.technique)->reversibility == Reversibility::no)
+            << one.technique;
+    }
+}
+
+} // namespace
+} // namespace headcap::core
