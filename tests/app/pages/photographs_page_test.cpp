@@ -110,6 +110,23 @@ TEST_F(PhotographsPageTest, pastesAPicture) {
     EXPECT_EQ(QImage::fromData(original(kept()[0])).pixelColor(5, 5), QColor(Qt::darkGreen));
 }
 
+TEST_F(PhotographsPageTest, takesADropIntoTheGroupItFallsOn) {
+    open();
+    auto mime = std::make_unique<QMimeData>();
+    mime->setUrls({QUrl::fromLocalFile(written("one.jpg", tests::drawnJpeg({400, 300}, 1)))});
+    QWidget* area = page.sheet().grid(core::PhotoRole::after).parentWidget();
+    // Qt gives a drop to what the drag has entered.
+    QDragEnterEvent enter(QPoint(20, 20), Qt::CopyAction, mime.get(), Qt::LeftButton,
+                          Qt::NoModifier);
+    QCoreApplication::sendEvent(area, &enter);
+    EXPECT_TRUE(enter.isAccepted());
+    QDropEvent drop(QPointF(20, 20), Qt::CopyAction, mime.get(), Qt::LeftButton, Qt::NoModifier);
+    QCoreApplication::sendEvent(area, &drop);
+    ASSERT_TRUE(waitForSaid());
+    ASSERT_EQ(kept().size(), 1U);
+    EXPECT_EQ(kept()[0].role, core::PhotoRole::after);
+}
+
 TEST_F(PhotographsPageTest, opensTheLargeViewByEnterAndGoesBackByEsc) {
     addPhotographs(sample);
     open();

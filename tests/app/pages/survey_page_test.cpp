@@ -1,7 +1,7 @@
 #include "app/pages/survey_page.h"
 
-#include <QPushButton>
 #include <QComboBox>
+#include <QPushButton>
 #include <QTest>
 
 #include <gtest/gtest.h>
@@ -45,6 +45,7 @@ protected:
         field(label)->setFocus();
         QTest::keyClicks(field(label), QString::fromUtf8(text));
         QTest::keyClick(field(label), Qt::Key_Tab);
+        QCoreApplication::processEvents(); // it is saved when the control has done with it
     }
     std::vector<core::Finding> findings() { return sample.file(*sample.grafting).findings; }
 
@@ -52,6 +53,28 @@ protected:
     Session session{sample.means()};
     SurveyPage page{session};
 };
+
+TEST_F(SurveyPageTest, writesAFindingWithItsTermFromTheVocabulary) {
+    open();
+    ASSERT_TRUE(findings().empty());
+    page.findChild<QPushButton*>()->click();
+    write("Component", "boards");
+    write("Term", "detached");
+    write("Place", "upper board");
+    ASSERT_EQ(findings().size(), 1U);
+    EXPECT_EQ(findings()[0].component, "boards");
+    EXPECT_EQ(findings()[0].term, "detached");
+    EXPECT_EQ(findings()[0].place, "upper board");
+}
+
+TEST_F(SurveyPageTest, keepsWordsOfTheWorkshopsOwn) {
+    open();
+    page.findChild<QPushButton*>()->click();
+    write("Component", "boards");
+    write("Term", "gnawed");
+    ASSERT_EQ(findings().size(), 1U);
+    EXPECT_EQ(findings()[0].term, "gnawed");
+}
 
 TEST_F(SurveyPageTest, offersTheTermsOfTheComponent) {
     const auto names = wordsOf(termChoices(QStringLiteral("Joints and hinges")));
