@@ -63,6 +63,22 @@ Choices techniqueTerms() {
     };
 }
 
+QString volumeName(const core::Item& volume) {
+    return fromCore(volume.volumeLabel.empty() ? volume.title : volume.volumeLabel);
+}
+
+Choices volumesOf(std::function<const core::JobFile*()> file) {
+    return [file = std::move(file)] {
+        std::vector<Choice> choices;
+        if (const core::JobFile* now = file()) {
+            for (const core::Item& part : now->parts) {
+                choices.push_back({part.id.text(), volumeName(part)});
+            }
+        }
+        return choices;
+    };
+}
+
 Choices lotsOf(Session& session) {
     return [&session] {
         std::vector<Choice> choices;

@@ -2,12 +2,16 @@
 #pragma once
 
 #include "app/form/record_form.h"
+#include "core/record/job_file.h"
 
 namespace headcap::app {
 
 // Those who work here now.
 [[nodiscard]] Choices peopleOf(Session& session);
 [[nodiscard]] Choices ownersOf(Session& session);
+// The volumes of a set, of the file as it is when they are offered; null: no file yet.
+[[nodiscard]] QString volumeName(const core::Item& volume);
+[[nodiscard]] Choices volumesOf(std::function<const core::JobFile*()> file);
 // "26-014, wheat starch paste"; finished ones are not offered.
 [[nodiscard]] Choices lotsOf(Session& session);
 // "A Booke of Grafting, 1612": books that have been here; volumes of a set stand under their set.

@@ -7,7 +7,7 @@
 namespace headcap::app {
 namespace {
 
-constexpr int kComponentWidth = 132;
+constexpr int kComponentWidth = 120;
 constexpr int kDayWidth = 96;
 
 } // namespace
@@ -22,6 +22,9 @@ SurveyPage::SurveyPage(Session& session, QWidget* parent)
 
 void SurveyPage::load(const core::JobFile& file) {
     m_file = file;
+    for (FieldRow* row : m_volumes) {
+        row->setVisible(!file.parts.empty());
+    }
     m_findings->show(inSurveyOrder(file.findings), file);
     m_examinations->show(file.examinations, file);
     m_tests->show(file.tests, file);
@@ -45,6 +48,12 @@ bool SurveyPage::goTo(const core::RecordRef& ref) {
     default:
         return false;
     }
+}
+
+template <class Record>
+void SurveyPage::addVolume(RecordForm<Record>& form) {
+    m_volumes.push_back(&form.pick(tr("Volume"), &Record::part,
+                                   volumesOf([this] { return m_file ? &*m_file : nullptr; })));
 }
 
 QString SurveyPage::photographsOf(const core::Finding& finding) const {
@@ -72,7 +81,9 @@ void SurveyPage::buildFindings() {
         tr("Finding"));
     buildFindingForm();
     m_findings->describe = [this](const core::Finding& finding) {
-        return rowOf(finding, photographsOf(finding));
+        const core::Item* volume = m_file->part(finding.part);
+        return rowOf(finding, volume != nullptr ? volumeName(*volume) : QString{},
+                     photographsOf(finding));
     };
     m_findings->make = [this]() -> std::optional<core::Finding> {
         return core::Finding{
@@ -112,6 +123,7 @@ void SurveyPage::buildFindingForm() {
     form.lines(tr("Observed"), &core::Finding::observed).placeholder(tr("only what is seen"));
     form.lines(tr("Inferred"), &core::Finding::inferred)
         .placeholder(tr("the cause, as your opinion"));
+    addVolume(form);
     // A term says what it usually allows; what was chosen already stays.
     connect(&term, &FieldRow::edited, &handling, [&form, &component, &term, &handling] {
         const auto* found = termNamed(component.text(), term.text());
@@ -135,6 +147,7 @@ void SurveyPage::buildExaminations() {
         .placeholder(tr("raking light, transmitted light, 10×"));
     form.lines(tr("Not examined"), &core::Examination::notExamined)
         .placeholder(tr("the sewing under the spine linings"));
+    addVolume(form);
     m_examinations->describe = [this](const core::Examination& examination) {
         return rowOf(examination, *m_file, session().clock().today());
     };
@@ -167,6 +180,7 @@ void SurveyPage::buildTests() {
         .placeholder(tr("of the owner: who, when, by what means"));
     form.text(tr("Kept"), &core::Test::kept).placeholder(tr("what was kept of the sample"));
     form.lines(tr("Result"), &core::Test::result);
+    addVolume(form);
     m_tests->describe = [this](const core::Test& test) {
         return rowOf(test, session().clock().today());
     };

@@ -21,11 +21,15 @@ private:
     void buildFindingForm();
     void buildExaminations();
     void buildTests();
+    // Rows that only a set needs.
+    template <class Record>
+    void addVolume(RecordForm<Record>& form);
     [[nodiscard]] QString photographsOf(const core::Finding& finding) const;
 
     RecordList<core::Finding>* m_findings;
     RecordList<core::Examination>* m_examinations;
     RecordList<core::Test>* m_tests;
+    std::vector<FieldRow*> m_volumes;
     std::optional<core::JobFile> m_file;
 };
 

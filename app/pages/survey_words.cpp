@@ -87,20 +87,19 @@ std::vector<core::Finding> inSurveyOrder(std::vector<core::Finding> findings) {
     return findings;
 }
 
-RowWords rowOf(const core::Finding& finding, const QString& photographs) {
-    const QString term = fromCore(core::termName(finding.component, finding.term));
-    const QString repair = finding.earlierRepair ? tr("earlier repair") : QString{};
+RowWords rowOf(const core::Finding& finding, const QString& volume, const QString& photographs) {
     const QString inferred =
         finding.inferred.empty() ? QString{} : tr("inferred: %1").arg(fromCore(finding.inferred));
-    const bool isActive = finding.activity == core::Activity::active;
     return {.mark = fromCore(core::componentName(finding.component)),
-            .title = joined({term, fromCore(finding.place)}),
-            .detail = joined({fromCore(finding.extent), fromCore(finding.observed), inferred,
-                              repair, photographs}),
-            .right =
-                joined({severityWords().value(static_cast<int>(finding.severity)),
-                        isActive ? words(finding.activity) : QString{},
-                        finding.handling == core::Handling::no ? tr("do not handle") : QString{}}),
+            .title = fromCore(core::termName(finding.component, finding.term)),
+            .detail = joined(
+                {volume, fromCore(finding.place), fromCore(finding.extent),
+                 finding.handling == core::Handling::no ? words(finding.handling) : QString{},
+                 finding.earlierRepair ? tr("earlier repair") : QString{},
+                 fromCore(finding.observed), inferred, photographs}),
+            .right = joined(
+                {severityWords().value(static_cast<int>(finding.severity)),
+                 finding.activity == core::Activity::active ? words(finding.activity) : QString{}}),
             .rightInk = inkOf(finding),
             .isGrouped = true};
 }

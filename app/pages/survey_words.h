@@ -20,7 +20,8 @@ namespace headcap::app {
 // In the order of a survey, the worst of a component first; the workshop's own components last.
 [[nodiscard]] std::vector<core::Finding> inSurveyOrder(std::vector<core::Finding> findings);
 
-[[nodiscard]] RowWords rowOf(const core::Finding& finding, const QString& photographs);
+[[nodiscard]] RowWords rowOf(const core::Finding& finding, const QString& volume,
+                             const QString& photographs);
 [[nodiscard]] RowWords rowOf(const core::Examination& examination, const core::JobFile& file,
                              core::Day today);
 [[nodiscard]] RowWords rowOf(const core::Test& test, core::Day today);

@@ -114,7 +114,7 @@ void LargeView::paintEvent(QPaintEvent*) {
     const QFontMetrics small{faceFont(Face::small)};
     const int foot = caption.height() + small.height() + 3 * kGap;
     const QRect inner = rect().adjusted(kPageMargin, kGap, -kPageMargin, -kGap);
-    paintPhoto(painter, inner.adjusted(0, 0, 0, -foot), photo, m_loader, *this);
+    paintPhoto(painter, inner.adjusted(0, 0, 0, -foot), photo, m_loader, Qt::AlignCenter, *this);
 
     int y = inner.bottom() - foot + kGap + caption.ascent();
     painter.setFont(faceFont(Face::formula));

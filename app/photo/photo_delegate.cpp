@@ -2,7 +2,9 @@
 
 #include <algorithm>
 
+#include <QListView>
 #include <QPainter>
+#include <QStyle>
 
 #include "app/look/fonts.h"
 #include "app/look/grid.h"
@@ -35,7 +37,7 @@ QString titleOf(const core::Photograph& photograph) {
 }
 
 void paintPhoto(QPainter& painter, const QRect& box, const core::Photograph& photograph,
-                print::PhotoLoader& loader, const QWidget& widget) {
+                print::PhotoLoader& loader, Qt::Alignment alignment, const QWidget& widget) {
     const Colours& c = coloursFor(widget.palette());
     const double ratio = widget.devicePixelRatioF();
     const int edge = static_cast<int>(std::max(box.width(), box.height()) * ratio);
@@ -43,8 +45,7 @@ void paintPhoto(QPainter& painter, const QRect& box, const core::Photograph& pho
     if (!image.isNull()) {
         QSize size = image.size().scaled(box.size(), Qt::KeepAspectRatio);
         size = size.boundedTo(image.size());
-        QRect place{{}, size};
-        place.moveCenter(box.center());
+        const QRect place = QStyle::alignedRect(Qt::LeftToRight, alignment, size, box);
         painter.setRenderHint(QPainter::SmoothPixmapTransform);
         painter.drawImage(place, image);
         return;
@@ -81,7 +82,7 @@ void PhotoDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
     }
     const QRect inner = cell.adjusted(kPad, kPad, -kPad, -kGrid);
     const QRect box{inner.topLeft(), QSize{inner.width(), kPictureHeight}};
-    paintPhoto(*painter, box, photo, m_loader, *option.widget);
+    paintPhoto(*painter, box, photo, m_loader, Qt::AlignLeft | Qt::AlignBottom, *option.widget);
 
     const QFontMetrics title{faceFont(Face::body)};
     const QFontMetrics small{faceFont(Face::small)};
@@ -98,8 +99,9 @@ void PhotoDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
     painter->restore();
 }
 
-QSize PhotoDelegate::sizeHint(const QStyleOptionViewItem&, const QModelIndex&) const {
-    return {kLeastWidth, cellHeight()};
+QSize PhotoDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex&) const {
+    const auto* grid = qobject_cast<const QListView*>(option.widget);
+    return grid != nullptr ? grid->gridSize() : QSize{kLeastWidth, cellHeight()};
 }
 
 } // namespace headcap::app::photo

@@ -32,8 +32,8 @@ private:
     print::PhotoLoader& m_loader;
 };
 
-// The picture in the middle of its box, or words: that it is being read, or why it can't be.
+// The picture at its place in the box, or words: that it is being read, or why it can't be.
 void paintPhoto(QPainter& painter, const QRect& box, const core::Photograph& photograph,
-                print::PhotoLoader& loader, const QWidget& widget);
+                print::PhotoLoader& loader, Qt::Alignment alignment, const QWidget& widget);
 
 } // namespace headcap::app::photo

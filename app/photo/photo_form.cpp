@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QLocale>
 
+#include "app/form/record_choices.h"
 #include "app/session/words.h"
 #include "core/survey/condition_terms.h"
 #include "core/treatment/techniques.h"
@@ -33,10 +34,6 @@ QString wordsOf(const core::Step& step) {
 QString wordsOf(const core::Facsimile& facsimile) {
     return joined(
         {words(facsimile.kind), fromCore(facsimile.place), fromCore(facsimile.institution)});
-}
-
-QString wordsOf(const core::Item& part) {
-    return joined({fromCore(part.volumeLabel), fromCore(part.title)});
 }
 
 // Two records of the same words are told apart by their number in the list.
@@ -76,7 +73,7 @@ void buildPhotoForm(RecordForm<core::Photograph>& form, const FileNow& file) {
     form.pick(tr("Shows step"), &P::step, choicesOf(file, &core::JobFile::steps))
         .placeholder(tr("Down chooses one of the log"));
     form.pick(tr("Shows facsimile"), &P::facsimile, choicesOf(file, &core::JobFile::facsimiles));
-    form.pick(tr("Volume"), &P::part, choicesOf(file, &core::JobFile::parts));
+    form.pick(tr("Volume"), &P::part, volumesOf(file));
     form.check(tr("Report"), tr("stands in the report"), &P::inReport);
     form.choice(tr("Figure"), &P::figureWidth);
     form.setDescription([](const P& photo) {

@@ -1,7 +1,7 @@
 #include "app/pages/survey_page.h"
 
-#include <QPushButton>
 #include <QComboBox>
+#include <QPushButton>
 #include <QTest>
 
 #include <gtest/gtest.h>
@@ -45,6 +45,7 @@ protected:
         field(label)->setFocus();
         QTest::keyClicks(field(label), QString::fromUtf8(text));
         QTest::keyClick(field(label), Qt::Key_Tab);
+        QCoreApplication::processEvents(); // it is saved when the control has done with it
     }
     std::vector<core::Finding> findings() { return sample.file(*sample.grafting).findings; }
 
@@ -76,7 +77,7 @@ TEST_F(SurveyPageTest, keepsWordsOfTheWorkshopsOwn) {
 }
 
 TEST_F(SurveyPageTest, offersTheTermsOfTheComponent) {
-    const auto names = wordsOf(termChoices(QStringLiteral("joints")));
+    const auto names = wordsOf(termChoices(QStringLiteral("Joints and hinges")));
     EXPECT_TRUE(names.contains(QStringLiteral("Inner hinge split")));
     EXPECT_FALSE(names.contains(QStringLiteral("Corner exposed")));
     EXPECT_TRUE(termChoices(QStringLiteral("a thing of ours")).empty());
