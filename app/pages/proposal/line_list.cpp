@@ -22,7 +22,7 @@ QString joined(QStringList parts) {
     return parts.join(QStringLiteral(" · "));
 }
 
-RowWords wordsOf(const core::ProposalLine& line) {
+RowWords lineWords(const core::ProposalLine& line) {
     const QString title = fromCore(core::lineTitle(line));
     const bool isDescribed = !line.technique.empty() || title.isEmpty();
     return {.mark = QString::number(line.position),
@@ -51,7 +51,7 @@ LineList::LineList(Session& session, PageEdits& edits, QWidget* parent)
     form().value(tr("Place in it"), &R::position);
     connect(&technique, &FieldRow::edited, this,
             [this, row = &technique] { fillFromTechnique(row->text()); });
-    describe = wordsOf;
+    describe = lineWords;
     make = [this, &session]() -> std::optional<R> {
         if (!m_option || !m_file) {
             return std::nullopt;
