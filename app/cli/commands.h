@@ -6,6 +6,10 @@
 namespace headcap::app::cli {
 
 [[nodiscard]] Command demoCommand();
+[[nodiscard]] Command collateCommand();
+[[nodiscard]] Command catchwordsCommand();
+[[nodiscard]] Command leavesCommand();
+[[nodiscard]] Command cutCommand();
 [[nodiscard]] Command auditCommand();
 [[nodiscard]] Command reportCommand();
 [[nodiscard]] Command issueCommand();

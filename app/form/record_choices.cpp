@@ -2,6 +2,10 @@
 
 #include <map>
 
+#include "core/custody/hazards.h"
+#include "core/record/job_file.h"
+#include "core/treatment/techniques.h"
+
 namespace headcap::app {
 namespace {
 
@@ -31,6 +35,32 @@ Choices peopleOf(Session& session) {
 
 Choices ownersOf(Session& session) {
     return of<core::Owner>(session, [](const core::Owner& owner) { return fromCore(owner.name); });
+}
+
+Choices booksOf(Session& session) {
+    return of<core::Item>(session, [](const core::Item& item) {
+        return item.partOf ? QString{} : fromCore(core::headingOf(item));
+    });
+}
+
+Choices hazardTerms() {
+    return [] {
+        std::vector<Choice> choices;
+        for (const core::HazardKind& kind : core::hazardKinds()) {
+            choices.push_back({kind.key, fromCore(kind.name)});
+        }
+        return choices;
+    };
+}
+
+Choices techniqueTerms() {
+    return [] {
+        std::vector<Choice> choices;
+        for (const core::Technique& technique : core::techniques()) {
+            choices.push_back({technique.key, fromCore(technique.name)});
+        }
+        return choices;
+    };
 }
 
 Choices lotsOf(Session& session) {

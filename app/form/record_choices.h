@@ -10,5 +10,11 @@ namespace headcap::app {
 [[nodiscard]] Choices ownersOf(Session& session);
 // "26-014, wheat starch paste"; finished ones are not offered.
 [[nodiscard]] Choices lotsOf(Session& session);
+// "A Booke of Grafting, 1612": books that have been here; volumes of a set stand under their set.
+[[nodiscard]] Choices booksOf(Session& session);
+
+// Vocabularies: the key is kept, the name is seen.
+[[nodiscard]] Choices hazardTerms();
+[[nodiscard]] Choices techniqueTerms();
 
 } // namespace headcap::app

@@ -1,5 +1,6 @@
 #include "app/form/ruled_delegate.h"
 
+#include <QListView>
 #include <QPainter>
 
 #include "app/form/ruled_list.h"
@@ -19,6 +20,20 @@ QFont titleFont(const RowWords& words) {
     QFont face = faceFont(words.isBookTitle ? Face::formula : Face::body);
     face.setStrikeOut(words.isStruck);
     return face;
+}
+
+// The row above that can be seen says it already.
+bool isMarkSaid(const QStyleOptionViewItem& option, const QModelIndex& index) {
+    const RowWords& words = wordsAt(index);
+    const auto* list = qobject_cast<const QListView*>(option.widget);
+    if (!words.isGrouped || list == nullptr) {
+        return false;
+    }
+    int above = index.row() - 1;
+    while (above >= 0 && list->isRowHidden(above)) {
+        --above;
+    }
+    return above >= 0 && wordsAt(index.siblingAtRow(above)).mark == words.mark;
 }
 
 } // namespace
@@ -58,8 +73,10 @@ void RuledDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
     }
     int left = rect.left();
     if (m_markWidth > 0) {
-        draw(smallFace, c.quiet, left, baseline,
-             small.elidedText(words.mark, Qt::ElideRight, m_markWidth - kGap));
+        if (!isMarkSaid(option, index)) {
+            draw(smallFace, c.quiet, left, baseline,
+                 small.elidedText(words.mark, Qt::ElideRight, m_markWidth - kGap));
+        }
         left += m_markWidth;
     }
     draw(titleFace, words.isStruck ? c.quiet : c.ink, left, baseline,

@@ -22,6 +22,7 @@ struct RowWords {
     Ink rightInk = Ink::quiet;
     bool isStruck = false;
     bool isBookTitle = false; // in the text face
+    bool isGrouped = false;   // the mark is a group's, said at its first row only
 };
 
 class RuledModel : public QAbstractListModel {

@@ -2,6 +2,7 @@
 
 #include "app/form/record_choices.h"
 #include "app/session/words.h"
+#include "core/custody/hazards.h"
 
 namespace headcap::app {
 namespace {
@@ -282,7 +283,7 @@ void BookPage::buildHazards() {
             "found nothing is not a clearance.")},
         tr("Hazard"));
     auto& form = m_hazards->form();
-    form.text(tr("Hazard"), &core::Hazard::term);
+    form.term(tr("Hazard"), &core::Hazard::term, hazardTerms());
     form.choice(tr("State"), &core::Hazard::state);
     form.text(tr("Where"), &core::Hazard::place).placeholder(tr("cover paper, edges, label"));
     form.text(tr("How tested"), &core::Hazard::method);
@@ -291,7 +292,7 @@ void BookPage::buildHazards() {
     form.lines(tr("Note"), &core::Hazard::note);
     m_hazards->describe = [](const core::Hazard& hazard) {
         const bool isOpen = hazard.state != core::HazardState::cleared;
-        return RowWords{.title = fromCore(hazard.term),
+        return RowWords{.title = fromCore(core::hazardName(hazard.term)),
                         .detail = joined({fromCore(hazard.place), fromCore(hazard.method)}),
                         .right = words(hazard.state),
                         .rightInk = isOpen ? Ink::open : Ink::settled};

@@ -228,7 +228,8 @@ void CollationPage::showVolume() {
 void CollationPage::showReading(const core::Collation& collation) {
     if (collation.formula.empty()) {
         m_formula->setText(tr("No formula yet"));
-        m_tally->setText(tr("Type the formula as published, or as you find it, in the field below."));
+        m_tally->setText(
+            tr("Type the formula as published, or as you find it, in the field below."));
         m_remarks->hide();
         m_gatherings->setPictures({});
         return;

@@ -81,8 +81,8 @@ RowWords describeFacsimile(const core::Facsimile& leaf) {
                     .title = words(leaf.kind),
                     .detail = source.join(QStringLiteral(", ")),
                     .right = words(leaf.verdict),
-                    .rightInk = leaf.verdict == core::Verdict::contradicted ? Ink::must
-                                                                            : Ink::quiet};
+                    .rightInk =
+                        leaf.verdict == core::Verdict::contradicted ? Ink::must : Ink::quiet};
 }
 
 Choices stepsOf(const std::optional<core::JobFile>& file) {

@@ -4,7 +4,10 @@
 #include "app/pages/book_page.h"
 #include "app/pages/collation_page.h"
 #include "app/pages/job_materials_page.h"
+#include "app/pages/photographs_page.h"
 #include "app/pages/proposal_page.h"
+#include "app/pages/report_page.h"
+#include "app/pages/survey_page.h"
 
 namespace headcap::app {
 namespace {
@@ -20,9 +23,12 @@ const std::vector<PageEntry>& pageTable() {
     static const std::vector<PageEntry> kTable{
         entry<BookPage>(core::Page::book),
         entry<CollationPage>(core::Page::collation),
+        entry<SurveyPage>(core::Page::survey),
         entry<ProposalPage>(core::Page::proposal),
         entry<BenchPage>(core::Page::bench),
         entry<JobMaterialsPage>(core::Page::materials),
+        entry<PhotographsPage>(core::Page::photographs),
+        entry<ReportPage>(core::Page::report),
     };
     return kTable;
 }

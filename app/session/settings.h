@@ -17,8 +17,8 @@ enum class Setting {
     workshop,     // folder opened last
     windowPlace,  // geometry
     marginFolded, // the margin of a job
-    worklistAsTable,
     stepDrafts, // by job: a step that is written and not yet logged
+    worklistAsTable,
 };
 
 struct SettingEntry {

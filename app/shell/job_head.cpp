@@ -10,6 +10,7 @@
 #include "app/look/style.h"
 #include "app/session/actions.h"
 #include "app/session/words.h"
+#include "core/custody/hazards.h"
 #include "core/custody/job_states.h"
 
 namespace headcap::app {
@@ -40,13 +41,18 @@ QString hazardWords(const core::JobFile& file) {
             continue;
         }
         const QString state = words(hazard.state);
-        const QString what = fromCore(hazard.term).replace(QLatin1Char('_'), QLatin1Char(' '));
-        said << JobHead::tr("%1: %2").arg(
-            state.left(1).toUpper() + state.mid(1),
-            hazard.place.empty() ? what : JobHead::tr("%1, %2").arg(what, fromCore(hazard.place)));
+        QString one = JobHead::tr("%1: %2").arg(state.left(1).toUpper() + state.mid(1),
+                                                fromCore(core::hazardName(hazard.term)));
+        if (!hazard.place.empty()) {
+            one = JobHead::tr("%1, %2").arg(one, fromCore(hazard.place));
+        }
+        // The caution ends by deferring to local rules and qualified persons.
+        if (const core::HazardKind* kind = core::hazardNamed(hazard.term)) {
+            one = JobHead::tr("%1. %2").arg(one, fromCore(kind->caution));
+        }
+        said << one;
     }
-    return said.isEmpty() ? QString{}
-                          : said.join(QStringLiteral(" · ")) + JobHead::tr(". Follow local rules.");
+    return said.join(QStringLiteral(" · "));
 }
 
 HazardStrip::HazardStrip(QWidget* parent) : QWidget(parent) {

@@ -37,7 +37,7 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
             view->refresh();
         }
     });
-    show(m_way.back());
+    open(m_way.back());
 }
 
 void MainWindow::addKeys() {
@@ -50,6 +50,7 @@ void MainWindow::addKeys() {
     on(ActionId::worklist, [this] { go({ViewId::worklist}); });
     on(ActionId::materials, [this] { go({ViewId::materials}); });
     on(ActionId::audit, [this] { go({ViewId::audit}); });
+    on(ActionId::workshop, [this] { go({ViewId::workshop}); });
     on(ActionId::back, [this] { back(); });
     on(ActionId::undo, [this] {
         if (current()->leave()) {
@@ -63,7 +64,11 @@ void MainWindow::addKeys() {
         }
     });
     on(ActionId::quit, [this] { close(); });
-    on(ActionId::choosePerson, [this] { popUpPeople(m_session, *current()); });
+    on(ActionId::choosePerson, [this] {
+        if (!popUpPeople(m_session, *current())) {
+            go({ViewId::workshop});
+        }
+    });
     on(ActionId::largerText, [this] { changeText(kTextStep); });
     on(ActionId::smallerText, [this] { changeText(-kTextStep); });
     on(ActionId::turnTone, [this] { turnTone(); });
@@ -90,7 +95,7 @@ View* MainWindow::current() const {
     return qobject_cast<View*>(m_views->currentWidget());
 }
 
-bool MainWindow::show(const Destination& destination) {
+bool MainWindow::open(const Destination& destination) {
     View* view = viewOf(destination.view);
     if (view == nullptr) {
         return false;
@@ -107,7 +112,7 @@ bool MainWindow::show(const Destination& destination) {
 }
 
 bool MainWindow::go(const Destination& destination) {
-    if (!current()->leave() || !show(destination)) {
+    if (!current()->leave() || !open(destination)) {
         return false;
     }
     // The worklist is where every way begins; going where we are goes nowhere.
@@ -130,7 +135,7 @@ void MainWindow::back() {
     Destination there = m_way.back();
     there.record.reset();
     there.page.reset();
-    if (!show(there)) {
+    if (!open(there)) {
         m_way.push_back(here);
     }
 }

@@ -37,8 +37,7 @@ protected:
 private:
     void addKeys();
     [[nodiscard]] View* viewOf(ViewId id);
-    bool show(const Destination& destination);
-    using QWidget::show;
+    bool open(const Destination& destination);
     void changeText(int byPercent);
     void turnTone();
 

@@ -13,6 +13,7 @@
 #include "app/session/actions.h"
 #include "app/session/words.h"
 #include "app/shell/margin_note.h"
+#include "core/custody/hazards.h"
 #include "core/treatment/techniques.h"
 
 namespace headcap::app {
@@ -163,8 +164,7 @@ void Margin::addHazards(const core::JobFile& file) {
             isFirst = false;
         }
         auto* note = new MarginNote(
-            tr("%1: %2").arg(fromCore(hazard.term).replace(QLatin1Char('_'), QLatin1Char(' ')),
-                             words(hazard.state)),
+            tr("%1: %2").arg(fromCore(core::hazardName(hazard.term)), words(hazard.state)),
             fromCore(hazard.place), Ink::open);
         connect(note, &MarginNote::chosen, this, [this, ref = core::refOf(hazard.id)] {
             Q_EMIT pointChosen(ref, core::Page::book);

@@ -1,5 +1,6 @@
 #include "app/shell/new_job_view.h"
 
+#include <QLineEdit>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QVBoxLayout>
@@ -46,6 +47,13 @@ NewJobView::NewJobView(Session& session, QWidget* parent)
 }
 
 void NewJobView::buildForms(QVBoxLayout& down) {
+    m_before = &m_book
+                    ->bind(
+                        tr("Seen before"), new QLineEdit, true,
+                        [](const core::Item&) { return QString{}; },
+                        [](core::Item&, const QString&) { return QString{}; })
+                    .placeholder(tr("a book that has been here: its title, or leave this empty"))
+                    .completed([this] { return wordsOf(booksOf(m_session)()); });
     m_book->text(tr("Title"), &core::Item::title);
     m_book->text(tr("Author"), &core::Item::author);
     m_book->value(tr("Date"), &core::Item::date);
@@ -112,10 +120,21 @@ std::optional<core::Id<core::Owner>> NewJobView::ownerFor(core::Change& change) 
     return typed.id;
 }
 
+std::optional<core::Stored<core::Item>> NewJobView::bookBefore() const {
+    if (m_before->text().trimmed().isEmpty()) {
+        return std::nullopt;
+    }
+    const auto key = keyOf(booksOf(m_session)(), m_before->text());
+    const auto id = key ? core::Uuid::fromText(*key) : std::nullopt;
+    return id ? core::find(m_session.records(), core::Id<core::Item>{*id}) : std::nullopt;
+}
+
 bool NewJobView::takeIn() {
     QStringList labels;
     core::Change change;
+    const QString seenBefore = m_before->text();
     core::Item item = m_book->taken(labels);
+    m_before->rewrite(seenBefore);
     core::Job job = m_job->taken(labels);
     for (FormBase* form : {static_cast<FormBase*>(m_book), static_cast<FormBase*>(m_job)}) {
         if (FieldRow* row = form->troubled()) {
@@ -125,12 +144,21 @@ bool NewJobView::takeIn() {
     }
     bool isMade = false;
     m_session.guarded([&] {
-        const auto owner = ownerFor(change);
-        if (!owner) {
+        const auto before = bookBefore();
+        if (before) {
+            item = before->record;
+            job.item = item.id;
+            job.owner = item.owner;
+        } else if (!seenBefore.trimmed().isEmpty()) {
+            m_before->setError(notAmongThem());
+            return;
+        } else if (const auto owner = ownerFor(change)) {
+            item.owner = *owner;
+            job.owner = *owner;
+            change.add(item);
+        } else {
             return;
         }
-        item.owner = *owner;
-        job.owner = *owner;
         const auto year = m_session.clock().today().year();
         const auto number =
             core::nextJobNumber(m_session.records().greatest(core::RecordKind::job, "number",
@@ -141,7 +169,7 @@ bool NewJobView::takeIn() {
             return;
         }
         job.number = *number;
-        change.add(item).add(job);
+        change.add(job);
         change.sentence = toCore(
             tr("Taken in: %1, %2").arg(fromCore(job.number), fromCore(core::headingOf(item))));
         isMade = m_session.apply(std::move(change));

@@ -22,11 +22,13 @@ private:
     void buildForms(QVBoxLayout& down);
     void startAnew();
     [[nodiscard]] std::optional<core::Id<core::Owner>> ownerFor(core::Change& change);
+    [[nodiscard]] std::optional<core::Stored<core::Item>> bookBefore() const;
 
     Session& m_session;
     RecordForm<core::Owner>* m_owner;
     RecordForm<core::Item>* m_book;
     RecordForm<core::Job>* m_job;
+    FieldRow* m_before; // the book, where it has been here before
 };
 
 } // namespace headcap::app

@@ -16,7 +16,7 @@ QString personWords(const Session& session) {
     return QCoreApplication::translate("people", "Who is working?");
 }
 
-void popUpPeople(Session& session, QWidget& by) {
+bool popUpPeople(Session& session, QWidget& by) {
     auto* menu = new QMenu(&by);
     menu->setAttribute(Qt::WA_DeleteOnClose);
     session.guarded([&] {
@@ -31,7 +31,12 @@ void popUpPeople(Session& session, QWidget& by) {
                              [&session, id = one.record.id] { session.setPerson(id); });
         }
     });
+    if (menu->isEmpty()) {
+        delete menu;
+        return false;
+    }
     menu->popup(by.mapToGlobal(QPoint{0, by.height()}));
+    return true;
 }
 
 } // namespace headcap::app

@@ -9,7 +9,7 @@ namespace headcap::app {
 
 // The name of who is working, or the question.
 [[nodiscard]] QString personWords(const Session& session);
-// The people of the workshop, to choose from, by the widget.
-void popUpPeople(Session& session, QWidget& by);
+// The people of the workshop, to choose from, by the widget; false where there is nobody yet.
+bool popUpPeople(Session& session, QWidget& by);
 
 } // namespace headcap::app

@@ -5,6 +5,7 @@
 #include "app/shell/keys_view.h"
 #include "app/shell/new_job_view.h"
 #include "app/shell/worklist_view.h"
+#include "app/shell/workshop_view.h"
 
 namespace headcap::app {
 namespace {
@@ -26,7 +27,7 @@ const std::vector<ViewEntry>& viewTable() {
     static const std::vector<ViewEntry> kTable{
         entry<WorklistView>(ViewId::worklist), entry<JobView>(ViewId::job),
         entry<FindView>(ViewId::find),         entry<NewJobView>(ViewId::newJob),
-        entry<KeysView>(ViewId::keys),
+        entry<KeysView>(ViewId::keys),         entry<WorkshopView>(ViewId::workshop),
     };
     return kTable;
 }

@@ -57,7 +57,11 @@ WorklistView::WorklistView(Session& session, QWidget* parent)
     connect(app::addAction(this, ActionId::allJobs), &QAction::triggered, m_all,
             &QPushButton::click);
     connect(m_all, &QPushButton::clicked, this, [this] { setTable(m_faces->currentIndex() == 0); });
-    connect(m_person, &QPushButton::clicked, this, [this] { popUpPeople(m_session, *m_person); });
+    connect(m_person, &QPushButton::clicked, this, [this] {
+        if (!popUpPeople(m_session, *m_person)) {
+            Q_EMIT goAsked({ViewId::workshop});
+        }
+    });
     connect(m_find, &QLineEdit::textChanged, this, &WorklistView::filter);
     connect(m_find, &QLineEdit::returnPressed, this, &WorklistView::openFirst);
     const auto showPerson = [this] { m_person->setText(personWords(m_session)); };

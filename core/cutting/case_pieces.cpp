@@ -28,12 +28,12 @@ std::vector<WorkPiece> casePieces(const MeasuredBook& book, const WorkHouseValue
     const FigureSource source =
         isAsPublished(house) ? FigureSource::published : FigureSource::house;
     return {
-        {PieceUse::board, PieceStock::board, sizes.boardWidth, sizes.height, 2, Grain::alongHeight,
+        {PieceUse::board, PieceStock::board, sizes.boardWidth, sizes.height, 2, GrainWay::alongHeight,
          false, source},
         {PieceUse::spinePiece, PieceStock::board, sizes.spineWidth, sizes.height, 1,
-         Grain::alongHeight, false, source},
+         GrainWay::alongHeight, false, source},
         {PieceUse::cover, PieceStock::cloth, sizes.coverWidth, sizes.coverHeight, 1,
-         Grain::alongHeight, false, source},
+         GrainWay::alongHeight, false, source},
     };
 }
 
@@ -43,7 +43,7 @@ std::vector<WorkPiece> leatherPieces(LeatherKind kind, const MeasuredBook& book,
     const Length spine = perMille(book.thickness, house.spineArcPerMille);
     const Length height = sizes.height + house.leatherTurnIn * 2;
     const auto leather = [&](PieceUse use, Length width, Length tall, int count) {
-        return WorkPiece{use, PieceStock::leather, width, tall, count, Grain::none, true};
+        return WorkPiece{use, PieceStock::leather, width, tall, count, GrainWay::none, true};
     };
     switch (kind) {
     case LeatherKind::reback:
@@ -78,7 +78,7 @@ std::vector<WorkPiece> spineLinings(const MeasuredBook& book, int layers,
         const bool isFirst = layer == 0;
         pieces.push_back({PieceUse::spineLining, isFirst ? PieceStock::cloth : PieceStock::lining,
                           isFirst ? spine + house.liningOverlap * 2 : spine, height, 1,
-                          Grain::alongHeight, true});
+                          GrainWay::alongHeight, true});
     }
     return pieces;
 }

@@ -15,7 +15,7 @@ namespace headcap::core {
 
 // Which side the grain runs along. A sheet without grain (handmade) and a piece to which it is
 // indifferent are `none`, and turn freely.
-enum class Grain { none, alongWidth, alongHeight };
+enum class GrainWay { none, alongWidth, alongHeight };
 
 // How much paper grows when pasted, in millionths of its size, across and along the grain.
 struct Stretch {
@@ -31,7 +31,7 @@ struct EdgeTrim {
 struct StockSheet {
     std::string id;
     Length width, height;
-    Grain grain = Grain::none;
+    GrainWay grain = GrainWay::none;
     int count = 1;
     std::optional<std::int64_t> cost; // millionths; unset: its area
     bool isKeptBack = false;          // taken only where nothing else will do
@@ -42,7 +42,7 @@ struct StockSheet {
 struct WantedPiece {
     std::string id;
     Length width, height; // as wanted in the book: after pasting, drying and trimming
-    Grain grain = Grain::none;
+    GrainWay grain = GrainWay::none;
     int count = 1;                     // the most wanted
     std::optional<std::int64_t> value; // millionths; unset: its area
     bool isPasted = false;             // cut smaller by the sheet's stretch
@@ -101,7 +101,7 @@ struct SheetCut {
 struct PlannedOffcut {
     SheetPlace on;
     CutRect at;
-    Grain grain = Grain::none;
+    GrainWay grain = GrainWay::none;
 };
 
 enum class LeftOutReason {

@@ -24,7 +24,7 @@ public:
         WorkPiece strip =
             piece(PieceUse::jointStrip, stock, m_house.jointOverlap * 2 + m_house.joint);
         strip.isPasted = true;
-        strip.grain = stock == PieceStock::leather ? Grain::none : Grain::alongHeight;
+        strip.grain = stock == PieceStock::leather ? GrainWay::none : GrainWay::alongHeight;
         return strip;
     }
     [[nodiscard]] WorkPiece guard() const {

@@ -55,7 +55,7 @@ struct WorkPiece {
     PieceStock stock = PieceStock::board;
     Length width, height;
     int count = 1;
-    Grain grain = Grain::alongHeight;
+    GrainWay grain = GrainWay::alongHeight;
     bool isPasted = false; // all over, so that it stretches: see Stretch
     FigureSource source = FigureSource::house;
 };

@@ -129,15 +129,15 @@ private:
             find(PlanFault::turnedAgainstRule, index);
         }
         const bool runsAcross = (piece.grain != sheet.grain) != placed.isTurned;
-        if (piece.grain != Grain::none && sheet.grain != Grain::none && runsAcross) {
+        if (piece.grain != GrainWay::none && sheet.grain != GrainWay::none && runsAcross) {
             find(PlanFault::wrongGrain, index);
         }
     }
 
     void checkSize(std::size_t index, const PlacedPiece& placed, const WantedPiece& piece,
                    const StockSheet& sheet) {
-        const bool isAlongX = sheet.grain == Grain::alongWidth;
-        const bool isAlongY = sheet.grain == Grain::alongHeight;
+        const bool isAlongX = sheet.grain == GrainWay::alongWidth;
+        const bool isAlongY = sheet.grain == GrainWay::alongHeight;
         const Stretch by = piece.isPasted ? sheet.stretch : Stretch{};
         const Length acrossX = placed.isTurned ? piece.height : piece.width;
         const Length acrossY = placed.isTurned ? piece.width : piece.height;

@@ -13,18 +13,18 @@ using Error = std::optional<PlanFileError>;
 
 constexpr double kPpmPerCent = 10'000;
 
-Grain grainOf(PlanJsonFields& fields, const char* none) {
+GrainWay grainOf(PlanJsonFields& fields, const char* none) {
     const std::string word = fields.word("grain");
     if (word == "width") {
-        return Grain::alongWidth;
+        return GrainWay::alongWidth;
     }
     if (word == "height") {
-        return Grain::alongHeight;
+        return GrainWay::alongHeight;
     }
     if (!word.empty() && word != none) {
         fields.fail(PlanFileFault::unknownWord, "grain");
     }
-    return Grain::none;
+    return GrainWay::none;
 }
 
 EdgeTrim trimOf(PlanJsonFields& fields, Error& error) {

@@ -18,13 +18,13 @@ Json millimetres(Length length) {
     return millionths(length.count());
 }
 
-const char* wordOf(Grain grain) {
+const char* wordOf(GrainWay grain) {
     switch (grain) {
-    case Grain::alongWidth:
+    case GrainWay::alongWidth:
         return "width";
-    case Grain::alongHeight:
+    case GrainWay::alongHeight:
         return "height";
-    case Grain::none:
+    case GrainWay::none:
         break;
     }
     return "none";

@@ -31,8 +31,8 @@ CutSize cutSize(const WantedPiece& piece, const StockSheet& sheet, bool isTurned
     }
     if (piece.isPasted) {
         const Stretch& by = sheet.stretch;
-        const bool alongWidth = sheet.grain == Grain::alongWidth;
-        const bool alongHeight = sheet.grain == Grain::alongHeight;
+        const bool alongWidth = sheet.grain == GrainWay::alongWidth;
+        const bool alongHeight = sheet.grain == GrainWay::alongHeight;
         size.width = beforeStretch(size.width, alongWidth ? by.alongPpm : by.acrossPpm);
         size.height = beforeStretch(size.height, alongHeight ? by.alongPpm : by.acrossPpm);
     }
@@ -45,7 +45,7 @@ bool mayLie(const WantedPiece& piece, const StockSheet& sheet, bool isTurned, bo
     if (isTurned && !mayTurn) {
         return false;
     }
-    if (piece.grain == Grain::none || sheet.grain == Grain::none) {
+    if (piece.grain == GrainWay::none || sheet.grain == GrainWay::none) {
         return true;
     }
     return (piece.grain == sheet.grain) != isTurned;

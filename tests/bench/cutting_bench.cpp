@@ -71,13 +71,13 @@ CutProblem workshopPlan(unsigned seed) {
         problem.sheets.push_back({std::to_string(i),
                                   Length::millimetres(isWhole ? 1000 : between(150, 500)),
                                   Length::millimetres(isWhole ? 700 : between(200, 600)),
-                                  i % 3 == 0 ? Grain::alongWidth : Grain::alongHeight});
+                                  i % 3 == 0 ? GrainWay::alongWidth : GrainWay::alongHeight});
     }
     for (int i = 0; i < 15; ++i) {
         const bool isStrip = i % 2 == 0;
         problem.pieces.push_back(
             {std::to_string(i), Length::millimetres(isStrip ? between(12, 60) : between(120, 320)),
-             Length::millimetres(between(150, 320)), i % 4 == 0 ? Grain::none : Grain::alongHeight,
+             Length::millimetres(between(150, 320)), i % 4 == 0 ? GrainWay::none : GrainWay::alongHeight,
              2});
     }
     return problem;

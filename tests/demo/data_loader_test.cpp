@@ -58,7 +58,7 @@ std::unique_ptr<Told> tell(std::string_view people, std::string_view job) {
 constexpr std::string_view kPeople =
     R"({"story": [{"when": "day -9 08:00", "say": "People", "add": {
   "person": [{"key": "@orrin", "name": "Orrin"}], "owner": [{"key": "@pilots", "name": "Pilots"}],
-  "material": [{"key": "@m", "name": "Paste", "grammage_mg_m2": 0}],
+  "material": [{"key": "@m", "name": "Paste"}],
   "lot": [{"key": "@paste", "number": "{yy}-001", "material": "@m", "ledger_entry": [{"amount": "10 g"}]}]}}]})";
 
 std::string jobFile(const std::string& step) {

@@ -160,6 +160,15 @@ std::optional<RecordRef> DayOfWork::undoAndRedo() {
     return std::nullopt;
 }
 
+bool isKept(Stores stores, const RecordRef& ref) {
+    if (stores.records.find(ref)) {
+        return true;
+    }
+    const auto history = stores.journal.historyOf(ref);
+    return !history.empty() && history.front().kind == EntryKind::undo &&
+           history.front().sequence == stores.journal.latest(1).front().sequence;
+}
+
 std::string findings(Stores stores) {
     std::string all;
     for (const VerifyFinding& finding : stores.upkeep.verify(kGoOn).findings) {

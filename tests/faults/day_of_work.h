@@ -53,6 +53,10 @@ private:
     std::int64_t m_reports = 0;
 };
 
+// Whether a record that was acknowledged is there; or was, and the journal says that the last thing
+// done was to undo it, for the end may come between an undo and the redo that follows.
+[[nodiscard]] bool isKept(core::Stores stores, const core::RecordRef& ref);
+
 // What a check of the whole finds, as lines; empty where it is sound.
 [[nodiscard]] std::string findings(core::Stores stores);
 

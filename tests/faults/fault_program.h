@@ -20,7 +20,22 @@ public:
 
     void lost(const std::string& what) {
         ++m_lost;
-        std::printf("LOST     %s\n", what.c_str());
+        if (!m_isControl) {
+            std::printf("LOST     %s\n", what.c_str());
+        }
+    }
+    // A control runs what must lose something, for a program that can't find a loss proves nothing.
+    template <class Work>
+    void control(const std::string& name, Work work) {
+        const int before = m_lost;
+        m_isControl = true;
+        work();
+        m_isControl = false;
+        const bool hasLost = m_lost > before;
+        m_lost = before;
+        if (!hasLost) {
+            lost("the control: " + name + " lost nothing");
+        }
     }
     // The exit status.
     int close(const std::string& tried) const {
@@ -31,6 +46,7 @@ public:
 private:
     int m_rounds;
     int m_lost = 0;
+    bool m_isControl = false;
 };
 
 } // namespace headcap::test

@@ -119,7 +119,7 @@ std::size_t killWork(FaultProgram& program, Scene& scene) {
     const auto open = workshops.open(scene.folder);
     const auto refs = reported(said);
     for (const core::RecordRef& ref : refs) {
-        if (!open->stores().records.find(ref)) {
+        if (!isKept(open->stores(), ref)) {
             program.lost("a " + std::string{core::nameOf(ref.kind)} + " reported as saved");
         }
     }

@@ -84,7 +84,7 @@ void loseThePower(FaultProgram& program, const Day& day, const std::filesystem::
         const auto open = workshops.open(folder);
         const auto expected = acknowledgedBefore(day, end);
         for (std::int64_t i = 0; i < expected; ++i) {
-            if (!open->stores().records.find(day.done[static_cast<std::size_t>(i)])) {
+            if (!isKept(open->stores(), day.done[static_cast<std::size_t>(i)])) {
                 program.lost("a record acknowledged before the power failed " + where);
             }
         }
@@ -106,6 +106,14 @@ int main(int argc, char** argv) {
     const TempFolder temp;
     const Day day = work(temp.path() / "workshop", clock);
     std::mt19937_64 chance(2031);
+    program.control("a disk on which nothing was ever synced", [&] {
+        Day unsynced = day;
+        std::erase_if(unsynced.log, [](const DiskOp& op) { return op.what == DiskOp::What::sync; });
+        for (std::size_t i = 1; i <= 3; ++i) {
+            loseThePower(program, unsynced, temp.path() / "workshop", clock,
+                         unsynced.log.size() * i / 4, chance);
+        }
+    });
     for (int i = 0; i < program.rounds(); ++i) {
         std::uniform_int_distribution<std::size_t> point(1, day.log.size());
         loseThePower(program, day, temp.path() / "workshop", clock, point(chance), chance);

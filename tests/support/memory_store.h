@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <filesystem>
+#include <fstream>
 #include <map>
 #include <memory>
 #include <set>
@@ -226,7 +227,7 @@ private:
                 return core::Refusal{Code::neverDeleted, ref, {}};
             }
             for (const auto& [other, one] : m_records) {
-                const auto named = core::referencesOf(one.record);
+                const auto named = core::referencesOf(asChanged(other, one.record, change));
                 const bool goesToo =
                     std::any_of(change.writes.begin(), change.writes.end(), [&](const auto& w) {
                         return w.what == core::Write::What::remove &&
@@ -247,6 +248,16 @@ private:
             }
         }
         return std::nullopt;
+    }
+
+    static const core::AnyRecord& asChanged(const core::RecordRef& ref, const core::AnyRecord& kept,
+                                            const core::Change& change) {
+        for (const core::Write& write : change.writes) {
+            if (write.what == core::Write::What::update && core::refOf(write.record) == ref) {
+                return write.record;
+            }
+        }
+        return kept;
     }
 
     void write(core::JournalEntry entry) {
@@ -375,6 +386,9 @@ public:
     explicit MemoryFiles(std::filesystem::path folder) : m_folder(std::move(folder)) {}
     core::Digest put(Shelf, std::span<const std::byte> bytes, std::string_view) override {
         const core::Digest digest = core::sha256(bytes);
+        std::ofstream{pathOf(Shelf::photograph, digest), std::ios::binary}.write(
+            reinterpret_cast<const char*>(bytes.data()),
+            static_cast<std::streamsize>(bytes.size()));
         m_kept.insert(digest);
         return digest;
     }

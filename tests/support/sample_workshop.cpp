@@ -142,7 +142,7 @@ void SampleWorkshop::fillGrafting() {
                           .keptAt = "envelope 2"});
     store.put(core::Hazard{.id = ids.next<core::Hazard>(),
                            .item = book.item.id,
-                           .term = "arsenical green",
+                           .term = "arsenical_green",
                            .state = core::HazardState::suspected,
                            .place = "cover paper",
                            .method = "by eye",

@@ -79,7 +79,7 @@ std::vector<core::MaterialUse> UsesEditor::taken() {
 }
 
 FieldRow* UsesEditor::troubled() const {
-    for (const UseRow* row : m_rows) {
+    for (UseRow* row : m_rows) {
         if (FieldRow* wrong = row->form().troubled()) {
             return wrong;
         }

@@ -49,17 +49,21 @@ void drawAccounts(QPainter& painter, const Json& accounts, const QSizeF& leaf, I
         return;
     }
     const bool plain = accounts.value("plain", false);
-    const Pen pen{leaf.height() / 112, leaf.height() / 540, 0.42};
-    const Pen large{pen.tall * 1.5, pen.broad * 1.25, 0.42};
+    const double tall = leaf.height() / (plain ? 78 : 112);
+    const Pen pen{tall, tall * 0.2, 0.42};
+    const Pen large{tall * (plain ? 1.25 : 1.5), tall * 0.25, 0.42};
     const QString heading = textOf(accounts, "heading");
     writeLine(painter, heading, large, (leaf.width() - writtenWidth(heading, large)) / 2,
               leaf.height() * 0.085, seed);
     double y = leaf.height() * 0.145;
-    const double pitch = leaf.height() * (plain ? 0.047 : 0.0385);
+    const double pitch = leaf.height() * (plain ? 0.055 : 0.0385);
     const Json& entries = accounts.at("entries");
-    for (std::size_t i = accounts.value("from", 0U), row = 0; y < leaf.height() * 0.955;
-         ++i, ++row) {
-        const auto entry = QString::fromStdString(entries[i % entries.size()].get<std::string>());
+    const std::size_t from = accounts.value("from", std::size_t{0});
+    // A page of accounts is filled to its foot; a text ends.
+    for (std::size_t row = 0; y < leaf.height() * 0.955 && !(plain && row == entries.size());
+         ++row) {
+        const auto entry =
+            QString::fromStdString(entries[(from + row) % entries.size()].get<std::string>());
         const Seed line = mixed(seed, static_cast<Seed>(row) + 3);
         const bool under = entry.startsWith(QLatin1Char('>'));
         if (!under && !plain && row % 4 == 0) {

@@ -52,7 +52,8 @@ double reachOfLand(const Chart& chart, double y, Seed seed) {
     const auto part = [&](Seed salt, double cell) {
         return static_cast<double>(Noise{mixed(seed, salt), tall * cell}.at(7.0 * salt, y));
     };
-    const double off = (y - chart.mouth) / (tall * 0.028);
+    // The river's inlet, with bends of its own.
+    const double off = (y - chart.mouth) / (tall * 0.022) + 0.5 * part(6, 0.02);
     return chart.box.width() *
            (0.40 + 0.15 * part(1, 0.34) + 0.085 * part(2, 0.12) + 0.035 * part(3, 0.045) +
             0.012 * part(4, 0.016) + 0.005 * part(5, 0.006) - 0.22 * std::exp(-off * off));

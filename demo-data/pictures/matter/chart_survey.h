@@ -18,6 +18,11 @@ struct Chart {
     QRectF box;        // within its border
     QPainterPath land; // mainland and islands
     std::vector<QPointF> towns;
+    double mouth = 0; // of the river
+    QPointF rose;
+    QRectF ship;
+    QRectF cartouche;
+    std::vector<QRectF> taken; // by rose, ship and cartouche
 };
 
 [[nodiscard]] Chart surveyed(const Json& map, const QSizeF& leaf, Seed seed);

@@ -13,14 +13,20 @@
 
 #include "app/look/dress.h"
 #include "app/pages/page_table.h"
+#include "app/pages/photographs_page.h"
+#include "app/photo/contact_sheet.h"
+#include "app/photo/photo_grid.h"
 #include "app/shell/bench_line.h"
 #include "app/shell/job_view.h"
 #include "app/shell/main_window.h"
 #include "app/shell/worklist_view.h"
+#include "tests/support/sample_survey.h"
 #include "tests/support/sample_workshop.h"
 
 namespace headcap::tests {
 namespace {
+
+constexpr int kReadingMs = 150; // until photographs are read
 
 // A window on the sample workshop, brought to where the picture is taken.
 struct Scene {
@@ -49,6 +55,21 @@ std::vector<Scene> scenes() {
          [](app::MainWindow& window, SampleWorkshop&) { window.go({ViewId::newJob}); }},
         {QStringLiteral("keys"),
          [](app::MainWindow& window, SampleWorkshop&) { window.go({ViewId::keys}); }},
+        {QStringLiteral("workshop"),
+         [](app::MainWindow& window, SampleWorkshop&) { window.go({ViewId::workshop}); }},
+        {QStringLiteral("form-open"),
+         [](app::MainWindow& window, SampleWorkshop& sample) {
+             const auto piece = sample.file(*sample.grafting).pieces.front();
+             window.go({.view = ViewId::job,
+                        .job = sample.grafting,
+                        .page = core::Page::book,
+                        .record = core::refOf(piece.id)});
+         }},
+        {QStringLiteral("state"),
+         [](app::MainWindow& window, SampleWorkshop& sample) {
+             window.go({.view = ViewId::job, .job = sample.grafting});
+             QTest::keyClick(window.current(), Qt::Key_J, Qt::ControlModifier);
+         }},
         {QStringLiteral("bench-line"),
          [](app::MainWindow& window, SampleWorkshop& sample) {
              window.go({.view = ViewId::job, .job = sample.grafting});
@@ -64,6 +85,27 @@ std::vector<Scene> scenes() {
              QTest::keyClick(&jobView(window).benchLine().line(), Qt::Key_Return);
          }},
     };
+    const auto choosePhotograph = [](app::MainWindow& window, SampleWorkshop& sample) {
+        window.go({.view = ViewId::job, .job = sample.grafting, .page = core::Page::photographs});
+        auto* page = qobject_cast<app::PhotographsPage*>(jobView(window).currentPage());
+        page->goTo(core::refOf(sample.file(*sample.grafting).photographs[3].id));
+        return page;
+    };
+    all.push_back({QStringLiteral("whole-photographs-chosen"), choosePhotograph, true});
+    all.push_back({QStringLiteral("photographs-large"),
+                   [choosePhotograph](app::MainWindow& window, SampleWorkshop& sample) {
+                       auto& grid =
+                           choosePhotograph(window, sample)->sheet().grid(core::PhotoRole::before);
+                       QTest::keyClick(&grid, Qt::Key_Return);
+                   }});
+    all.push_back(
+        {QStringLiteral("whole-survey-chosen"),
+         [](app::MainWindow& window, SampleWorkshop& sample) {
+             window.go({.view = ViewId::job, .job = sample.grafting, .page = core::Page::survey});
+             jobView(window).currentPage()->goTo(
+                 core::refOf(sample.file(*sample.grafting).findings[0].id));
+         },
+         true});
     for (const app::PageEntry& entry : app::pageTable()) {
         const QString name = app::titleOf(entry.page).toLower();
         all.push_back({QStringLiteral("page-") + name,
@@ -86,6 +128,8 @@ std::vector<Scene> scenes() {
 void take(const Scene& scene, const QDir& folder, const QString& tone, int scale) {
     for (const int width : {1024, 1440}) {
         SampleWorkshop sample;
+        addSurvey(sample);
+        addPhotographs(sample);
         app::Session session{sample.means()};
         app::MainWindow window{session};
         window.resize(width, scene.isTall ? 2400 : width == 1024 ? 768 : 900);
@@ -95,9 +139,7 @@ void take(const Scene& scene, const QDir& folder, const QString& tone, int scale
             return;
         }
         scene.set(window, sample);
-        for (int i = 0; i < 5; ++i) {
-            QApplication::processEvents();
-        }
+        QTest::qWait(kReadingMs);
         const QString file =
             QStringLiteral("%1-%2-%3-%4x.png").arg(scene.name, tone).arg(width).arg(scale);
         window.grab().save(folder.filePath(file));

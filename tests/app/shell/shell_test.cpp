@@ -9,6 +9,8 @@
 
 #include "app/form/field_row.h"
 #include "app/form/form_base.h"
+#include "app/form/record_choices.h"
+#include "app/form/record_list.h"
 #include "app/pages/job_page.h"
 #include "app/session/actions.h"
 #include "app/shell/bench_line.h"
@@ -22,6 +24,7 @@
 #include "app/shell/station.h"
 #include "app/shell/view_table.h"
 #include "app/shell/worklist_view.h"
+#include "core/custody/hazards.h"
 #include "tests/support/sample_workshop.h"
 
 namespace headcap::app {
@@ -171,13 +174,14 @@ TEST_F(ShellTest, keepsTheLineWhereItCouldNotBeSaved) {
 TEST_F(ShellTest, aNoteOfTheMarginGoesToItsPlaceByEnter) {
     ASSERT_TRUE(openGrafting());
     for (MarginNote* note : job().margin().findChildren<MarginNote*>()) {
-        if (note->accessibleName().contains(QStringLiteral("arsenical"))) {
+        if (note->accessibleName().contains(QStringLiteral("arsenical"), Qt::CaseInsensitive)) {
             note->setFocus();
             QTest::keyClick(note, Qt::Key_Return);
         }
     }
     EXPECT_EQ(job().page(), core::Page::book);
-    EXPECT_EQ(row(QStringLiteral("Hazard"))->text(), QStringLiteral("arsenical green"));
+    EXPECT_EQ(row(QStringLiteral("Hazard"))->text().toStdString(),
+              core::hazardName("arsenical_green"));
     EXPECT_TRUE(row(QStringLiteral("Hazard"))->isVisible());
 }
 
@@ -213,6 +217,38 @@ TEST_F(ShellTest, takesInABook) {
     EXPECT_EQ(line->owner, "Mere College"); // known already: not a second one
     EXPECT_EQ(window.currentId(), ViewId::job);
     EXPECT_EQ(sample.store.all(core::RecordKind::owner).size(), 7U);
+}
+
+TEST_F(ShellTest, takesInABookThatHasBeenHereBefore) {
+    press(ActionId::newJob);
+    auto* view = qobject_cast<NewJobView*>(window.current());
+    ASSERT_NE(view, nullptr);
+    const std::size_t books = sample.store.all(core::RecordKind::item).size();
+    for (FormBase* form : view->findChildren<FormBase*>()) {
+        if (FieldRow* found = form->rowLabelled(QStringLiteral("Seen before"))) {
+            QTest::keyClicks(found->control(), QStringLiteral("Sermons on the Tides"));
+        }
+    }
+    EXPECT_TRUE(view->takeIn());
+    EXPECT_EQ(sample.store.all(core::RecordKind::item).size(), books);
+    const auto line = sample.store.numbered("2031-017");
+    ASSERT_TRUE(line.has_value());
+    EXPECT_EQ(sample.file(line->id).otherJobs.size(), 1U);
+}
+
+TEST_F(ShellTest, aPersonWhoIsEnteredCanBeChosen) {
+    ASSERT_TRUE(window.go({ViewId::workshop}));
+    RecordList<core::Person>* people = nullptr;
+    for (ListSection* list : window.current()->findChildren<ListSection*>()) {
+        people = dynamic_cast<RecordList<core::Person>*>(list);
+    }
+    ASSERT_NE(people, nullptr);
+    people->startNew();
+    QWidget* name = people->form().rowLabelled(QStringLiteral("Name"))->control();
+    QTest::keyClicks(name, QStringLiteral("L. Fenn"));
+    QTest::keyClick(name, Qt::Key_Return);
+    const auto choices = peopleOf(session)();
+    EXPECT_EQ(choices.back().words, QStringLiteral("L. Fenn"));
 }
 
 // Every control that can have the focus says what it is, on every view and page.

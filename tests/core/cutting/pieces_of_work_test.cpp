@@ -53,7 +53,7 @@ TEST(EndpaperPieces, foldPastedownAndFreeLeafFromOneSheetAlongTheGrain) {
     const std::vector<WorkPiece> pieces = endpaperPieces(EndpaperKind::tippedFold, kA5, kHouse);
     ASSERT_EQ(pieces.size(), 1U);
     EXPECT_EQ(pieces[0].count, 2);
-    EXPECT_EQ(pieces[0].grain, Grain::alongHeight);
+    EXPECT_EQ(pieces[0].grain, GrainWay::alongHeight);
     EXPECT_EQ(pieces[0].width, (mm(148) + kHouse.endpaperTrim) * 2);
     EXPECT_EQ(pieces[0].height, mm(210) + kHouse.endpaperTrim * 2);
 }
@@ -66,7 +66,7 @@ TEST(EndpaperPieces, haveWhatEachKindNeeds) {
     EXPECT_EQ(find(cloth, PieceUse::jointStrip)->stock, PieceStock::cloth);
     EXPECT_TRUE(find(cloth, PieceUse::endpaperLeaf));
     const auto leather = uses(EndpaperKind::leatherJointed);
-    EXPECT_EQ(find(leather, PieceUse::jointStrip)->grain, Grain::none);
+    EXPECT_EQ(find(leather, PieceUse::jointStrip)->grain, GrainWay::none);
     EXPECT_TRUE(find(uses(EndpaperKind::guarded), PieceUse::guardStrip));
     EXPECT_GT(uses(EndpaperKind::wrappedRound)[0].width, uses(EndpaperKind::sewnFold)[0].width);
 }

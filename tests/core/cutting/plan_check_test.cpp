@@ -18,9 +18,9 @@ Length mm(std::int64_t n) {
 // Two endpapers beside each other and a strip below them, with the rest kept.
 CutProblem smallProblem() {
     CutProblem problem;
-    problem.sheets.push_back({"sheet", mm(700), mm(500), Grain::alongHeight, 1});
-    problem.pieces.push_back({"endpaper", mm(300), mm(220), Grain::alongHeight, 2});
-    problem.pieces.push_back({"strip", mm(600), mm(30), Grain::alongWidth, 1});
+    problem.sheets.push_back({"sheet", mm(700), mm(500), GrainWay::alongHeight, 1});
+    problem.pieces.push_back({"endpaper", mm(300), mm(220), GrainWay::alongHeight, 2});
+    problem.pieces.push_back({"strip", mm(600), mm(30), GrainWay::alongWidth, 1});
     problem.rules.leastStrip = mm(10);
     problem.rules.leastOffcut = mm(20);
     return problem;
@@ -40,8 +40,8 @@ CutPlan handPlan() {
     };
     plan.leftOut = {{1, 1, LeftOutReason::fitsNoSheet}};
     plan.offcuts = {
-        {on, {mm(0), mm(220), mm(700), mm(280)}, Grain::alongHeight},
-        {on, {mm(600), mm(0), mm(100), mm(220)}, Grain::alongHeight},
+        {on, {mm(0), mm(220), mm(700), mm(280)}, GrainWay::alongHeight},
+        {on, {mm(600), mm(0), mm(100), mm(220)}, GrainWay::alongHeight},
     };
     plan.usedArea = areaOf(mm(600), mm(220));
     plan.value = plan.usedArea.count();
@@ -87,7 +87,7 @@ INSTANTIATE_TEST_SUITE_P(
         Spoilt{PlanFault::wrongSize, [](auto& q, auto&) { q.pieces[0].width = mm(301); }},
         Spoilt{PlanFault::wrongSize, [](auto& q, auto&) { q.pieces[0].overlap = mm(1); }},
         Spoilt{PlanFault::wrongGrain,
-               [](auto& q, auto&) { q.sheets[0].grain = Grain::alongWidth; }},
+               [](auto& q, auto&) { q.sheets[0].grain = GrainWay::alongWidth; }},
         Spoilt{PlanFault::turnedAgainstRule,
                [](auto& q, auto& p) {
                    q.rules.mayTurn = false;
@@ -99,7 +99,7 @@ INSTANTIATE_TEST_SUITE_P(
                [](auto&, auto& p) { p.offcuts[0].at.height = mm(281); }},
         Spoilt{PlanFault::offcutTooSmall, [](auto& q, auto&) { q.rules.leastOffcut = mm(101); }},
         Spoilt{PlanFault::wrongOffcutGrain,
-               [](auto&, auto& p) { p.offcuts[0].grain = Grain::none; }},
+               [](auto&, auto& p) { p.offcuts[0].grain = GrainWay::none; }},
         Spoilt{PlanFault::areasDoNotAddUp, [](auto&, auto& p) { p.offcuts.pop_back(); }},
         Spoilt{PlanFault::wrongValue, [](auto&, auto& p) { p.value += 1; }},
         Spoilt{PlanFault::wrongCost, [](auto&, auto& p) { p.cost = 0; }}));

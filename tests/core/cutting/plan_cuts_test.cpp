@@ -23,7 +23,7 @@ CutPlan plan(const CutProblem& problem) {
     return *found;
 }
 
-CutProblem oneSheet(Length width, Length height, Grain grain, CutObjective objective) {
+CutProblem oneSheet(Length width, Length height, GrainWay grain, CutObjective objective) {
     CutProblem problem;
     problem.objective = objective;
     problem.sheets.push_back({"sheet", width, height, grain, 1});
@@ -33,7 +33,7 @@ CutProblem oneSheet(Length width, Length height, Grain grain, CutObjective objec
 // Published, or computed where said so: how many pieces a sheet gives, by its grain.
 struct GrainCount {
     Length sheetAcross, sheetTall, pieceAlong, pieceAcross;
-    Grain sheetGrain;
+    GrainWay sheetGrain;
     std::size_t expected;
 };
 
@@ -43,7 +43,7 @@ TEST_P(GrainCounts, areThoseOfTheTable) {
     const GrainCount& row = GetParam();
     CutProblem problem =
         oneSheet(row.sheetAcross, row.sheetTall, row.sheetGrain, CutObjective::mostValue);
-    problem.pieces.push_back({"piece", row.pieceAcross, row.pieceAlong, Grain::alongHeight, 100});
+    problem.pieces.push_back({"piece", row.pieceAcross, row.pieceAlong, GrainWay::alongHeight, 100});
     EXPECT_EQ(plan(problem).placed.size(), row.expected);
 }
 
@@ -53,28 +53,28 @@ INSTANTIATE_TEST_SUITE_P(
     testing::Values(
         // 8.5 × 11 in, pieces 5.5 in along the grain × 4.25: published 4 with the grain long
         GrainCount{kQuarterInch * 34, kQuarterInch * 44, kQuarterInch * 22, kQuarterInch * 17,
-                   Grain::alongHeight, 4},
+                   GrainWay::alongHeight, 4},
         GrainCount{kQuarterInch * 34, kQuarterInch * 44, kQuarterInch * 22, kQuarterInch * 17,
-                   Grain::alongWidth, 2},
+                   GrainWay::alongWidth, 2},
         // 640 × 900 mm, pieces 260 along the grain × 360: computed
-        GrainCount{mm(640), mm(900), mm(260), mm(360), Grain::alongHeight, 3},
-        GrainCount{mm(640), mm(900), mm(260), mm(360), Grain::alongWidth, 4}));
+        GrainCount{mm(640), mm(900), mm(260), mm(360), GrainWay::alongHeight, 3},
+        GrainCount{mm(640), mm(900), mm(260), mm(360), GrainWay::alongWidth, 4}));
 
 TEST(PlanCuts, turnsFreelyWhatHasNoGrain) {
-    CutProblem problem = oneSheet(mm(300), mm(100), Grain::alongWidth, CutObjective::allPieces);
+    CutProblem problem = oneSheet(mm(300), mm(100), GrainWay::alongWidth, CutObjective::allPieces);
     problem.pieces.push_back({"label", mm(100), mm(300)});
     EXPECT_TRUE(plan(problem).placed.at(0).isTurned);
-    problem.pieces[0].grain = Grain::alongWidth;
+    problem.pieces[0].grain = GrainWay::alongWidth;
     EXPECT_EQ(plan(problem).leftOut.at(0).reason, LeftOutReason::fitsNoSheet);
-    problem.sheets[0].grain = Grain::none; // handmade
+    problem.sheets[0].grain = GrainWay::none; // handmade
     EXPECT_EQ(plan(problem).placed.size(), 1U);
     problem.rules.mayTurn = false;
     EXPECT_EQ(plan(problem).placed.size(), 0U);
 }
 
 TEST(PlanCuts, losesAKerfAtEachCut) {
-    CutProblem problem = oneSheet(mm(100), mm(50), Grain::none, CutObjective::mostValue);
-    problem.pieces.push_back({"strip", mm(20), mm(50), Grain::none, 9});
+    CutProblem problem = oneSheet(mm(100), mm(50), GrainWay::none, CutObjective::mostValue);
+    problem.pieces.push_back({"strip", mm(20), mm(50), GrainWay::none, 9});
     EXPECT_EQ(plan(problem).placed.size(), 5U);
     problem.rules.kerf = mm(1);
     EXPECT_EQ(plan(problem).placed.size(), 4U);
@@ -83,8 +83,8 @@ TEST(PlanCuts, losesAKerfAtEachCut) {
 }
 
 TEST(PlanCuts, cutsNoStripNarrowerThanTheShearCan) {
-    CutProblem problem = oneSheet(mm(103), mm(50), Grain::none, CutObjective::mostValue);
-    problem.pieces.push_back({"half", mm(50), mm(50), Grain::none, 2});
+    CutProblem problem = oneSheet(mm(103), mm(50), GrainWay::none, CutObjective::mostValue);
+    problem.pieces.push_back({"half", mm(50), mm(50), GrainWay::none, 2});
     problem.rules.leastStrip = mm(10);
     EXPECT_EQ(plan(problem).placed.size(), 1U); // two would leave 3 mm
     problem.sheets[0].width = mm(110);
@@ -94,7 +94,7 @@ TEST(PlanCuts, cutsNoStripNarrowerThanTheShearCan) {
 }
 
 TEST(PlanCuts, trimsDamagedEdgesFirst) {
-    CutProblem problem = oneSheet(mm(220), mm(120), Grain::none, CutObjective::allPieces);
+    CutProblem problem = oneSheet(mm(220), mm(120), GrainWay::none, CutObjective::allPieces);
     problem.sheets[0].trim = {mm(10), mm(10), mm(5), mm(15)};
     problem.pieces.push_back({"leaf", mm(200), mm(100)});
     const CutPlan found = plan(problem);
@@ -105,9 +105,9 @@ TEST(PlanCuts, trimsDamagedEdgesFirst) {
 }
 
 TEST(PlanCuts, cutsPastedPiecesSmallerByTheStretchAndLeavesOverlap) {
-    CutProblem problem = oneSheet(mm(700), mm(500), Grain::alongHeight, CutObjective::allPieces);
+    CutProblem problem = oneSheet(mm(700), mm(500), GrainWay::alongHeight, CutObjective::allPieces);
     problem.sheets[0].stretch = {20'000, 2'000}; // 2 % across, 0.2 % along
-    problem.pieces.push_back({"pastedown", mm(204), mm(250), Grain::alongHeight});
+    problem.pieces.push_back({"pastedown", mm(204), mm(250), GrainWay::alongHeight});
     problem.pieces[0].isPasted = true;
     problem.pieces[0].overlap = mm(5);
     const CutRect at = plan(problem).placed.at(0).at;
@@ -117,9 +117,9 @@ TEST(PlanCuts, cutsPastedPiecesSmallerByTheStretchAndLeavesOverlap) {
 
 CutProblem offcutsAndSheets() {
     CutProblem problem;
-    problem.sheets.push_back({"whole", mm(1000), mm(700), Grain::alongHeight, 3});
-    problem.sheets.push_back({"offcut", mm(320), mm(450), Grain::alongHeight, 1});
-    problem.pieces.push_back({"endpaper", mm(300), mm(220), Grain::alongHeight, 2});
+    problem.sheets.push_back({"whole", mm(1000), mm(700), GrainWay::alongHeight, 3});
+    problem.sheets.push_back({"offcut", mm(320), mm(450), GrainWay::alongHeight, 1});
+    problem.pieces.push_back({"endpaper", mm(300), mm(220), GrainWay::alongHeight, 2});
     return problem;
 }
 
@@ -135,7 +135,7 @@ TEST(PlanCuts, keepsBackWhatIsToBeKept) {
     CutProblem problem = offcutsAndSheets();
     problem.sheets[1].isKeptBack = true;
     EXPECT_EQ(plan(problem).placed.at(0).on.sheet, 0U);
-    problem.sheets[0].grain = Grain::alongWidth;
+    problem.sheets[0].grain = GrainWay::alongWidth;
     problem.rules.mayTurn = false; // now only the kept sheet will do
     EXPECT_EQ(plan(problem).placed.at(0).on.sheet, 1U);
 }
@@ -148,8 +148,8 @@ TEST(PlanCuts, spendsCommonPaperBeforeRare) {
 }
 
 TEST(PlanCuts, leavesOneLargeOffcut) {
-    CutProblem problem = oneSheet(mm(1000), mm(700), Grain::alongHeight, CutObjective::allPieces);
-    problem.pieces.push_back({"leaf", mm(175), mm(250), Grain::alongHeight, 4});
+    CutProblem problem = oneSheet(mm(1000), mm(700), GrainWay::alongHeight, CutObjective::allPieces);
+    problem.pieces.push_back({"leaf", mm(175), mm(250), GrainWay::alongHeight, 4});
     problem.rules.leastOffcut = mm(30);
     const CutPlan found = plan(problem);
     std::int64_t area = 0;
@@ -161,8 +161,8 @@ TEST(PlanCuts, leavesOneLargeOffcut) {
 }
 
 TEST(PlanCuts, saysHowManyFindNoRoom) {
-    CutProblem problem = oneSheet(mm(210), mm(100), Grain::none, CutObjective::allPieces);
-    problem.pieces.push_back({"card", mm(100), mm(100), Grain::none, 5});
+    CutProblem problem = oneSheet(mm(210), mm(100), GrainWay::none, CutObjective::allPieces);
+    problem.pieces.push_back({"card", mm(100), mm(100), GrainWay::none, 5});
     const CutPlan found = plan(problem);
     EXPECT_EQ(found.placed.size(), 2U);
     ASSERT_EQ(found.leftOut.size(), 1U);
@@ -172,7 +172,7 @@ TEST(PlanCuts, saysHowManyFindNoRoom) {
 }
 
 TEST(PlanCuts, stopsWhenAsked) {
-    CutProblem problem = oneSheet(mm(2000), mm(1500), Grain::none, CutObjective::mostValue);
+    CutProblem problem = oneSheet(mm(2000), mm(1500), GrainWay::none, CutObjective::mostValue);
     for (int i = 0; i < 40; ++i) {
         problem.pieces.push_back({std::to_string(i), mm(101 + 7 * i), mm(397 - 5 * i)});
     }

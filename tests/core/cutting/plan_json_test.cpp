@@ -23,7 +23,7 @@ TEST(PlanFile, isReadExactly) {
     const auto problem = readCutProblem(changed("/pieces/0/value", 12.5));
     ASSERT_TRUE(problem);
     EXPECT_EQ(problem->sheets[0].height, Length::micrometres(500'500));
-    EXPECT_EQ(problem->sheets[0].grain, Grain::alongHeight);
+    EXPECT_EQ(problem->sheets[0].grain, GrainWay::alongHeight);
     EXPECT_EQ(problem->sheets[0].count, 2);
     EXPECT_EQ(problem->rules.kerf, Length::micrometres(400));
     EXPECT_EQ(problem->pieces[0].value, 12'500'000);

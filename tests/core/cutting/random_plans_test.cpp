@@ -24,7 +24,7 @@ public:
         return low + static_cast<int>(m_engine() % static_cast<unsigned>(high - low + 1));
     }
     bool oneIn(int n) { return between(1, n) == 1; }
-    Grain grain() { return static_cast<Grain>(between(0, 2)); }
+    GrainWay grain() { return static_cast<GrainWay>(between(0, 2)); }
 
 private:
     std::mt19937 m_engine;

@@ -1,0 +1,56 @@
+// The treatment report: how it stands today as it will be printed, what still keeps it from being
+// issued, what was issued before, and the ways out: paper, a PDF draft, the issue itself.
+#pragma once
+
+#include <memory>
+#include <optional>
+
+#include "app/form/record_form.h"
+#include "app/pages/job_page.h"
+#include "app/print/photo_loader.h"
+#include "core/audit/audit_point.h"
+
+class QLineEdit;
+class QPushButton;
+
+namespace headcap::app {
+
+class Label;
+class RuledList;
+namespace print {
+class ReportPreview;
+}
+
+class ReportPage : public JobPage {
+    Q_OBJECT
+public:
+    explicit ReportPage(Session& session, QWidget* parent = nullptr);
+
+    void load(const core::JobFile& file) override;
+    bool goTo(const core::RecordRef& ref) override;
+    bool print() override;
+    void enter() override;
+
+private:
+    void buildHead();
+    void buildIssued();
+    void buildAdvice();
+    void showStanding();
+    void showIssued();
+    void saveDraft();
+    void issue();
+    void openIssued();
+
+    print::PhotoLoader m_photos;
+    Label* m_standing;
+    QPushButton* m_print;
+    QPushButton* m_draft;
+    QPushButton* m_issue;
+    QLineEdit* m_changes;
+    RuledList* m_issued;
+    RecordForm<core::Job>* m_advice;
+    print::ReportPreview* m_preview;
+    std::optional<core::JobFile> m_file;
+};
+
+} // namespace headcap::app
