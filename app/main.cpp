@@ -7,6 +7,7 @@
 
 #include "app/assembly/open_window.h"
 #include "app/cli/command.h"
+#include "app/report/issuing.h"
 #include "db/workshop.h"
 #include "demo-data/build_demo.h"
 
@@ -22,6 +23,22 @@ void chooseOffscreenWhereThereIsNoDisplay() {
     if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM") && qEnvironmentVariableIsEmpty("DISPLAY") &&
         qEnvironmentVariableIsEmpty("WAYLAND_DISPLAY")) {
         qputenv("QT_QPA_PLATFORM", "offscreen");
+    }
+}
+
+// The demo's finished jobs stand the audit: one that does not is a fault of its data.
+void issueOrFail(const headcap::core::Stores& stores, const headcap::core::Clock& clock,
+                 headcap::core::IdSource& ids, const headcap::core::Id<headcap::core::Job>& job,
+                 const headcap::core::Id<headcap::core::Person>& who) {
+    using namespace headcap;
+    const auto file = core::loadJobFile(stores.records, job);
+    const auto issued =
+        file ? app::issueReport(stores, clock, ids, *file, {.who = who, .changes = {}})
+             : tl::unexpected(app::IssueRefusal{});
+    if (!issued) {
+        throw core::StoreError{core::StoreError::Code::internal,
+                               "a finished job of the demo can't be issued: " +
+                                   issued.error().sentence.toStdString()};
     }
 }
 
@@ -44,7 +61,12 @@ int main(int argc, char* argv[]) {
         .ids = ids,
         .buildDemo =
             [&](const std::filesystem::path& folder) {
-                return demo::buildDemo(workshops, clock, folder);
+                return demo::buildDemo(
+                    workshops, clock, folder,
+                    {.issueReport = [&](const core::Stores& stores, const core::Id<core::Job>& job,
+                                        const core::Id<core::Person>& who) {
+                        issueOrFail(stores, clock, ids, job, who);
+                    }});
             },
         .defaultWorkshop = usualWorkshop(),
     };

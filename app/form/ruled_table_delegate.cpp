@@ -46,9 +46,9 @@ int ascentOf(const TableCell& cell) {
     return QFontMetrics{faceFont(cell.face)}.ascent();
 }
 
-class Setting {
+class RowSetter {
 public:
-    Setting(const TableRow& row, const RuledTable& table, int width)
+    RowSetter(const TableRow& row, const RuledTable& table, int width)
         : m_row(row), m_table(table), m_width(width) {}
 
     Set set() {
@@ -129,7 +129,7 @@ private:
 };
 
 Set setOf(const RuledTable& table, const QModelIndex& index) {
-    return Setting{table.rows().row(index.row()), table, table.viewport()->width()}.set();
+    return RowSetter{table.rows().row(index.row()), table, table.viewport()->width()}.set();
 }
 
 // From the row above down to this one.

@@ -1,235 +1,60 @@
 #include "app/print/pdf_finish.h"
 
 #include <exception>
-#include <map>
 #include <span>
 #include <stdexcept>
 
-#include <qpdf/Pipeline.hh>
-#include <qpdf/QPDF.hh>
-#include <qpdf/QPDFPageDocumentHelper.hh>
-#include <qpdf/QPDFWriter.hh>
-
+#include "app/print/qpdf_pass.h"
 #include "app/print/xmp.h"
 
 namespace headcap::app::print {
 
 namespace {
 
-using Object = QPDFObjectHandle;
-
-Object text(const QString& value) {
-    return Object::newUnicodeString(value.toStdString());
-}
-
-// Writes to a device, counting and hashing on the way.
-class DevicePipeline final : public Pipeline {
-public:
-    explicit DevicePipeline(QIODevice& device) : Pipeline("report", nullptr), m_device(device) {}
-
-    void write(unsigned char const* data, size_t length) override {
-        const auto count = static_cast<qint64>(length);
-        if (m_device.write(reinterpret_cast<const char*>(data), count) != count) {
-            throw std::runtime_error(m_device.errorString().toStdString());
-        }
-        m_hash.add(std::as_bytes(std::span(data, length)));
-        m_bytes += count;
-    }
-    void finish() override {}
-
-    [[nodiscard]] PdfWritten written() { return {m_bytes, m_hash.finish()}; }
-
-private:
-    QIODevice& m_device;
-    core::Sha256 m_hash;
-    std::int64_t m_bytes = 0;
-};
-
-void setInformation(QPDF& pdf, const PdfFacts& facts) {
-    Object info = pdf.makeIndirectObject(Object::newDictionary());
-    info.replaceKey("/Title", text(facts.title));
-    info.replaceKey("/Subject", text(facts.subject));
-    info.replaceKey("/Author", text(facts.author));
-    info.replaceKey("/Creator", Object::newString(kPdfCreator));
-    info.replaceKey("/Producer", Object::newString(kPdfProducer));
-    info.replaceKey("/CreationDate", Object::newString(pdfDate(facts.madeAt)));
-    info.replaceKey("/ModDate", Object::newString(pdfDate(facts.madeAt)));
-    pdf.getTrailer().replaceKey("/Info", info);
-    pdf.getTrailer().removeKey("/ID"); // Qt's is by chance, and would be kept
-
-    Object metadata = Object::newStream(&pdf, xmpPacket(facts));
-    metadata.getDict().replaceKey("/Type", Object::newName("/Metadata"));
-    metadata.getDict().replaceKey("/Subtype", Object::newName("/XML"));
-
-    Object root = pdf.getRoot();
-    root.replaceKey("/Metadata", metadata);
-    root.replaceKey("/Lang", text(facts.language));
-    Object preferences = Object::newDictionary();
-    preferences.replaceKey("/DisplayDocTitle", Object::newBool(true));
-    root.replaceKey("/ViewerPreferences", preferences);
-}
-
-// The bookmarks: a tree linked by hand, as the format wants it.
-class Outline {
-public:
-    Outline(QPDF& pdf, double pageHeight)
-        : m_pdf(pdf), m_pageHeight(pageHeight), m_pages(QPDFPageDocumentHelper(pdf).getAllPages()),
-          m_root(pdf.makeIndirectObject(Object::newDictionary())), m_parent(m_root) {
-        m_root.replaceKey("/Type", Object::newName("/Outlines"));
-    }
-
-    void add(const Entry& entry) {
-        Object item = m_pdf.makeIndirectObject(Object::newDictionary());
-        item.replaceKey("/Title", text(entry.title));
-        item.replaceKey("/Dest", destination(entry));
-        const bool isMain = entry.level <= 1 || m_parent.isNull();
-        if (isMain) {
-            link(m_root, item);
-            m_parent = item;
-        } else {
-            link(m_parent, item);
-        }
-    }
-
-    [[nodiscard]] Object root() const { return m_root; }
-
-private:
-    [[nodiscard]] Object destination(const Entry& entry) const {
-        Object place = Object::newArray();
-        place.appendItem(m_pages.at(entry.page).getObjectHandle());
-        place.appendItem(Object::newName("/XYZ"));
-        place.appendItem(Object::newInteger(0));
-        place.appendItem(Object::newReal(m_pageHeight - entry.top + 7, 2));
-        place.appendItem(Object::newNull());
-        return place;
-    }
-
-    static void link(Object parent, Object item) {
-        item.replaceKey("/Parent", parent);
-        if (parent.hasKey("/Last")) {
-            Object before = parent.getKey("/Last");
-            before.replaceKey("/Next", item);
-            item.replaceKey("/Prev", before);
-        } else {
-            parent.replaceKey("/First", item);
-        }
-        parent.replaceKey("/Last", item);
-        countOneMore(parent);
-    }
-
-    // All are open: each ancestor counts what shows below it.
-    static void countOneMore(Object parent) {
-        for (; parent.isDictionary(); parent = parent.getKey("/Parent")) {
-            Object count = parent.getKey("/Count");
-            const long long before = count.isInteger() ? count.getIntValue() : 0;
-            parent.replaceKey("/Count", Object::newInteger(before + 1));
-        }
-    }
-
-    QPDF& m_pdf;
-    double m_pageHeight;
-    std::vector<QPDFPageObjectHelper> m_pages;
-    Object m_root;
-    Object m_parent;
-};
-
-void addOutline(QPDF& pdf, const PdfFacts& facts) {
-    if (facts.entries.empty()) {
-        return;
-    }
-    Outline outline(pdf, facts.pageHeight);
+QpdfFacts factsForPass(const PdfFacts& facts) {
+    QpdfFacts pass;
+    pass.title = facts.title.toStdString();
+    pass.subject = facts.subject.toStdString();
+    pass.author = facts.author.toStdString();
+    pass.creator = kPdfCreator;
+    pass.producer = kPdfProducer;
+    pass.language = facts.language.toStdString();
+    pass.date = pdfDate(facts.madeAt);
+    pass.xmp = xmpPacket(facts);
+    pass.pageHeight = facts.pageHeight;
     for (const Entry& entry : facts.entries) {
-        outline.add(entry);
+        pass.entries.push_back({entry.title.toStdString(), entry.level, entry.page, entry.top});
     }
-    pdf.getRoot().replaceKey("/Outlines", outline.root());
-}
-
-// Qt numbers its objects as it draws: the n-th picture drawn is the n-th image object.
-std::vector<Object> inOrder(QPDF& pdf, const std::string& subtype) {
-    std::map<int, Object> found;
-    for (Object object : pdf.getAllObjects()) {
-        Object dictionary = object.isStream() ? object.getDict() : object;
-        if (dictionary.isDictionary() && dictionary.getKey("/Subtype").isNameAndEquals(subtype)) {
-            found.emplace(object.getObjectID(), object);
-        }
+    for (const EncodedPicture& picture : facts.pictures) {
+        pass.pictures.push_back({reinterpret_cast<const unsigned char*>(picture.jpeg.constData()),
+                                 static_cast<std::size_t>(picture.jpeg.size()),
+                                 picture.size.width(), picture.size.height()});
     }
-    std::vector<Object> ordered;
-    for (const auto& [number, object] : found) {
-        ordered.push_back(object);
-    }
-    return ordered;
-}
-
-// Six capitals before the name of a face say that only a part of it is embedded (ISO 32000-1,
-// 9.6.4). Qt's differ from run to run and stand in one of the three places.
-void nameFonts(QPDF& pdf) {
-    constexpr int kLetters = 26;
-    int number = 0;
-    for (Object font : inOrder(pdf, "/Type0")) {
-        Object descendant = font.getKey("/DescendantFonts").getArrayItem(0);
-        Object descriptor = descendant.getKey("/FontDescriptor");
-        const std::string before = descriptor.getKey("/FontName").getName();
-        const auto plus = before.find('+');
-        const std::string face = before.substr(plus == std::string::npos ? 1 : plus + 1);
-        const char first = static_cast<char>('A' + number / kLetters % kLetters);
-        const char second = static_cast<char>('A' + number % kLetters);
-        ++number;
-        const Object name = Object::newName(std::string("/HCAP") + first + second + "+" + face);
-        font.replaceKey("/BaseFont", name);
-        descendant.replaceKey("/BaseFont", name);
-        descriptor.replaceKey("/FontName", name);
-    }
-}
-
-void replacePictures(QPDF& pdf, const std::vector<EncodedPicture>& pictures) {
-    const std::vector<Object> images = inOrder(pdf, "/Image");
-    if (images.size() != pictures.size()) {
-        throw std::logic_error("the pictures drawn and those in the file differ in number");
-    }
-    for (std::size_t i = 0; i < images.size(); ++i) {
-        const EncodedPicture& picture = pictures[i];
-        Object dictionary = Object::newDictionary();
-        dictionary.replaceKey("/Type", Object::newName("/XObject"));
-        dictionary.replaceKey("/Subtype", Object::newName("/Image"));
-        dictionary.replaceKey("/Width", Object::newInteger(picture.size.width()));
-        dictionary.replaceKey("/Height", Object::newInteger(picture.size.height()));
-        dictionary.replaceKey("/ColorSpace", Object::newName("/DeviceRGB"));
-        dictionary.replaceKey("/BitsPerComponent", Object::newInteger(8));
-        Object image = images[i];
-        image.replaceDict(dictionary);
-        image.replaceStreamData(
-            [&picture](Pipeline* pipeline) {
-                pipeline->write(reinterpret_cast<const unsigned char*>(picture.jpeg.constData()),
-                                static_cast<size_t>(picture.jpeg.size()));
-                pipeline->finish();
-            },
-            Object::newName("/DCTDecode"), Object::newNull());
-    }
+    return pass;
 }
 
 } // namespace
 
 tl::expected<PdfWritten, QString> finishPdf(const QByteArray& raw, const PdfFacts& facts,
                                             QIODevice& out) {
+    PdfWritten written;
+    core::Sha256 hash;
+    const auto write = [&](const unsigned char* data, std::size_t length) {
+        const auto count = static_cast<qint64>(length);
+        if (out.write(reinterpret_cast<const char*>(data), count) != count) {
+            throw std::runtime_error(out.errorString().toStdString());
+        }
+        hash.add(std::as_bytes(std::span(data, length)));
+        written.bytes += count;
+    };
     try {
-        QPDF pdf;
-        pdf.setSuppressWarnings(true);
-        pdf.processMemoryFile("report", raw.constData(), static_cast<size_t>(raw.size()));
-        replacePictures(pdf, facts.pictures);
-        nameFonts(pdf);
-        setInformation(pdf, facts);
-        addOutline(pdf, facts);
-        DevicePipeline pipeline(out);
-        QPDFWriter writer(pdf);
-        writer.setOutputPipeline(&pipeline);
-        writer.setObjectStreamMode(qpdf_o_disable);
-        writer.setNewlineBeforeEndstream(true);
-        writer.setDeterministicID(true);
-        writer.write();
-        return pipeline.written();
+        runQpdfPass(raw.constData(), static_cast<std::size_t>(raw.size()), factsForPass(facts),
+                    write);
     } catch (const std::exception& error) {
         return tl::unexpected(QString::fromUtf8(error.what()));
     }
+    written.digest = hash.finish();
+    return written;
 }
 
 } // namespace headcap::app::print

@@ -184,7 +184,8 @@ void readField(const FieldSlot& slot, const Json& value, const Moment& moment,
     case Form::key: {
         const auto ref = refOf(value, moment);
         if (ref.kind != slot.references) {
-            throw DataError{value.dump() + " names a record of kind " + std::string{core::nameOf(ref.kind)}};
+            throw DataError{value.dump() + " names a record of kind " +
+                            std::string{core::nameOf(ref.kind)}};
         }
         first = ref.id.text();
         return;

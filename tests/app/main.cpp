@@ -5,12 +5,10 @@
 #include "app/look/dress.h"
 
 int main(int argc, char** argv) {
-    qputenv("QT_QPA_PLATFORM", "offscreen");
     qputenv("TZ", "Asia/Kathmandu"); // an odd one: UTC+05:45
     ::testing::InitGoogleTest(&argc, argv);
     if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) {
-        qputenv("QT_QPA_PLATFORM", "offscreen");
-    qputenv("TZ", "Asia/Kathmandu"); // an odd one: UTC+05:45 // the listing of tests, too, has no display
+        qputenv("QT_QPA_PLATFORM", "offscreen"); // the listing of tests, too, has no display
     }
     QApplication application(argc, argv);
     headcap::app::dress(application, {.tone = headcap::app::Tone::light});

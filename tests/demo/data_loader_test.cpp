@@ -139,7 +139,8 @@ TEST(DemoData, saysWhichFileRecordAndFieldIsWrong) {
     EXPECT_EQ(errorOf(R"({"key": "@down", "who": "@nobody"})"),
               "atlas.json, day -2 10:00: step @down, field who: no record is named @nobody yet");
     EXPECT_EQ(errorOf(R"({"key": "@down", "who": "@pilots"})"),
-              "atlas.json, day -2 10:00: step @down, field who: \"@pilots\" names a record of kind owner");
+              "atlas.json, day -2 10:00: step @down, field who: \"@pilots\" names a record of kind "
+              "owner");
     EXPECT_EQ(errorOf(R"({"key": "@down", "kind": "miracle"})"),
               "atlas.json, day -2 10:00: step @down: kind is missing or not one of its words");
 }

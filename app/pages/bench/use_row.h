@@ -21,7 +21,7 @@ public:
            QWidget* parent = nullptr);
 
     [[nodiscard]] core::MaterialUse taken();
-    [[nodiscard]] RecordForm<core::MaterialUse>& form() { return *m_form; }
+    [[nodiscard]] RecordForm<core::MaterialUse>& form() const { return *m_form; }
     [[nodiscard]] bool isEmpty() const;
 
 Q_SIGNALS:

@@ -12,11 +12,13 @@ void addBlock(Flow& flow, const core::Statement& statement, double gap);
 void addBlock(Flow& flow, const core::Caution& caution, double gap);
 void addBlock(Flow& flow, const core::Facts& facts, double gap);
 void addBlock(Flow& flow, const core::List& list, double gap);
-void addBlock(Flow& flow, const core::Subheading& subheading, double gap);
 
 // Across the whole block, below whatever hangs in the side column.
 void addBlock(Flow& flow, const core::Table& table, double gap);
 void addBlock(Flow& flow, const core::Figures& figures, double gap);
+
+// In the text column above text, at the left of the block above what goes across.
+void addSubheading(Flow& flow, const core::Subheading& subheading, double gap, bool aboveAcross);
 
 // A heading and all below it.
 void addSection(Flow& flow, const core::Section& section);

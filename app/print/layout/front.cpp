@@ -77,6 +77,9 @@ Slab particularsSlab(Flow& flow, const core::Document& document) {
     slab.marks.emplace_back(Rule{{0, 0}, {kBlockWidth, 0}, kHair, Ink::rule});
     double lowest = 0;
     for (std::size_t i = 0; i < all.size(); ++i) {
+        if (all[i].second.isEmpty()) {
+            continue;
+        }
         const double right = i + 1 < lefts.size() ? lefts[i + 1] - mm(4) : kBlockWidth;
         const SetText value = setText(all[i].second, kBody, right - lefts[i]);
         noteSigns(flow, value.signsWithoutFace);

@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <utility>
 
 #include "app/print/layout/blocks.h"
@@ -16,11 +17,19 @@ bool goesAcross(const core::Block& block) {
            std::holds_alternative<core::Figures>(block);
 }
 
+bool startsBesideText(const core::Section& section) {
+    const auto first =
+        std::find_if(section.blocks.begin(), section.blocks.end(), [](const core::Block& block) {
+            return !std::holds_alternative<core::Subheading>(block);
+        });
+    return !section.blocks.empty() && (first == section.blocks.end() || !goesAcross(*first));
+}
+
 // A heading beside text hangs in the side column, its first baseline that of the text; above a
 // table or a figure, and where nothing follows, it has lines of its own.
 Slab headingSlab(Flow& flow, const core::Section& section) {
     const bool isMain = section.level <= 1;
-    const bool beside = !section.blocks.empty() && !goesAcross(section.blocks.front());
+    const bool beside = startsBesideText(section);
     const Type& type = isMain ? kSection : kSubsection;
     const SetText text = setText(fromUtf8(section.title), type, beside ? kSideWidth : kBlockWidth);
     noteSigns(flow, text.signsWithoutFace);
@@ -55,14 +64,27 @@ double gapBetween(const core::Block* before, const core::Block& block) {
     return kHalfLine;
 }
 
+struct BlockAdder {
+    Flow& flow;
+    double gap = 0;
+    bool aboveAcross = false;
+
+    void operator()(const core::Subheading& subheading) const {
+        addSubheading(flow, subheading, gap, aboveAcross);
+    }
+    void operator()(const auto& block) const { addBlock(flow, block, gap); }
+};
+
 } // namespace
 
 void addSection(Flow& flow, const core::Section& section) {
     flow.slabs.push_back(headingSlab(flow, section));
     const core::Block* before = nullptr;
-    for (const core::Block& block : section.blocks) {
+    for (std::size_t i = 0; i < section.blocks.size(); ++i) {
+        const core::Block& block = section.blocks[i];
         const double gap = gapBetween(before, block);
-        std::visit([&flow, gap](const auto& one) { addBlock(flow, one, gap); }, block);
+        const bool aboveAcross = i + 1 < section.blocks.size() && goesAcross(section.blocks[i + 1]);
+        std::visit(BlockAdder{flow, gap, aboveAcross}, block);
         before = &block;
     }
 }

@@ -74,23 +74,27 @@ void addBlock(Flow& flow, const core::Facts& facts, double gap) {
 }
 
 void addBlock(Flow& flow, const core::List& list, double gap) {
-    for (const core::ListItem& item : list.items) {
+    const std::size_t count = list.items.size();
+    for (std::size_t i = 0; i < count; ++i) {
         SetText dash = setText(QStringLiteral("–"), kBody, kListIndent);
-        SetText text = noted(flow, setText(item.runs, kBody, kTextWidth - kListIndent));
-        append(flow,
-               rowSlabs({{kTextLeft, std::move(dash)}, {kTextLeft + kListIndent, std::move(text)}},
-                        kTextRow),
-               gap);
+        SetText text = noted(flow, setText(list.items[i].runs, kBody, kTextWidth - kListIndent));
+        std::vector<Slab> slabs = rowSlabs(
+            {{kTextLeft, std::move(dash)}, {kTextLeft + kListIndent, std::move(text)}}, kTextRow);
+        // The first item and the last are not parted from their neighbours.
+        slabs.back().keepWithNext = i + 1 < count && (i == 0 || i + 2 == count);
+        append(flow, std::move(slabs), gap);
         gap = 0;
     }
 }
 
-void addBlock(Flow& flow, const core::Subheading& subheading, double gap) {
-    SetText text = noted(flow, setText(fromUtf8(subheading.text), kSubheading, kTextWidth));
-    std::vector<Slab> slabs = rowSlabs({{kTextLeft, std::move(text)}}, kTextRow);
+void addSubheading(Flow& flow, const core::Subheading& subheading, double gap, bool aboveAcross) {
+    const double left = aboveAcross ? 0 : kTextLeft;
+    SetText text = noted(flow, setText(fromUtf8(subheading.text), kSubheading, kBlockWidth - left));
+    std::vector<Slab> slabs = rowSlabs({{left, std::move(text)}}, kTextRow);
     for (Slab& slab : slabs) {
         slab.keepWithNext = true;
     }
+    slabs.front().clearsSide = aboveAcross;
     append(flow, std::move(slabs), gap);
 }
 

@@ -16,7 +16,7 @@ inline const Type kTitle{Family::text, 29, 34};
 inline const Type kSubtitle{Family::text, 15, 21, Ink::text, true};
 inline const Type kSection{Family::text, 14.5, 18};
 inline const Type kSubsection{Family::text, 11.5, 14, Ink::text, false, true};
-inline const Type kSubheading{Family::text, 11, 14, Ink::text, true};
+inline const Type kSubheading{Family::text, 10.5, 14, Ink::text, false, true};
 inline const Type kFurniture{Family::label, 7.25, 10, Ink::quiet};
 inline const Type kRunningTitle{Family::text, 9, 12, Ink::quiet, true};
 inline const Type kHouse{Family::text, 17, 21};

@@ -34,6 +34,8 @@ struct Skin {
 // Covers the whole surface with a skin.
 void coverWith(Surface& surface, const Skin& skin, Seed seed);
 void coverWithMarble(Surface& surface, const QRectF& box, const Json& palette, Seed seed);
+// How worn each pixel of a row is, about nothing: in patches, ragged at their edges.
+void addWearing(std::span<float> row, const RowPlace& place, Seed seed);
 // Gold in the painter's white, as much of it as wear has left.
 void gild(Surface& surface, const QImage& mask, Seed seed, float left = 0.85F);
 // Pressed in without gold.

@@ -140,17 +140,12 @@ void addWear(Surface& surface, const BindingView& view) {
     const bool rubbed = view.has("rubbed");
     const bool corners = view.has("corners");
     const bool toned_corners = view.wasDone("corners");
-    const Noise patch{mixed(view.seed, 70), 7};
-    const Noise fine{mixed(view.seed, 71), 1.4};
-    const Noise field{mixed(view.seed, 72), 15};
     const bool cloth = view.binding.value("cover", std::string{}) == "cloth";
     std::vector<float> rough(static_cast<std::size_t>(surface.width()));
     for (int y = 0; y < surface.height(); ++y) {
         const RowPlace place = surface.placeOf(y);
         std::ranges::fill(rough, 0.0F);
-        patch.addTo(rough, place, 0.7F);
-        fine.addTo(rough, place, 0.45F);
-        field.addTo(rough, place, 0.35F);
+        addWearing(rough, place, mixed(view.seed, 70));
         const auto row = surface.colours(y);
         const auto relief = surface.relief(y);
         const double toEdge = std::min(place.y, view.height() - place.y);
@@ -160,7 +155,7 @@ void addWear(Surface& surface, const BindingView& view) {
             const auto edge = static_cast<float>(std::min(toEdge, fore));
             const auto corner = static_cast<float>(std::hypot(toEdge, fore));
             float bare =
-                rubbed ? 1.25F * std::exp(-edge / 1.3F) + 0.14F + 0.45F * rough[i] - 0.30F : -1;
+                rubbed ? 1.25F * std::exp(-edge / 1.3F) + 0.14F + 0.45F * rough[i] - 0.34F : -1;
             if (rubbed && bare > 0) {
                 const Tone raw = cloth ? Tone{0.62F, 0.62F, 0.50F} : Tone{0.66F, 0.50F, 0.34F};
                 row[i] = blended(row[i], raw, std::min(0.75F, bare));

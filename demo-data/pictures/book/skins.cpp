@@ -160,6 +160,27 @@ void coverWithMarble(Surface& surface, const QRectF& box, const Json& palette, S
     }
 }
 
+void addWearing(std::span<float> row, const RowPlace& place, Seed seed) {
+    std::vector<float> aside(row.size(), 0);
+    std::vector<float> down(row.size(), 0);
+    Noise{mixed(seed, 1), 2.3}.addTo(aside, place, 1.1F);
+    Noise{mixed(seed, 2), 0.7}.addTo(aside, place, 0.4F);
+    Noise{mixed(seed, 3), 2.6}.addTo(down, place, 1.1F);
+    Noise{mixed(seed, 4), 0.6}.addTo(down, place, 0.4F);
+    Noise{mixed(seed, 5), 17}.addTo(row, place, 0.35F);
+    const Noise patch{mixed(seed, 6), 6.1};
+    const Noise scrap{mixed(seed, 7), 1.5};
+    const Noise grain{mixed(seed, 8), 0.37};
+    for (std::size_t i = 0; i < row.size(); ++i) {
+        const double x = place.x + static_cast<double>(i) * place.step;
+        const auto ax = static_cast<double>(aside[i]);
+        const auto ay = static_cast<double>(down[i]);
+        row[i] += 0.62F * patch.at(x + 2 * ax, place.y + 2 * ay) +
+                  0.34F * scrap.at(x + ax, place.y + ay) +
+                  0.20F * grain.at(x + 0.5 * ay, place.y + 0.5 * ax);
+    }
+}
+
 void gild(Surface& surface, const QImage& mask, Seed seed, float left) {
     std::vector<float> worn(static_cast<std::size_t>(surface.width()));
     std::vector<float> glint(worn.size());

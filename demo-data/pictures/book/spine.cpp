@@ -137,9 +137,7 @@ void addWear(Surface& surface, const BindingView& view) {
     for (int y = 0; y < surface.height(); ++y) {
         const RowPlace place = surface.placeOf(y);
         std::ranges::fill(rough, 0.0F);
-        Noise{mixed(view.seed, 51), 3.2}.addTo(rough, place, 0.6F);
-        Noise{mixed(view.seed, 52), 0.8}.addTo(rough, place, 0.5F);
-        Noise{mixed(view.seed, 53), 13}.addTo(rough, place, 0.5F);
+        addWearing(rough, place, mixed(view.seed, 51));
         const auto row = surface.colours(y);
         const auto relief = surface.relief(y);
         float onBand = 0;
@@ -153,8 +151,8 @@ void addWear(Surface& surface, const BindingView& view) {
                 row[i] = blended(row[i], {0.64F, 0.47F, 0.31F}, std::min(0.7F, bare * 1.3F));
             }
             if (rotted && rough[i] > 0.18F) {
-                const float share = std::min(1.0F, (rough[i] - 0.18F) * 4);
-                row[i] = blended(row[i], {0.57F, 0.31F, 0.19F}, 0.75F * share);
+                const float share = std::min(0.8F, (rough[i] - 0.18F) * 1.6F);
+                row[i] = blended(row[i], {0.53F, 0.31F, 0.20F}, 0.75F * share);
                 relief[i] -= 0.12F * share;
             }
         }
@@ -314,27 +312,30 @@ void addJoints(Surface& surface, const BindingView& view) {
     }
 }
 
-// The back is round: light slides off to either side, and the boards fall away.
+// The back is round: light slides off to either side, the boards fall away, and the caps turn in
+// over head and tail.
 void addRoundness(Surface& surface, const BindingView& view) {
     const double middle = surface.window().width() / 2;
     for (int y = 0; y < surface.height(); ++y) {
         const RowPlace place = surface.placeOf(y);
         const auto row = surface.colours(y);
+        const double toEnd = std::min(place.y, view.height() - place.y);
         for (std::size_t i = 0; i < row.size(); ++i) {
             const double x = place.x + static_cast<double>(i) * place.step;
             const double u = (x - middle) / (view.thickness() / 2);
-            double bright = 0;
+            double bright = (u < 0 ? 0.62 : 0.40) - 0.12 * (std::abs(u) - 1);
+            double in = toEnd;
             if (std::abs(u) < 1) {
                 const double facing = std::cos(u * 1.15 + 0.38);
                 bright = 0.40 + 0.68 * std::max(0.0, facing) +
                          0.10 * std::exp(-std::pow((u + 0.34) / 0.16, 2));
-            } else {
-                bright = (u < 0 ? 0.62 : 0.40) - 0.12 * (std::abs(u) - 1);
+                in -= 0.7 + 1.5 * u * u;
             }
-            row[i] = toned(row[i],
-                           {static_cast<float>(bright), static_cast<float>(bright),
-                            static_cast<float>(bright)},
-                           1);
+            bright *= 1 - 0.5 * std::exp(-std::max(0.0, in) / 1.1);
+            const auto factor = static_cast<float>(bright);
+            row[i] = toned(row[i], {factor, factor, factor}, 1);
+            row[i] = cutOut(row[i],
+                            static_cast<float>(std::clamp(0.5 - in * surface.scale(), 0.0, 1.0)));
         }
     }
 }

@@ -179,13 +179,18 @@ void drawHills(QPainter& painter, const Chart& chart, Seed seed) {
 void drawSoundings(QPainter& painter, const Chart& chart, Seed seed) {
     const Face face{chart.box.height() * 0.0125, true, false, 0};
     Dice dice{mixed(seed, 30)};
-    for (int i = 0; i < 190; ++i) {
+    std::vector<QPointF> sounded;
+    for (int i = 0; i < 260; ++i) {
         const QPointF at{chart.box.left() + chart.box.width() * dice.between(0.02, 0.97),
                          chart.box.top() + chart.box.height() * dice.between(0.03, 0.97)};
         const int fathoms = static_cast<int>(dice.between(3, 48));
-        if (!chart.land.contains(at) && isOpenSea(chart, at, 2)) {
+        const bool apart = std::ranges::none_of(sounded, [&](const QPointF& other) {
+            return std::hypot(other.x() - at.x(), other.y() - at.y()) < face.size * 3;
+        });
+        if (apart && !chart.land.contains(at) && isOpenSea(chart, at, 6)) {
             painter.fillPath(setLine(QString::number(fathoms), face, at.x(), at.y(), 3),
                              painter.pen().color());
+            sounded.push_back(at);
         }
     }
 }

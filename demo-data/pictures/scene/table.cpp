@@ -177,10 +177,22 @@ void Table::castShadow(const Surface& thing, const Lying& lying) {
         return (cell(ix, iy) * (1 - fx) + cell(ix + 1, iy) * fx) * (1 - fy) +
                (cell(ix, iy + 1) * (1 - fx) + cell(ix + 1, iy + 1) * fx) * fy;
     };
-    for (int y = 0; y < m_image.height(); ++y) {
+    QRect fallen;
+    for (int y = 0; y < height; ++y) {
+        for (int x = 0; x < width; ++x) {
+            if (wide[static_cast<std::size_t>(y * width + x)] > 0.004F) {
+                fallen |= QRect(x, y, 1, 1);
+            }
+        }
+    }
+    const int reach = static_cast<int>(wideBy) + 2;
+    const QRect seen = QRect(fallen.topLeft() * kShadowShare, fallen.size() * kShadowShare)
+                           .adjusted(0, 0, reach * kShadowShare, reach * kShadowShare)
+                           .intersected(m_image.rect());
+    for (int y = seen.top(); y <= seen.bottom(); ++y) {
         auto* line = reinterpret_cast<QRgb*>(m_image.scanLine(y));
         const double sy = y / static_cast<double>(kShadowShare) - 0.5;
-        for (int x = 0; x < m_image.width(); ++x) {
+        for (int x = seen.left(); x <= seen.right(); ++x) {
             const double sx = x / static_cast<double>(kShadowShare) - 0.5;
             const float dark = 0.42F * at(cover, sx - tightBy, sy - tightBy) +
                                0.30F * at(wide, sx - wideBy, sy - wideBy);

@@ -159,6 +159,46 @@ TEST(Layout, leavesNoHeadingAtTheFootOfAPage) {
     }
 }
 
+TEST(Layout, leavesNoListItemAloneOnAPage) {
+    for (int lines = 38; lines < 62; ++lines) {
+        std::vector<core::Block> blocks(static_cast<std::size_t>(lines) / 2,
+                                        core::Paragraph{plainRun("a line")});
+        blocks.emplace_back(
+            core::List{{{plainRun("first")}, {plainRun("second")}, {plainRun("last")}}});
+        for (const Page& page : layOut(documentOf(blocks), pageSetup(Sheet::a4)).pages) {
+            const auto found = linesOf(page);
+            const auto items = std::count_if(found.begin(), found.end(), [](const auto& line) {
+                return line == "first" || line == "second" || line == "last";
+            });
+            EXPECT_NE(items, 1) << lines;
+        }
+    }
+}
+
+TEST(Layout, setsASubheadingOverTheLeftEdgeOfWhatItStandsAbove) {
+    const core::Table table{{{"Lot"}}, {{{plainRun("31-006")}}}};
+    const Pages pages = layOut(
+        documentOf({core::Paragraph{plainRun("text")}, core::Subheading{"Above a table"}, table,
+                    core::Subheading{"Above text"}, core::Paragraph{plainRun("more text")}}),
+        pageSetup(Sheet::a4));
+    const double left = pageSetup(Sheet::a4).left;
+    for (const TextLine& line : marksOf<TextLine>(pages.pages[0])) {
+        if (line.text == QStringLiteral("Above a table")) {
+            EXPECT_DOUBLE_EQ(line.at.x(), left);
+        } else if (line.text == QStringLiteral("Above text")) {
+            EXPECT_DOUBLE_EQ(line.at.x(), left + kTextLeft);
+        }
+    }
+    EXPECT_EQ(countOf(pages, "Above a table") + countOf(pages, "Above text"), 2U);
+}
+
+TEST(Layout, labelsNoParticularThatIsNotKnown) {
+    core::Document document = documentOf({});
+    EXPECT_EQ(countOf(layOut(document, pageSetup(Sheet::a4)), "Report by"), 1U);
+    document.author.clear();
+    EXPECT_EQ(countOf(layOut(document, pageSetup(Sheet::a4)), "Report by"), 0U);
+}
+
 TEST(Layout, setsColumnFiguresTwoInARowAndFullOnesAlone) {
     using core::FigureWidth;
     const core::Figures figures{
