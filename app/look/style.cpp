@@ -56,6 +56,8 @@ int Style::pixelMetric(PixelMetric metric, const QStyleOption* option,
         return 0;
     case PM_FocusFrameHMargin:
         return 2 * kGrid; // beside the words of a cell
+    case PM_HeaderMargin:
+        return 2 * kGrid + 2; // over them
     case PM_TabBarTabHSpace:
         return 4 * kGrid;
     case PM_ButtonMargin:

@@ -46,9 +46,10 @@ QString hazardWords(const core::JobFile& file) {
         if (!hazard.place.empty()) {
             one = JobHead::tr("%1, %2").arg(one, fromCore(hazard.place));
         }
-        // The caution ends by deferring to local rules and qualified persons.
+        // What to do at once; the whole caution stands in the margin.
         if (const core::HazardKind* kind = core::hazardNamed(hazard.term)) {
-            one = JobHead::tr("%1. %2").arg(one, fromCore(kind->caution));
+            const QString caution = fromCore(kind->caution);
+            one = JobHead::tr("%1. %2").arg(one, caution.section(QStringLiteral(". "), 0, 0));
         }
         said << one;
     }
@@ -56,7 +57,9 @@ QString hazardWords(const core::JobFile& file) {
 }
 
 HazardStrip::HazardStrip(QWidget* parent) : QWidget(parent) {
-    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    QSizePolicy policy{QSizePolicy::Expanding, QSizePolicy::Minimum};
+    policy.setHeightForWidth(true);
+    setSizePolicy(policy);
     setFocusPolicy(Qt::NoFocus);
 }
 
@@ -68,8 +71,18 @@ void HazardStrip::setWords(const QString& words) {
     update();
 }
 
+QRect HazardStrip::wordsRect(int width) const {
+    const QFontMetrics metrics{faceFont(Face::smallStrong)};
+    const QRect room{kIndent, kGrid, std::max(1, width - kIndent - 6 * kGrid), 10'000};
+    return metrics.boundingRect(room, Qt::TextWordWrap, m_words);
+}
+
 QSize HazardStrip::sizeHint() const {
     return {320, QFontMetrics{faceFont(Face::smallStrong)}.height() + kGap};
+}
+
+int HazardStrip::heightForWidth(int width) const {
+    return wordsRect(width).height() + kGap;
 }
 
 void HazardStrip::paintEvent(QPaintEvent*) {
@@ -82,14 +95,10 @@ void HazardStrip::paintEvent(QPaintEvent*) {
         painter.drawLine(QPointF(x, height()), QPointF(x + height(), 0));
     }
     painter.setFont(faceFont(Face::smallStrong));
-    const QFontMetrics metrics = painter.fontMetrics();
-    const QString words =
-        metrics.elidedText(m_words, Qt::ElideRight, width() - kIndent - 8 * kGrid);
-    const QRect patch{kIndent - kGap, 2, metrics.horizontalAdvance(words) + 6 * kGrid,
-                      height() - 4};
-    painter.fillRect(patch, c.paper);
+    const QRect words = wordsRect(width());
+    painter.fillRect(words.adjusted(-kGap, -2, 4 * kGrid, 2), c.paper);
     painter.setPen(c.open);
-    painter.drawText(patch.adjusted(kGap, 0, 0, 0), Qt::AlignVCenter | Qt::AlignLeft, words);
+    painter.drawText(words, Qt::TextWordWrap, m_words);
 }
 
 JobHead::JobHead(QWidget* parent)
@@ -130,7 +139,9 @@ JobHead::JobHead(QWidget* parent)
     down->setSpacing(0);
     down->addLayout(across);
     down->addWidget(m_hazards);
-    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+    QSizePolicy policy{QSizePolicy::Preferred, QSizePolicy::Minimum};
+    policy.setHeightForWidth(true);
+    setSizePolicy(policy);
 }
 
 void JobHead::show(const core::JobFile& file, core::Day today) {

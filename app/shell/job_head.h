@@ -19,11 +19,14 @@ public:
     explicit HazardStrip(QWidget* parent = nullptr);
     void setWords(const QString& words);
     [[nodiscard]] QSize sizeHint() const override;
+    [[nodiscard]] bool hasHeightForWidth() const override { return true; }
+    [[nodiscard]] int heightForWidth(int width) const override;
 
 protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
+    [[nodiscard]] QRect wordsRect(int width) const;
     QString m_words;
 };
 
@@ -47,7 +50,8 @@ private:
     HazardStrip* m_hazards;
 };
 
-// "Suspected: arsenical green in the cover paper, not tested." Empty where there is none.
+// "Suspected: Arsenical green, cover paper. Nitrile gloves; wash hands afterwards." Empty where
+// there is none.
 [[nodiscard]] QString hazardWords(const core::JobFile& file);
 
 } // namespace headcap::app

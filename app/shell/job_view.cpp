@@ -134,8 +134,8 @@ bool JobView::enter(const Destination& destination) {
 }
 
 bool JobView::leave() {
-    const JobPage* page = currentPage();
-    return page == nullptr || const_cast<JobPage*>(page)->leave();
+    JobPage* page = currentPage();
+    return page == nullptr || page->leave();
 }
 
 void JobView::refresh() {

@@ -63,9 +63,11 @@ KeysView::KeysView(QWidget* parent) : View(parent) {
     auto* across = new QHBoxLayout;
     across->setSpacing(15 * kGrid);
     auto* left = new QVBoxLayout;
+    left->setSpacing(kGrid); // not that of the layout around it
     addGroup(*left, Place::everywhere);
     left->addStretch(1);
     auto* right = new QVBoxLayout;
+    right->setSpacing(kGrid);
     addGroup(*right, Place::job);
     addGroup(*right, Place::worklist);
     addGroup(*right, Place::list);

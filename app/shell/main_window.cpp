@@ -64,11 +64,8 @@ void MainWindow::addKeys() {
         }
     });
     on(ActionId::quit, [this] { close(); });
-    on(ActionId::choosePerson, [this] {
-        if (!popUpPeople(m_session, *current())) {
-            go({ViewId::workshop});
-        }
-    });
+    on(ActionId::choosePerson,
+       [this] { popUpPeople(m_session, *current(), [this] { go({ViewId::workshop}); }); });
     on(ActionId::largerText, [this] { changeText(kTextStep); });
     on(ActionId::smallerText, [this] { changeText(-kTextStep); });
     on(ActionId::turnTone, [this] { turnTone(); });

@@ -163,9 +163,15 @@ void Margin::addHazards(const core::JobFile& file) {
             addHeading(tr("Hazards"));
             isFirst = false;
         }
+        const core::HazardKind* kind = core::hazardNamed(hazard.term);
+        QStringList below{fromCore(hazard.place)};
+        if (kind != nullptr) {
+            below << fromCore(kind->caution);
+        }
+        below.removeAll({});
         auto* note = new MarginNote(
             tr("%1: %2").arg(fromCore(core::hazardName(hazard.term)), words(hazard.state)),
-            fromCore(hazard.place), Ink::open);
+            below.join(QStringLiteral(". ")), Ink::open);
         connect(note, &MarginNote::chosen, this, [this, ref = core::refOf(hazard.id)] {
             Q_EMIT pointChosen(ref, core::Page::book);
         });

@@ -3,20 +3,24 @@
 #include <QCoreApplication>
 #include <QMenu>
 
+#include "app/session/actions.h"
 #include "app/session/words.h"
 
 namespace headcap::app {
 
-QString personWords(const Session& session) {
-    if (session.person()) {
-        if (const auto person = core::find(session.records(), *session.person())) {
-            return fromCore(person->record.name);
+QString personWords(Session& session) {
+    QString words = QCoreApplication::translate("people", "Who is working?");
+    session.guarded([&] {
+        if (session.person()) {
+            if (const auto person = core::find(session.records(), *session.person())) {
+                words = fromCore(person->record.name);
+            }
         }
-    }
-    return QCoreApplication::translate("people", "Who is working?");
+    });
+    return words;
 }
 
-bool popUpPeople(Session& session, QWidget& by) {
+void popUpPeople(Session& session, QWidget& by, const std::function<void()>& toWorkshop) {
     auto* menu = new QMenu(&by);
     menu->setAttribute(Qt::WA_DeleteOnClose);
     session.guarded([&] {
@@ -31,12 +35,9 @@ bool popUpPeople(Session& session, QWidget& by) {
                              [&session, id = one.record.id] { session.setPerson(id); });
         }
     });
-    if (menu->isEmpty()) {
-        delete menu;
-        return false;
-    }
+    QAction* workshop = menu->addAction(wordsOf(ActionId::workshop));
+    QObject::connect(workshop, &QAction::triggered, &by, toWorkshop);
     menu->popup(by.mapToGlobal(QPoint{0, by.height()}));
-    return true;
 }
 
 } // namespace headcap::app

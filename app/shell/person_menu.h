@@ -1,6 +1,8 @@
 // Who is working here: chosen once, and every change and step carries the name.
 #pragma once
 
+#include <functional>
+
 #include "app/session/session.h"
 
 class QWidget;
@@ -8,8 +10,8 @@ class QWidget;
 namespace headcap::app {
 
 // The name of who is working, or the question.
-[[nodiscard]] QString personWords(const Session& session);
-// The people of the workshop, to choose from, by the widget; false where there is nobody yet.
-bool popUpPeople(Session& session, QWidget& by);
+[[nodiscard]] QString personWords(Session& session);
+// The people of the workshop, to choose from, by the widget; and the way to where they are entered.
+void popUpPeople(Session& session, QWidget& by, const std::function<void()>& toWorkshop);
 
 } // namespace headcap::app

@@ -3,6 +3,7 @@
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLineEdit>
+#include <QMenu>
 #include <QPainter>
 #include <QPushButton>
 
@@ -42,17 +43,42 @@ void StateBar::ask(const core::Job& job, core::Revision read) {
         delete item;
     }
     m_words->setText(tr("From “%1” to").arg(words(job.state)));
-    QPushButton* first = nullptr;
+    std::vector<core::JobState> others;
     for (const core::JobState state : core::statesAfter(job.state)) {
-        auto* way = new QPushButton(words(state));
-        connect(way, &QPushButton::clicked, this, [this, state] { go(state); });
-        m_ways->addWidget(way);
-        first = first == nullptr ? way : first;
+        if (core::wayBetween(job.state, state) == core::StateWay::forward) {
+            addWay(state);
+        } else {
+            others.push_back(state);
+        }
     }
+    addOthers(others);
     show();
-    if (first != nullptr) {
-        first->setFocus(Qt::TabFocusReason);
+    if (m_ways->count() > 0) {
+        m_ways->itemAt(0)->widget()->setFocus(Qt::TabFocusReason);
     }
+}
+
+void StateBar::addWay(core::JobState to) {
+    auto* way = new QPushButton(words(to));
+    connect(way, &QPushButton::clicked, this, [this, to] { go(to); });
+    m_ways->addWidget(way);
+}
+
+// Going back, or out of the order of the work: a menu, since each needs a word why.
+void StateBar::addOthers(const std::vector<core::JobState>& states) {
+    if (states.empty()) {
+        return;
+    }
+    auto* more = new QPushButton(tr("Another, with a reason …"));
+    auto* menu = new QMenu(more);
+    for (const core::JobState state : states) {
+        connect(menu->addAction(words(state)), &QAction::triggered, this,
+                [this, state] { go(state); });
+    }
+    connect(more, &QPushButton::clicked, menu, [menu, more] {
+        menu->popup(more->mapToGlobal(QPoint{0, more->height()}));
+    });
+    m_ways->addWidget(more);
 }
 
 void StateBar::go(core::JobState to) {

@@ -26,6 +26,8 @@ protected:
 
 private:
     void go(core::JobState to);
+    void addWay(core::JobState to);
+    void addOthers(const std::vector<core::JobState>& states);
 
     Session& m_session;
     Label* m_words;

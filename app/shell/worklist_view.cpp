@@ -4,69 +4,86 @@
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QLineEdit>
-#include <QPushButton>
 #include <QScrollArea>
 #include <QStackedWidget>
 #include <QTableView>
 #include <QTimer>
 #include <QVBoxLayout>
 
+#include "app/look/fonts.h"
 #include "app/look/grid.h"
-#include "app/look/label.h"
-#include "app/look/style.h"
 #include "app/session/actions.h"
 #include "app/session/words.h"
 #include "app/shell/all_jobs.h"
-#include "app/shell/person_menu.h"
 #include "app/shell/slip_group.h"
-#include "core/values/fold.h"
+#include "app/shell/slip_sheet.h"
+#include "app/shell/worklist_head.h"
 
 namespace headcap::app {
 namespace {
 
-constexpr int kSide = 15 * kGrid;
-constexpr int kTwoColumnsFrom = 960;
 constexpr int kRefreshMs = 30'000; // setting times run
-
-// Which groups stand in the left column; the others stand at the right.
-bool isLeft(std::size_t group) {
-    return group == static_cast<std::size_t>(core::WorklistGroup::needsYou) ||
-           group == static_cast<std::size_t>(core::WorklistGroup::waitingForOwner);
-}
 
 } // namespace
 
 WorklistView::WorklistView(Session& session, QWidget* parent)
-    : View(parent), m_session(session), m_summary(new Label(Face::body, Ink::quiet)),
-      m_find(new QLineEdit), m_all(makeLink(wordsOf(ActionId::allJobs), tipOf(ActionId::allJobs))),
-      m_person(makeLink({}, tipOf(ActionId::choosePerson))), m_faces(new QStackedWidget),
-      m_columns(new QBoxLayout(QBoxLayout::LeftToRight)), m_empty(new QWidget),
-      m_model(new AllJobsModel(session, this)), m_table(makeTable()) {
-    m_faces->addWidget(makeSlips());
-    auto* tableFace = new QWidget;
-    auto* tableBox = new QVBoxLayout(tableFace);
-    tableBox->setContentsMargins(kSide - kGap, 0, kSide - kGap, kSpace);
-    tableBox->addWidget(m_table);
-    m_faces->addWidget(tableFace);
+    : View(parent), m_session(session), m_head(new WorklistHead(session)),
+      m_faces(new QStackedWidget), m_slips(new SlipSheet), m_model(new AllJobsModel(session, this)),
+      m_table(new QTableView) {
+    auto* scroll = new QScrollArea;
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setWidgetResizable(true);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->setWidget(m_slips);
+    m_faces->addWidget(scroll);
+    buildTable();
     auto* down = new QVBoxLayout(this);
     down->setContentsMargins(0, 0, 0, 0);
     down->setSpacing(0);
-    down->addLayout(makeHead());
+    down->addWidget(m_head);
     down->addWidget(m_faces, 1);
+    setFocusPolicy(Qt::StrongFocus);
+    connectParts();
+    setTable(m_session.settings().value(Setting::worklistAsTable).toBool());
+}
 
-    connect(app::addAction(this, ActionId::allJobs), &QAction::triggered, m_all,
-            &QPushButton::click);
-    connect(m_all, &QPushButton::clicked, this, [this] { setTable(m_faces->currentIndex() == 0); });
-    connect(m_person, &QPushButton::clicked, this, [this] {
-        if (!popUpPeople(m_session, *m_person)) {
-            Q_EMIT goAsked({ViewId::workshop});
-        }
-    });
-    connect(m_find, &QLineEdit::textChanged, this, &WorklistView::filter);
-    connect(m_find, &QLineEdit::returnPressed, this, &WorklistView::openFirst);
-    const auto showPerson = [this] { m_person->setText(personWords(m_session)); };
-    connect(&session, &Session::personChanged, this, showPerson);
-    showPerson();
+void WorklistView::buildTable() {
+    m_table->setModel(m_model);
+    m_table->setAccessibleName(tr("All jobs"));
+    m_table->setFrameShape(QFrame::NoFrame);
+    m_table->setShowGrid(false);
+    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
+    m_table->setSelectionMode(QAbstractItemView::SingleSelection);
+    m_table->setTabKeyNavigation(false);
+    m_table->verticalHeader()->hide();
+    m_table->verticalHeader()->setDefaultSectionSize(controlHeight(m_table->fontMetrics()));
+    m_table->horizontalHeader()->setFont(faceFont(Face::small));
+    m_table->horizontalHeader()->setHighlightSections(false);
+    m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    m_table->horizontalHeader()->setSectionResizeMode(1, QHeaderView::Stretch);
+    m_table->viewport()->setAutoFillBackground(false);
+    auto* face = new QWidget;
+    auto* box = new QVBoxLayout(face);
+    box->setContentsMargins(13 * kGrid, 0, 13 * kGrid, kSpace); // its words stand on the grid
+    box->addWidget(m_table);
+    m_faces->addWidget(face);
+}
+
+void WorklistView::connectParts() {
+    connect(app::addAction(this, ActionId::allJobs), &QAction::triggered, m_head,
+            &WorklistHead::tableTurned);
+    connect(m_head, &WorklistHead::tableTurned, this,
+            [this] { setTable(m_faces->currentIndex() == 0); });
+    connect(m_head, &WorklistHead::goAsked, this, &View::goAsked);
+    connect(m_head, &WorklistHead::downAsked, this, [this] { m_slips->focusFirst(); });
+    connect(&find(), &QLineEdit::textChanged, m_slips, &SlipSheet::setFilter);
+    connect(&find(), &QLineEdit::returnPressed, this, &WorklistView::openFound);
+    connect(m_slips, &SlipSheet::chosen, this, &WorklistView::openJob);
+    connect(m_slips, &SlipSheet::newJobAsked, this, [this] { Q_EMIT goAsked({ViewId::newJob}); });
+    const auto openRow = [this](const QModelIndex& at) { openJob(m_model->line(at.row()).id); };
+    connect(m_table, &QTableView::activated, this, openRow);
+    connect(m_table, &QTableView::clicked, this, openRow);
     auto* timer = new QTimer(this);
     connect(timer, &QTimer::timeout, this, [this] {
         if (isVisible()) {
@@ -74,129 +91,20 @@ WorklistView::WorklistView(Session& session, QWidget* parent)
         }
     });
     timer->start(kRefreshMs);
-    setFocusPolicy(Qt::StrongFocus);
-    setTable(m_session.settings().value(Setting::worklistAsTable).toBool());
 }
 
-QPushButton* WorklistView::makeLink(const QString& words, const QString& tip) {
-    auto* button = new QPushButton(words, this);
-    button->setProperty(kQuietButton, true);
-    button->setToolTip(tip);
-    return button;
+QLineEdit& WorklistView::find() {
+    return m_head->find();
 }
 
-QBoxLayout* WorklistView::makeHead() {
-    m_find->setProperty(kBoxed, true);
-    m_find->setAccessibleName(tr("Find"));
-    m_find->setPlaceholderText(tr("Find a book, a step, a lot, a leaf …"));
-    m_find->setToolTip(tr("Type anywhere on this page to find; Enter looks everywhere"));
-    m_find->setMinimumWidth(240);
-    m_find->setMaximumWidth(400);
-    m_find->installEventFilter(this);
-    auto* newJob = new QPushButton(wordsOf(ActionId::newJob));
-    newJob->setToolTip(tipOf(ActionId::newJob));
-    connect(newJob, &QPushButton::clicked, this, [this] { Q_EMIT goAsked({ViewId::newJob}); });
-    QPushButton* materials = makeLink(wordsOf(ActionId::materials), tipOf(ActionId::materials));
-    connect(materials, &QPushButton::clicked, this,
-            [this] { Q_EMIT goAsked({ViewId::materials}); });
-
-    auto* above = new QHBoxLayout;
-    above->setSpacing(kGap);
-    above->addWidget(new Label(Face::title, Ink::ink, title()));
-    above->addStretch(1);
-    above->addWidget(m_find, 2);
-    above->addWidget(newJob);
-    auto* below = new QHBoxLayout;
-    below->setSpacing(kGrid);
-    below->addWidget(m_summary);
-    below->addStretch();
-    below->addWidget(m_person);
-    below->addWidget(materials);
-    below->addWidget(m_all);
-    auto* head = new QVBoxLayout;
-    head->setContentsMargins(kSide, 7 * kGrid, kSide, kGap);
-    head->setSpacing(kGrid);
-    head->addLayout(above);
-    head->addLayout(below);
-    return head;
-}
-
-QWidget* WorklistView::makeSlips() {
-    auto* left = new QVBoxLayout;
-    auto* right = new QVBoxLayout;
-    for (std::size_t i = 0; i < kSlipGroups; ++i) {
-        m_groups[i] = new SlipGroup(groupHeading(i));
-        (isLeft(i) ? left : right)->addWidget(m_groups[i]);
-        connect(m_groups[i], &SlipGroup::chosen, this, &WorklistView::openJob);
-    }
-    left->setSpacing(0);
-    right->setSpacing(0);
-    left->addStretch(1);
-    right->addStretch(1);
-    m_columns->setSpacing(10 * kGrid);
-    m_columns->addLayout(left, 1);
-    m_columns->addLayout(right, 1);
-
-    auto* words = new Label(Face::body, Ink::quiet,
-                            tr("No book is in the house. Each one that is taken in has a slip "
-                               "here, with the next thing to do."));
-    words->setRunning();
-    auto* first = new QPushButton(tr("Take in the first book"));
-    first->setDefault(true);
-    connect(first, &QPushButton::clicked, this, [this] { Q_EMIT goAsked({ViewId::newJob}); });
-    auto* empty = new QVBoxLayout(m_empty);
-    empty->setContentsMargins(0, kSection, 0, 0);
-    empty->addWidget(words);
-    empty->addSpacing(kSpace);
-    empty->addWidget(first, 0, Qt::AlignLeft);
-
-    auto* sheet = new QWidget;
-    auto* down = new QVBoxLayout(sheet);
-    down->setContentsMargins(kSide, kGap, kSide, kSpace);
-    down->addWidget(m_empty);
-    down->addLayout(m_columns);
-    down->addStretch(1);
-    auto* scroll = new QScrollArea;
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setWidgetResizable(true);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    scroll->setWidget(sheet);
-    return scroll;
-}
-
-QTableView* WorklistView::makeTable() {
-    auto* table = new QTableView;
-    table->setModel(m_model);
-    table->setAccessibleName(tr("All jobs"));
-    table->setFrameShape(QFrame::NoFrame);
-    table->setShowGrid(false);
-    table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    table->setSelectionMode(QAbstractItemView::SingleSelection);
-    table->setTabKeyNavigation(false);
-    table->verticalHeader()->hide();
-    table->verticalHeader()->setDefaultSectionSize(controlHeight(table->fontMetrics()));
-    table->horizontalHeader()->setFont(faceFont(Face::small));
-    table->horizontalHeader()->setHighlightSections(false);
-    table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-    table->horizontalHeader()->setSectionResizeMode(1, QHeaderView::Stretch);
-    table->viewport()->setAutoFillBackground(false);
-    connect(table, &QTableView::activated, this,
-            [this](const QModelIndex& at) { openJob(m_model->line(at.row()).id); });
-    connect(table, &QTableView::clicked, this,
-            [this](const QModelIndex& at) { openJob(m_model->line(at.row()).id); });
-    return table;
+const std::array<SlipGroup*, kSlipGroups>& WorklistView::groups() const {
+    return m_slips->groups();
 }
 
 bool WorklistView::enter(const Destination&) {
     refresh();
     setFocus(Qt::OtherFocusReason);
-    for (const SlipGroup* group : m_groups) {
-        if (Slip* slip = group->firstShown()) {
-            slip->setFocus(Qt::OtherFocusReason);
-            break;
-        }
-    }
+    m_slips->focusFirst();
     return true;
 }
 
@@ -205,20 +113,12 @@ void WorklistView::refresh() {
     if (!m_session.guarded([&] { list = worklistOf(m_session.stores(), m_session.clock()); })) {
         return;
     }
-    m_inTheHouse = list.inTheHouse;
-    m_summary->setText(QStringLiteral("%1 · %2").arg(
-        counted(m_inTheHouse, tr("%1 job in the house"), tr("%1 jobs in the house")),
-        fullDay(m_session.clock().today())));
-    bool isEmpty = true;
-    for (std::size_t i = 0; i < kSlipGroups; ++i) {
-        isEmpty = isEmpty && list.groups[i].empty();
-        m_groups[i]->show(std::move(list.groups[i]));
-    }
-    m_empty->setVisible(isEmpty);
+    m_head->setInTheHouse(list.inTheHouse);
+    m_slips->show(std::move(list));
+    m_slips->setFilter(find().text());
     if (m_faces->currentIndex() == 1) {
         m_model->reload();
     }
-    filter();
 }
 
 void WorklistView::setTable(bool isTable) {
@@ -227,19 +127,14 @@ void WorklistView::setTable(bool isTable) {
         m_model->reload();
     }
     m_faces->setCurrentIndex(isTable ? 1 : 0);
-    m_all->setText(isTable ? tr("What needs you") : wordsOf(ActionId::allJobs));
+    m_head->setTable(isTable);
 }
 
-void WorklistView::filter() {
-    const std::string asked = core::foldForSearch(toCore(m_find->text().trimmed()));
-    for (SlipGroup* group : m_groups) {
-        group->setFilter(asked);
-    }
-}
-
-void WorklistView::openFirst() {
-    const QString asked = m_find->text().trimmed();
-    if (const auto line = m_session.stores().jobs.numbered(toCore(asked))) {
+void WorklistView::openFound() {
+    const QString asked = find().text().trimmed();
+    std::optional<core::JobLine> line;
+    m_session.guarded([&] { line = m_session.stores().jobs.numbered(toCore(asked)); });
+    if (line) {
         openJob(line->id);
     } else if (!asked.isEmpty()) {
         Q_EMIT goAsked({.view = ViewId::find, .words = asked});
@@ -247,13 +142,13 @@ void WorklistView::openFirst() {
 }
 
 void WorklistView::openJob(const core::Id<core::Job>& job) {
-    m_find->clear();
+    find().clear();
     Q_EMIT goAsked({.view = ViewId::job, .job = job});
 }
 
 bool WorklistView::back() {
-    if (!m_find->text().isEmpty()) {
-        m_find->clear();
+    if (!find().text().isEmpty()) {
+        find().clear();
         return true;
     }
     if (m_faces->currentIndex() == 1) {
@@ -267,31 +162,11 @@ void WorklistView::keyPressEvent(QKeyEvent* event) {
     const QString text = event->text();
     const bool isPlain = !(event->modifiers() & (Qt::ControlModifier | Qt::AltModifier));
     if (isPlain && !text.isEmpty() && text.at(0).isPrint()) {
-        m_find->setFocus(Qt::OtherFocusReason);
-        m_find->setText(m_find->text() + text);
+        find().setFocus(Qt::OtherFocusReason);
+        find().setText(find().text() + text);
         return;
     }
     View::keyPressEvent(event);
-}
-
-void WorklistView::resizeEvent(QResizeEvent* event) {
-    View::resizeEvent(event);
-    const bool isTwo = width() >= kTwoColumnsFrom;
-    m_columns->setDirection(isTwo ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
-    m_columns->setSpacing(isTwo ? 10 * kGrid : 0);
-}
-
-bool WorklistView::eventFilter(QObject* watched, QEvent* event) {
-    if (event->type() == QEvent::KeyPress &&
-        static_cast<QKeyEvent*>(event)->key() == Qt::Key_Down) {
-        for (const SlipGroup* group : m_groups) {
-            if (Slip* slip = group->firstShown()) {
-                slip->setFocus(Qt::TabFocusReason);
-                return true;
-            }
-        }
-    }
-    return View::eventFilter(watched, event);
 }
 
 } // namespace headcap::app

@@ -1,0 +1,96 @@
+#include "app/shell/worklist_head.h"
+
+#include <QKeyEvent>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "app/look/grid.h"
+#include "app/look/label.h"
+#include "app/look/style.h"
+#include "app/session/actions.h"
+#include "app/session/words.h"
+#include "app/shell/person_menu.h"
+
+namespace headcap::app {
+namespace {
+
+QPushButton* quietButton(const QString& words, const QString& tip) {
+    auto* button = new QPushButton(words);
+    button->setProperty(kQuietButton, true);
+    button->setToolTip(tip);
+    return button;
+}
+
+} // namespace
+
+WorklistHead::WorklistHead(Session& session, QWidget* parent)
+    : QWidget(parent), m_session(session), m_summary(new Label(Face::body, Ink::quiet)),
+      m_find(new QLineEdit), m_newJob(new QPushButton(wordsOf(ActionId::newJob))),
+      m_person(quietButton({}, tipOf(ActionId::choosePerson))),
+      m_materials(quietButton(wordsOf(ActionId::materials), tipOf(ActionId::materials))),
+      m_all(quietButton(wordsOf(ActionId::allJobs), tipOf(ActionId::allJobs))) {
+    m_find->setProperty(kBoxed, true);
+    m_find->setAccessibleName(tr("Find"));
+    m_find->setPlaceholderText(tr("Find a book, a step, a lot, a leaf …"));
+    m_find->setToolTip(tr("Type anywhere on this page to find; Enter looks everywhere"));
+    m_find->setMinimumWidth(240);
+    m_find->setMaximumWidth(400);
+    m_find->installEventFilter(this);
+    m_newJob->setToolTip(tipOf(ActionId::newJob));
+    layOut();
+
+    connect(m_newJob, &QPushButton::clicked, this, [this] { Q_EMIT goAsked({ViewId::newJob}); });
+    connect(m_materials, &QPushButton::clicked, this,
+            [this] { Q_EMIT goAsked({ViewId::materials}); });
+    connect(m_all, &QPushButton::clicked, this, &WorklistHead::tableTurned);
+    connect(m_person, &QPushButton::clicked, this, [this] {
+        popUpPeople(m_session, *m_person, [this] { Q_EMIT goAsked({ViewId::workshop}); });
+    });
+    const auto showPerson = [this] { m_person->setText(personWords(m_session)); };
+    connect(&session, &Session::personChanged, this, showPerson);
+    connect(&session, &Session::changed, this, showPerson);
+    showPerson();
+}
+
+void WorklistHead::layOut() {
+    auto* above = new QHBoxLayout;
+    above->setSpacing(kGap);
+    above->addWidget(new Label(Face::title, Ink::ink, tr("Worklist")));
+    above->addStretch(1);
+    above->addWidget(m_find, 2);
+    above->addWidget(m_newJob);
+    auto* below = new QHBoxLayout;
+    below->setSpacing(kGrid);
+    below->addWidget(m_summary);
+    below->addStretch();
+    below->addWidget(m_person);
+    below->addWidget(m_materials);
+    below->addWidget(m_all);
+    auto* down = new QVBoxLayout(this);
+    down->setContentsMargins(15 * kGrid, 7 * kGrid, 15 * kGrid, kGap);
+    down->setSpacing(kGrid);
+    down->addLayout(above);
+    down->addLayout(below);
+}
+
+void WorklistHead::setInTheHouse(int jobs) {
+    m_summary->setText(QStringLiteral("%1 · %2").arg(
+        counted(jobs, tr("%1 job in the house"), tr("%1 jobs in the house")),
+        fullDay(m_session.clock().today())));
+}
+
+void WorklistHead::setTable(bool isTable) {
+    m_all->setText(isTable ? tr("What needs you") : wordsOf(ActionId::allJobs));
+}
+
+bool WorklistHead::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::KeyPress &&
+        static_cast<QKeyEvent*>(event)->key() == Qt::Key_Down) {
+        Q_EMIT downAsked();
+        return true;
+    }
+    return QWidget::eventFilter(watched, event);
+}
+
+} // namespace headcap::app

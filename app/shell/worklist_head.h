@@ -1,0 +1,45 @@
+// The head of the worklist: how many jobs are in the house, the box to find in, and the ways to
+// the other views.
+#pragma once
+
+#include <QWidget>
+
+#include "app/session/session.h"
+#include "app/shell/view.h"
+
+class QLineEdit;
+class QPushButton;
+
+namespace headcap::app {
+
+class Label;
+
+class WorklistHead : public QWidget {
+    Q_OBJECT
+public:
+    explicit WorklistHead(Session& session, QWidget* parent = nullptr);
+    [[nodiscard]] QLineEdit& find() { return *m_find; }
+    void setInTheHouse(int jobs);
+    void setTable(bool isTable); // what the button leads to
+
+Q_SIGNALS:
+    void goAsked(const headcap::app::Destination& destination);
+    void tableTurned();
+    void downAsked(); // from the box to what was found
+
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+private:
+    void layOut();
+
+    Session& m_session;
+    Label* m_summary;
+    QLineEdit* m_find;
+    QPushButton* m_newJob;
+    QPushButton* m_person;
+    QPushButton* m_materials;
+    QPushButton* m_all;
+};
+
+} // namespace headcap::app
