@@ -131,14 +131,18 @@ void RuledTable::keyPressEvent(QKeyEvent* event) {
 }
 
 void RuledTable::focusInEvent(QFocusEvent* event) {
-    QListView::focusInEvent(event);
-    if (current() || event->reason() == Qt::MouseFocusReason) {
-        return;
+    if (!current() && event->reason() != Qt::MouseFocusReason) {
+        enter();
     }
-    // The log is gone into at its end: at what was done last.
-    for (int i = m_model->rowCount() - 1; i >= 0; --i) {
-        if (m_model->row(i).id) {
-            setCurrentIndex(m_model->index(i));
+    QListView::focusInEvent(event);
+}
+
+void RuledTable::enter() {
+    const int count = m_model->rowCount();
+    for (int i = 0; i < count; ++i) {
+        const int at = m_isEnteredAtEnd ? count - 1 - i : i;
+        if (m_model->row(at).id) {
+            setCurrentIndex(m_model->index(at));
             return;
         }
     }

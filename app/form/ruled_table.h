@@ -51,9 +51,10 @@ private:
 class RuledTable : public QListView {
     Q_OBJECT
 public:
-    // Shares of the width: of the title, then of each middle column. The mark's is in px.
+    // The mark's and the right one's in px; the others share what is left of the width.
     struct Columns {
         int mark = 0;
+        int right = 72;
         int title = 5;
         std::vector<int> middle{};
     };
@@ -67,6 +68,8 @@ public:
     [[nodiscard]] std::optional<core::Uuid> current() const;
     // Brings it into view as well; nothing: no row is chosen.
     void select(std::optional<core::Uuid> id);
+    // Where the keys go in first: at the last row, as in a log; else at the first.
+    void setEnteredAtEnd() { m_isEnteredAtEnd = true; }
     // What has just been added: it is marked until the next change, and comes into view.
     void setFresh(std::optional<core::Uuid> id);
     [[nodiscard]] const std::optional<core::Uuid>& fresh() const { return m_fresh; }
@@ -83,10 +86,13 @@ protected:
     void changeEvent(QEvent* event) override;
 
 private:
+    void enter();
+
     RuledTableModel* m_model;
     Columns m_columns;
     std::optional<core::Uuid> m_fresh;
     bool m_isShowing = false;
+    bool m_isEnteredAtEnd = false;
 };
 
 } // namespace headcap::app

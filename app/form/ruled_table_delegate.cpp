@@ -90,11 +90,12 @@ private:
         const int tie = m_row.isTied ? kTie : 0;
         const TableCell mark{m_row.mark, Face::small, Ink::quiet};
         put(mark, kPad + tie, m_table.columns().mark);
-        const int left = kPad + m_table.columns().mark + (m_table.columns().mark > 0 ? tie : 0);
-        const int right = std::max(widthOf(m_row.right), m_table.isNarrow() ? 0 : 16 * kGrid);
+        const int left = kPad + m_table.columns().mark;
+        const int right = m_table.isNarrow() ? widthOf(m_row.right) : m_table.columns().right;
         put(m_row.right, m_width - kPad - right, right, Qt::AlignRight);
         const int room = m_width - kPad - right - kSpace - left;
-        const int foot = m_table.isNarrow() ? narrow(left, room) : columns(left, room);
+        const int foot =
+            m_table.isNarrow() ? narrow(left + tie, room - tie) : columns(left, room, tie);
         m_made.height = std::max(foot + kPad + kGrid, kBenchControl);
     }
 
@@ -107,13 +108,14 @@ private:
         return putAt(m_row.below, left, foot, wide);
     }
 
-    int columns(int left, int room) {
+    int columns(int left, int room, int tie) {
         const auto& columns = m_table.columns();
         const int shares =
             std::accumulate(columns.middle.begin(), columns.middle.end(), columns.title);
         const auto widthFor = [&](int share) { return room * share / shares - kSpace; };
-        int foot = put(m_row.title, left, widthFor(columns.title), Qt::AlignLeft, m_row.isStruck);
-        foot = putAt(m_row.below, left, foot, widthFor(columns.title));
+        const int wide = widthFor(columns.title) - tie;
+        int foot = put(m_row.title, left + tie, wide, Qt::AlignLeft, m_row.isStruck);
+        foot = putAt(m_row.below, left + tie, foot, wide);
         int x = left + room * columns.title / shares;
         for (std::size_t i = 0; i < m_row.middle.size() && i < columns.middle.size(); ++i) {
             foot = std::max(foot, put(m_row.middle[i], x, widthFor(columns.middle[i])));

@@ -39,6 +39,7 @@ void BenchPage::layOut() {
                         "it: guarded K7 with paste 31-006 0.6 g 18 min. Or log a step with all "
                         "its fields."));
     m_empty->setRunning();
+    m_log->setEnteredAtEnd();
     m_panel->addWidget(m_details);
     m_panel->addWidget(m_form);
     m_panel->hide();

@@ -12,8 +12,8 @@ namespace headcap::app {
 
 JobMaterialsPage::JobMaterialsPage(Session& session, QWidget* parent)
     : JobPage(core::Page::materials, Body::fixed, session, parent),
-      m_table(
-          new RuledTable(tr("Materials of the job"), {.mark = 88, .title = 6, .middle = {3, 6}})),
+      m_table(new RuledTable(tr("Materials of the job"),
+                             {.mark = 88, .right = 88, .title = 6, .middle = {3, 6}})),
       m_empty(new QWidget) {
     auto* words = new Label(
         Face::body, Ink::quiet,

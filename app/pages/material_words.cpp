@@ -2,10 +2,10 @@
 
 #include <QCoreApplication>
 
+#include "app/pages/bench/step_words.h"
 #include "app/session/words.h"
 #include "core/materials/job_materials.h"
 #include "core/report/lot_origin.h"
-#include "core/treatment/bench_log.h"
 
 namespace headcap::app {
 namespace {
@@ -84,7 +84,7 @@ TableRow rowOf(const core::MaterialInStep& one, const core::Clock& clock) {
     }
     const bool isNoted = use.amount.has_value();
     return {.id = use.id.uuid(),
-            .title = {fromCore(core::stepTitle(*one.step)), Face::body, Ink::ink},
+            .title = {titleOf(*one.step), Face::body, Ink::ink},
             .mark = shortDay(clock.dayOf(one.step->at), clock.today()),
             .middle = {{fromCore(one.place), Face::formula, Ink::ink}, removal},
             .right = {isNoted ? fromCore(core::toText(*use.amount)) : tr("no amount"), Face::small,

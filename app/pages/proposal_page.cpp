@@ -109,6 +109,7 @@ void ProposalPage::buildProposal() {
     edits().watch(m_proposal);
     auto* down = qobject_cast<QVBoxLayout*>(m_whole->layout());
     down->addWidget(m_versions);
+    down->addSpacing(kGap);
     down->addWidget(m_sentWords);
     down->addSpacing(kSpace);
     down->addWidget(m_proposal);
@@ -137,7 +138,7 @@ void ProposalPage::buildOption() {
     using R = core::ProposalOption;
     m_option = new RecordForm<R>(session(), tr("Option"));
     m_option->text(tr("Name"), &R::name).placeholder(tr("A: repair, and keep the old sewing"));
-    m_option->value(tr("Place"), &R::position);
+    m_option->value(tr("Stands at"), &R::position);
     m_option->lines(tr("What it does"), &R::effect);
     m_option->lines(tr("Risk"), &R::risk);
     m_option->lines(tr("Can't be undone"), &R::irreversible)

@@ -16,13 +16,15 @@
 namespace headcap::app {
 namespace {
 
-constexpr int kLabelWidth = 112;
+constexpr int kLabelWidth = 124;
 
 Label* wrapped(Face face, Ink ink, const QString& words) {
     auto* label = new Label(face, ink, words);
     label->setWordWrap(true);
     label->setContentsMargins(kGap, 0, 0, 0);
-    label->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    QSizePolicy policy{QSizePolicy::Ignored, QSizePolicy::Minimum};
+    policy.setHeightForWidth(true);
+    label->setSizePolicy(policy);
     label->setAlignment(Qt::AlignLeft | Qt::AlignTop);
     return label;
 }
@@ -188,7 +190,10 @@ void OptionsTable::fill(QGridLayout& grid, const core::JobFile& file,
         if (row > 0) {
             grid.addWidget(new HairRule, row++, 0, 1, static_cast<int>(all.size()) + 1);
         }
-        grid.addWidget(new Label(Face::small, Ink::quiet, label), row, 0, Qt::AlignTop);
+        auto* said = new Label(Face::small, Ink::quiet, label);
+        said->setWordWrap(true);
+        said->setFixedWidth(kLabelWidth);
+        grid.addWidget(said, row, 0, Qt::AlignTop);
         for (std::size_t i = 0; i < all.size(); ++i) {
             grid.setColumnStretch(static_cast<int>(i) + 1, 1);
             grid.addWidget(cellOf(*all[i]), row, static_cast<int>(i) + 1, Qt::AlignTop);

@@ -9,9 +9,15 @@
 #include <QPixmap>
 #include <QProcess>
 #include <QProcessEnvironment>
+#include <QPushButton>
 #include <QTest>
 
+#include "app/form/ruled_table.h"
 #include "app/look/dress.h"
+#include "app/pages/bench/open_lines.h"
+#include "app/pages/bench/step_form.h"
+#include "app/pages/bench/uses_editor.h"
+#include "app/pages/bench_page.h"
 #include "app/pages/page_table.h"
 #include "app/pages/photographs_page.h"
 #include "app/photo/contact_sheet.h"
@@ -77,6 +83,24 @@ std::vector<Scene> scenes() {
              line.setFocus();
              line.setText(QStringLiteral("guarded K7 with 31-006 0.6 g and 29-102 18 min"));
          }},
+        {QStringLiteral("bench-step"),
+         [](app::MainWindow& window, SampleWorkshop& sample) {
+             window.go({.view = ViewId::job, .job = sample.grafting, .page = core::Page::bench});
+             auto* page = qobject_cast<app::BenchPage*>(jobView(window).currentPage());
+             page->log().setFocus();
+             QTest::keyClick(&page->log(), Qt::Key_Up);
+             QTest::keyClick(&page->log(), Qt::Key_Return);
+         }},
+        {QStringLiteral("bench-form"),
+         [](app::MainWindow& window, SampleWorkshop& sample) {
+             window.go({.view = ViewId::job, .job = sample.grafting, .page = core::Page::bench});
+             auto* page = qobject_cast<app::BenchPage*>(jobView(window).currentPage());
+             QTest::keyClick(&page->lines().add(), Qt::Key_Space);
+             QTest::keyClicks(QApplication::focusWidget(), QStringLiteral("Guarding"));
+             page->form().uses().addBlank();
+             QTest::keyClicks(QApplication::focusWidget(), QStringLiteral("31-006"));
+         },
+         true},
         {QStringLiteral("notice"),
          [](app::MainWindow& window, SampleWorkshop& sample) {
              window.go({.view = ViewId::job, .job = sample.grafting});
