@@ -23,7 +23,6 @@ enum class ActionId {
     quit,
     worklist,
     materials,
-    audit,
     workshop,
     allJobs,
     toBook,

@@ -224,6 +224,14 @@ QString words(core::MaterialClass value) {
     return said(kWords, value);
 }
 
+QString words(core::Unit value) {
+    static constexpr Words<core::Unit> kWords{
+        QT_TRANSLATE_NOOP("words", "grams"),  QT_TRANSLATE_NOOP("words", "millilitres"),
+        QT_TRANSLATE_NOOP("words", "mm²"),    QT_TRANSLATE_NOOP("words", "metres"),
+        QT_TRANSLATE_NOOP("words", "sheets"), QT_TRANSLATE_NOOP("words", "pieces")};
+    return said(kWords, value);
+}
+
 QString words(core::LotOrigin value) {
     static constexpr Words<core::LotOrigin> kWords{
         QT_TRANSLATE_NOOP("words", "bought"),

@@ -29,6 +29,7 @@ namespace headcap::app {
 [[nodiscard]] QString words(core::StepKind value);
 [[nodiscard]] QString words(core::Reversibility value);
 [[nodiscard]] QString words(core::MaterialClass value);
+[[nodiscard]] QString words(core::Unit value);
 [[nodiscard]] QString words(core::LotOrigin value);
 [[nodiscard]] QString words(core::Grain value);
 [[nodiscard]] QString words(core::LedgerKind value);

@@ -49,7 +49,6 @@ void MainWindow::addKeys() {
     on(ActionId::keys, [this] { go({ViewId::keys}); });
     on(ActionId::worklist, [this] { go({ViewId::worklist}); });
     on(ActionId::materials, [this] { go({ViewId::materials}); });
-    on(ActionId::audit, [this] { go({ViewId::audit}); });
     on(ActionId::workshop, [this] { go({ViewId::workshop}); });
     on(ActionId::back, [this] { back(); });
     on(ActionId::undo, [this] {

@@ -3,6 +3,7 @@
 #include "app/shell/find_view.h"
 #include "app/shell/job_view.h"
 #include "app/shell/keys_view.h"
+#include "app/shell/materials_view.h"
 #include "app/shell/new_job_view.h"
 #include "app/shell/worklist_view.h"
 #include "app/shell/workshop_view.h"
@@ -25,9 +26,10 @@ ViewEntry entry(ViewId id) {
 
 const std::vector<ViewEntry>& viewTable() {
     static const std::vector<ViewEntry> kTable{
-        entry<WorklistView>(ViewId::worklist), entry<JobView>(ViewId::job),
-        entry<FindView>(ViewId::find),         entry<NewJobView>(ViewId::newJob),
-        entry<KeysView>(ViewId::keys),         entry<WorkshopView>(ViewId::workshop),
+        entry<WorklistView>(ViewId::worklist),   entry<JobView>(ViewId::job),
+        entry<FindView>(ViewId::find),           entry<NewJobView>(ViewId::newJob),
+        entry<MaterialsView>(ViewId::materials), entry<KeysView>(ViewId::keys),
+        entry<WorkshopView>(ViewId::workshop),
     };
     return kTable;
 }

@@ -55,6 +55,13 @@ tl::expected<std::vector<const Lot*>, LedgerProblem> sourcesOf(const std::vector
     return sources;
 }
 
+// The lot is kept already; its movements are what is new.
+Change withoutTheLot(Change change) {
+    std::erase_if(change.writes,
+                  [](const Write& write) { return std::holds_alternative<Lot>(write.record); });
+    return change;
+}
+
 } // namespace
 
 std::optional<Amount> balanceOf(const Id<Lot>& lot, Unit unit,
@@ -122,6 +129,17 @@ tl::expected<Change, LedgerProblem> mixLot(const Lot& lot, const std::vector<Mix
     change.sentence =
         fmt::format("Lot {} mixed: {}, {} from {}", lot.number, (*kind)->name, toText(yield), from);
     return change;
+}
+
+tl::expected<Change, LedgerProblem> takeIn(const Lot& lot, Amount amount, const Shelf& shelf,
+                                           const Hand& hand, IdSource& ids) {
+    return receiveLot(lot, amount, shelf, hand, ids).map(withoutTheLot);
+}
+
+tl::expected<Change, LedgerProblem> mixInto(const Lot& lot, const std::vector<MixPart>& parts,
+                                            Amount yield, const Shelf& shelf, const Hand& hand,
+                                            IdSource& ids) {
+    return mixLot(lot, parts, yield, shelf, hand, ids).map(withoutTheLot);
 }
 
 tl::expected<Change, LedgerProblem> discardFrom(const Lot& lot, Amount amount,

@@ -39,6 +39,10 @@ struct Hand {
 [[nodiscard]] tl::expected<Change, LedgerProblem>
 receiveLot(const Lot& lot, Amount amount, const Shelf& shelf, const Hand& hand, IdSource& ids);
 
+// The same for a lot that is on the shelf already: what came of it, or more of it.
+[[nodiscard]] tl::expected<Change, LedgerProblem>
+takeIn(const Lot& lot, Amount amount, const Shelf& shelf, const Hand& hand, IdSource& ids);
+
 struct MixPart {
     Id<Lot> source;
     Amount amount;
@@ -48,6 +52,12 @@ struct MixPart {
                                                          const std::vector<MixPart>& parts,
                                                          Amount yield, const Shelf& shelf,
                                                          const Hand& hand, IdSource& ids);
+
+// The same for a lot that is on the shelf already, of which nothing had been mixed.
+[[nodiscard]] tl::expected<Change, LedgerProblem> mixInto(const Lot& lot,
+                                                          const std::vector<MixPart>& parts,
+                                                          Amount yield, const Shelf& shelf,
+                                                          const Hand& hand, IdSource& ids);
 
 // Some of a lot thrown away. Where all of it goes, discardRest also takes the lot off offer.
 [[nodiscard]] tl::expected<Change, LedgerProblem> discardFrom(const Lot& lot, Amount amount,

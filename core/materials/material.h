@@ -101,6 +101,12 @@ struct LotPart {
 };
 
 template <>
+struct EnumNames<Unit> {
+    static constexpr std::array<std::string_view, 6> kNames{"g", "ml",    "mm2",
+                                                            "m", "sheet", "piece"};
+};
+
+template <>
 struct EnumNames<MaterialClass> {
     static constexpr std::array<std::string_view, 13> kNames{
         "paper",       "tissue", "board",        "leather",           "vellum",

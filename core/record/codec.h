@@ -17,12 +17,6 @@
 namespace headcap::core {
 
 template <>
-struct EnumNames<Unit> {
-    static constexpr std::array<std::string_view, 6> kNames{"g", "ml",    "mm2",
-                                                            "m", "sheet", "piece"};
-};
-
-template <>
 struct EnumNames<StrengthBasis> {
     static constexpr std::array<std::string_view, 3> kNames{"w/v", "w/w", "v/v"};
 };

@@ -59,6 +59,12 @@ std::vector<Scene> scenes() {
          }},
         {QStringLiteral("new-job"),
          [](app::MainWindow& window, SampleWorkshop&) { window.go({ViewId::newJob}); }},
+        {QStringLiteral("materials-view"),
+         [](app::MainWindow& window, SampleWorkshop& sample) {
+             window.go(
+                 {.view = ViewId::materials,
+                  .record = core::refOf(core::all<core::Lot>(sample.store).front().record.id)});
+         }},
         {QStringLiteral("keys"),
          [](app::MainWindow& window, SampleWorkshop&) { window.go({ViewId::keys}); }},
         {QStringLiteral("workshop"),

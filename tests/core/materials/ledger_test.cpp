@@ -147,6 +147,25 @@ TEST_F(Ledger, addsUpOverAnyHistory) {
     }
 }
 
+TEST_F(Ledger, aLotOnTheShelfTakesInMoreAndMixesWithoutBeingWrittenAgain) {
+    const Lot starch = lot("31-001", 0);
+    const Lot paste = lot("31-002", 1);
+    m_shelf.lots = {starch, paste};
+    const auto more = takeIn(starch, grams(500), m_shelf, hand(), m_b.ids);
+    ASSERT_TRUE(more);
+    ASSERT_EQ(more->writes.size(), 1U);
+    applyTo(m_shelf, *more);
+    const auto mixed =
+        mixInto(paste, {{starch.id, grams(57)}}, grams(457), m_shelf, hand(), m_b.ids);
+    ASSERT_TRUE(mixed);
+    for (const Write& write : mixed->writes) {
+        EXPECT_FALSE(std::holds_alternative<Lot>(write.record));
+    }
+    applyTo(m_shelf, *mixed);
+    EXPECT_EQ(m_shelf.balanceOf(starch.id), grams(443));
+    EXPECT_EQ(m_shelf.balanceOf(paste.id), grams(457));
+}
+
 TEST_F(Ledger, anEntryOfAnotherUnitHasNoBalance) {
     const Lot starch = lot("31-001", 0);
     applyTo(m_shelf, *receiveLot(starch, grams(500), m_shelf, hand(), m_b.ids));

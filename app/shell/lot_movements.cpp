@@ -1,0 +1,208 @@
+#include "app/shell/lot_movements.h"
+
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "app/form/ruled_table.h"
+#include "app/look/grid.h"
+#include "app/look/label.h"
+#include "app/session/sentences.h"
+#include "app/session/words.h"
+#include "core/materials/mix_text.h"
+
+namespace headcap::app {
+namespace {
+
+constexpr int kLedgerHeight = 280;
+
+QString sentenceFor(core::LedgerProblem problem, const core::Material* kind) {
+    using P = core::LedgerProblem;
+    switch (problem) {
+    case P::numberMissing:
+        return LotMovements::tr("The lot has no number yet; give it the one on its label first.");
+    case P::materialUnknown:
+        return LotMovements::tr("The lot's kind is not known; choose one first.");
+    case P::lotUnknown:
+        return LotMovements::tr("A lot of the mix is not on the shelf; look at its number.");
+    case P::amountNotAbove:
+        return LotMovements::tr("An amount above nothing is needed.");
+    case P::unitDiffers:
+        return kind == nullptr ? LotMovements::tr("A lot is counted in one unit all its life.")
+                               : LotMovements::tr("%1 is counted in %2; write the amount so.")
+                                     .arg(fromCore(kind->name), words(kind->unit));
+    case P::sourceMissing:
+        return LotMovements::tr("Say what it was mixed or saved from first.");
+    case P::reasonMissing:
+        return LotMovements::tr("Say why it was thrown away.");
+    case P::balanceUnknown:
+        return LotMovements::tr("The entries of this lot do not add up; headcap verify says more.");
+    }
+    return {};
+}
+
+QString sentenceFor(const core::MixTextError& error) {
+    switch (error.problem) {
+    case core::MixTextProblem::empty:
+        return LotMovements::tr("Say what it was mixed from: 26-001 57 g, 26-026 400 ml.");
+    case core::MixTextProblem::lotUnknown:
+        return LotMovements::tr("No lot has the number written from letter %1 on.")
+            .arg(error.at + 1);
+    case core::MixTextProblem::amountUnread:
+        return LotMovements::tr("The amount in the part from letter %1 on could not be read: "
+                                "write it as 57 g or 400 ml.")
+            .arg(error.at + 1);
+    }
+    return {};
+}
+
+} // namespace
+
+LotMovements::LotMovements(Session& session, QWidget* parent)
+    : QWidget(parent), m_session(session), m_heading(new Label(Face::heading)),
+      m_balance(new Label(Face::strong)), m_what(new QComboBox), m_amount(new QLineEdit),
+      m_note(new QLineEdit), m_enter(new QPushButton(tr("Enter in the ledger"))),
+      m_ledger(new RuledTable(tr("Ledger of the lot"), {.mark = 56, .right = 120, .middle = {4}})) {
+    m_what->addItems({tr("came in"), tr("mixed from"), tr("thrown away"), tr("counted")});
+    m_what->setAccessibleName(tr("What happened to the lot"));
+    m_amount->setAccessibleName(tr("How much"));
+    m_amount->setPlaceholderText(tr("500 g"));
+    m_note->setAccessibleName(tr("From what, or why"));
+    layOut();
+    connect(m_what, &QComboBox::currentIndexChanged, this, &LotMovements::showHints);
+    connect(m_enter, &QPushButton::clicked, this, &LotMovements::enterMovement);
+    for (QLineEdit* field : {m_amount, m_note}) {
+        connect(field, &QLineEdit::returnPressed, this, &LotMovements::enterMovement);
+    }
+    showHints();
+}
+
+void LotMovements::layOut() {
+    auto* head = new QHBoxLayout;
+    head->addWidget(m_heading);
+    head->addStretch(1);
+    head->addWidget(m_balance);
+    auto* line = new QHBoxLayout;
+    line->setSpacing(kGap);
+    line->addWidget(m_what);
+    line->addWidget(m_amount, 1);
+    line->addWidget(m_note, 3);
+    line->addWidget(m_enter);
+    m_ledger->setFixedHeight(kLedgerHeight);
+    auto* down = new QVBoxLayout(this);
+    down->setContentsMargins(0, 0, 0, 0);
+    down->addLayout(head);
+    down->addWidget(new HairRule);
+    down->addSpacing(kGap);
+    down->addLayout(line);
+    down->addSpacing(kGap);
+    down->addWidget(m_ledger);
+}
+
+LotMovements::Movement LotMovements::movement() const {
+    return static_cast<Movement>(m_what->currentIndex());
+}
+
+void LotMovements::showHints() {
+    switch (movement()) {
+    case Movement::cameIn:
+        m_note->setPlaceholderText(tr("nothing more to say"));
+        break;
+    case Movement::mixed:
+        m_note->setPlaceholderText(tr("26-001 57 g, 26-026 400 ml"));
+        break;
+    case Movement::thrownAway:
+        m_note->setPlaceholderText(tr("why"));
+        break;
+    case Movement::counted:
+        m_note->setPlaceholderText(tr("how it was counted"));
+        break;
+    }
+    m_note->setEnabled(movement() != Movement::cameIn);
+}
+
+void LotMovements::show(const core::Shelf& shelf, const std::optional<core::Id<core::Lot>>& lot) {
+    m_shelf = shelf;
+    m_lot = lot;
+    const core::Lot* chosen = lot ? m_shelf.lot(*lot) : nullptr;
+    setVisible(chosen != nullptr);
+    if (chosen != nullptr) {
+        showLedger(*chosen, m_shelf.material(chosen->material));
+    }
+}
+
+void LotMovements::showLedger(const core::Lot& lot, const core::Material* kind) {
+    m_heading->setText(tr("Ledger of %1").arg(fromCore(core::lotName(lot, kind))));
+    const auto balance = m_shelf.balanceOf(lot.id);
+    m_balance->setInk(balance && balance->count >= 0 ? Ink::ink : Ink::must);
+    m_balance->setText(balance ? tr("%1 left").arg(fromCore(core::toText(*balance)))
+                               : tr("does not add up"));
+    const core::Clock& clock = m_session.clock();
+    std::vector<TableRow> rows;
+    for (const core::LedgerEntry& entry : m_shelf.ledger) {
+        if (entry.lot != lot.id) {
+            continue;
+        }
+        rows.push_back({.id = entry.id.uuid(),
+                        .title = {words(entry.kind), Face::body, Ink::ink},
+                        .mark = clockTime(entry.at),
+                        .middle = {{fromCore(entry.note)}},
+                        .right = {fromCore(core::toText(entry.amount)), Face::body,
+                                  entry.amount.count < 0 ? Ink::quiet : Ink::ink},
+                        .below = {shortDay(clock.dayOf(entry.at), clock.today())}});
+    }
+    m_ledger->setVisible(!rows.empty());
+    m_ledger->show(std::move(rows));
+}
+
+tl::expected<core::Change, QString> LotMovements::composed(const core::Lot& lot) const {
+    const auto amount = core::parseAmount(toCore(m_amount->text().trimmed()));
+    if (!amount) {
+        return tl::unexpected(sentence(amount.error(), Reading::amount));
+    }
+    const std::string note = toCore(m_note->text().trimmed());
+    const core::Hand hand{m_session.person(), m_session.clock().now()};
+    core::IdSource& ids = m_session.ids();
+    const auto inWords = [&](core::LedgerProblem problem) {
+        return sentenceFor(problem, m_shelf.material(lot.material));
+    };
+    switch (movement()) {
+    case Movement::cameIn:
+        return core::takeIn(lot, *amount, m_shelf, hand, ids).map_error(inWords);
+    case Movement::mixed: {
+        const auto parts = core::parseMixParts(note, m_shelf);
+        if (!parts) {
+            return tl::unexpected(sentenceFor(parts.error()));
+        }
+        return core::mixInto(lot, *parts, *amount, m_shelf, hand, ids).map_error(inWords);
+    }
+    case Movement::thrownAway:
+        return core::discardFrom(lot, *amount, note, m_shelf, hand, ids).map_error(inWords);
+    case Movement::counted:
+        return core::countLot(lot, *amount, note, m_shelf, hand, ids).map_error(inWords);
+    }
+    return tl::unexpected(QString{});
+}
+
+void LotMovements::enterMovement() {
+    const core::Lot* lot = m_lot ? m_shelf.lot(*m_lot) : nullptr;
+    if (lot == nullptr) {
+        return;
+    }
+    auto change = composed(*lot);
+    if (!change) {
+        m_session.say({Notice::Kind::refused, change.error()});
+        m_amount->setFocus();
+        return;
+    }
+    const QString done = fromCore(change->sentence);
+    if (m_session.apply(std::move(*change))) {
+        m_amount->clear();
+        m_note->clear();
+        m_session.say({Notice::Kind::done, done, true});
+    }
+}
+
+} // namespace headcap::app

@@ -1,0 +1,52 @@
+// What came and went of one lot: a line that enters a movement in the ledger, and the ledger below
+// it. Entries are never edited; a wrong one is undone, and its contrary stands beside it.
+#pragma once
+
+#include <optional>
+
+#include <QWidget>
+
+#include "app/session/session.h"
+#include "core/materials/ledger.h"
+
+class QComboBox;
+class QLineEdit;
+class QPushButton;
+
+namespace headcap::app {
+
+class Label;
+class RuledTable;
+
+class LotMovements : public QWidget {
+    Q_OBJECT
+public:
+    explicit LotMovements(Session& session, QWidget* parent = nullptr);
+    // Nothing: no lot is chosen.
+    void show(const core::Shelf& shelf, const std::optional<core::Id<core::Lot>>& lot);
+    using QWidget::show;
+
+private:
+    enum class Movement { cameIn, mixed, thrownAway, counted };
+
+    void layOut();
+    void showHints();
+    void showLedger(const core::Lot& lot, const core::Material* kind);
+    void enterMovement();
+    [[nodiscard]] Movement movement() const;
+    // The change, or in one sentence why there is none.
+    [[nodiscard]] tl::expected<core::Change, QString> composed(const core::Lot& lot) const;
+
+    Session& m_session;
+    core::Shelf m_shelf;
+    std::optional<core::Id<core::Lot>> m_lot;
+    Label* m_heading;
+    Label* m_balance;
+    QComboBox* m_what;
+    QLineEdit* m_amount;
+    QLineEdit* m_note;
+    QPushButton* m_enter;
+    RuledTable* m_ledger;
+};
+
+} // namespace headcap::app

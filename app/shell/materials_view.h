@@ -1,0 +1,39 @@
+// Materials and lots: what is on the shelf with the balance of each lot and how it stands with its
+// date, the ledger of the chosen one, and the kinds of material the workshop uses.
+#pragma once
+
+#include "app/form/record_form.h"
+#include "app/form/record_list.h"
+#include "app/shell/view.h"
+#include "core/materials/shelf.h"
+
+namespace headcap::app {
+
+class LotMovements;
+
+class MaterialsView : public View {
+    Q_OBJECT
+public:
+    explicit MaterialsView(Session& session, QWidget* parent = nullptr);
+    bool enter(const Destination& destination) override;
+    [[nodiscard]] bool leave() override { return m_edits.leave(); }
+    void refresh() override;
+    [[nodiscard]] QString title() const override { return tr("Materials and lots"); }
+
+private:
+    void layOut();
+    void buildLots();
+    void buildMaterials();
+    void showMovements();
+    [[nodiscard]] RowWords lotWords(const core::Lot& lot) const;
+    [[nodiscard]] std::optional<core::Lot> newLot();
+
+    Session& m_session;
+    PageEdits m_edits;
+    RecordList<core::Lot>* m_lots;
+    LotMovements* m_movements;
+    RecordList<core::Material>* m_materials;
+    core::Shelf m_shelf;
+};
+
+} // namespace headcap::app

@@ -1,0 +1,89 @@
+// Materials and lots, by keys, with a look at the store.
+#include <QComboBox>
+#include <QLineEdit>
+#include <QTest>
+
+#include <gtest/gtest.h>
+
+#include "app/form/ruled_list.h"
+#include "app/shell/lot_movements.h"
+#include "app/shell/materials_view.h"
+#include "core/materials/shelf.h"
+#include "tests/support/sample_workshop.h"
+
+namespace headcap::app {
+namespace {
+
+class MaterialsViewTest : public testing::Test {
+protected:
+    MaterialsViewTest() {
+        view.resize(1280, 900);
+        view.setVisible(true);
+        EXPECT_TRUE(QTest::qWaitForWindowExposed(&view));
+        view.enter({ViewId::materials});
+        QObject::connect(&session, &Session::changed, &view, [this] { view.refresh(); });
+    }
+    core::Shelf shelf() { return core::loadShelf(sample.store); }
+    // Chooses the first lot of the shelf.
+    core::Lot chosen() {
+        const core::Lot lot = shelf().lots.front();
+        EXPECT_TRUE(view.enter({.view = ViewId::materials, .record = core::refOf(lot.id)}));
+        return lot;
+    }
+    QLineEdit* field(const char* name) {
+        for (QLineEdit* one : view.findChild<LotMovements*>()->findChildren<QLineEdit*>()) {
+            if (one->accessibleName() == QLatin1String(name)) {
+                return one;
+            }
+        }
+        return nullptr;
+    }
+    void enterMovement(int what, const char* amount, const char* note) {
+        view.findChild<LotMovements*>()->findChild<QComboBox*>()->setCurrentIndex(what);
+        QTest::keyClicks(field("From what, or why"), QString::fromUtf8(note));
+        QTest::keyClicks(field("How much"), QString::fromUtf8(amount));
+        QTest::keyClick(field("How much"), Qt::Key_Return);
+    }
+
+    tests::SampleWorkshop sample;
+    Session session{sample.means()};
+    MaterialsView view{session};
+};
+
+TEST_F(MaterialsViewTest, listsEveryLot) {
+    const auto* list = view.findChild<RuledList*>();
+    ASSERT_NE(list, nullptr);
+    EXPECT_EQ(list->model()->rowCount(), static_cast<int>(shelf().lots.size()));
+}
+
+TEST_F(MaterialsViewTest, entersWhatCameIn) {
+    const core::Lot lot = chosen();
+    const auto before = shelf().balanceOf(lot.id);
+    ASSERT_TRUE(before);
+    const core::Amount more{2'000'000, before->unit};
+    enterMovement(0, core::toText(more).c_str(), "");
+    EXPECT_EQ(shelf().balanceOf(lot.id), core::sum(*before, more));
+}
+
+TEST_F(MaterialsViewTest, thrownAwayNeedsAReason) {
+    const core::Lot lot = chosen();
+    const auto entries = shelf().ledger.size();
+    QString said;
+    QObject::connect(&session, &Session::said, &view,
+                     [&](const Notice& notice) { said = notice.sentence; });
+    const core::Amount some{1'000'000, shelf().balanceOf(lot.id)->unit};
+    enterMovement(2, core::toText(some).c_str(), "");
+    EXPECT_EQ(shelf().ledger.size(), entries);
+    EXPECT_FALSE(said.isEmpty());
+}
+
+TEST_F(MaterialsViewTest, refusesAnAmountItCannotReadAndKeepsIt) {
+    chosen();
+    const auto entries = shelf().ledger.size();
+    enterMovement(0, "a cup", "");
+    EXPECT_EQ(shelf().ledger.size(), entries);
+    EXPECT_EQ(field("How much")->text(), QStringLiteral("a cup"));
+}
+
+} // namespace
+} // namespace headcap::app
