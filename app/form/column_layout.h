@@ -26,6 +26,8 @@ public:
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSize() const override;
     void setGeometry(const QRect& rect) override;
+    // What is left over stays below the form.
+    [[nodiscard]] Qt::Orientations expandingDirections() const override { return {}; }
 
 private:
     struct Row {

@@ -12,6 +12,7 @@
 #include <QStyle>
 #include <QVBoxLayout>
 
+#include "app/form/growing_text.h"
 #include "app/look/grid.h"
 #include "app/look/label.h"
 #include "app/look/style.h"
@@ -289,6 +290,15 @@ FieldRow& FieldRow::readOnly() {
 
 int FieldRow::labelWidth() const {
     return m_label->fontMetrics().horizontalAdvance(m_label->text()) + 1;
+}
+
+void FieldRow::setLeastHeight(int height) {
+    m_label->setMinimumHeight(height);
+    if (auto* lines = qobject_cast<GrowingText*>(m_control)) {
+        lines->setLeastHeight(height);
+    } else {
+        m_control->setMinimumHeight(height);
+    }
 }
 
 void FieldRow::setLabelWidth(int width) {

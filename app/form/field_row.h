@@ -50,6 +50,8 @@ public:
 
     [[nodiscard]] int labelWidth() const;
     void setLabelWidth(int width);
+    // Of the control, with the label beside its middle.
+    void setLeastHeight(int height);
 
 Q_SIGNALS:
     void edited();

@@ -26,10 +26,15 @@ GrowingText::GrowingText(QWidget* parent) : QPlainTextEdit(parent) {
     fit();
 }
 
+void GrowingText::setLeastHeight(int height) {
+    m_least = height;
+    fit();
+}
+
 void GrowingText::fit() {
     // The layout of plain text gives its height in lines.
     const int lines = std::max(kLeastLines, qRound(document()->size().height()));
-    const int height = std::max(controlHeight(fontMetrics()),
+    const int height = std::max(std::max(m_least, controlHeight(fontMetrics())),
                                 lines * fontMetrics().lineSpacing() + 2 * kMargin + 2 * kGrid + 4);
     if (height != minimumHeight() || height != maximumHeight()) {
         setFixedHeight(height);

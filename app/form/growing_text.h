@@ -9,6 +9,7 @@ class GrowingText : public QPlainTextEdit {
     Q_OBJECT
 public:
     explicit GrowingText(QWidget* parent = nullptr);
+    void setLeastHeight(int height);
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -19,6 +20,8 @@ protected:
 
 private:
     void fit();
+
+    int m_least = 0;
 };
 
 } // namespace headcap::app

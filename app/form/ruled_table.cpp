@@ -157,7 +157,12 @@ void RuledTable::currentChanged(const QModelIndex& current, const QModelIndex& p
 
 void RuledTable::resizeEvent(QResizeEvent* event) {
     QListView::resizeEvent(event);
-    scheduleDelayedItemsLayout(); // rows are as high as their words need in this width
+    if (event->size().width() != event->oldSize().width()) {
+        doItemsLayout(); // rows are as high as their words need in this width
+    }
+    if (currentIndex().isValid()) {
+        scrollTo(currentIndex());
+    }
 }
 
 void RuledTable::changeEvent(QEvent* event) {

@@ -102,10 +102,32 @@ private:
     int narrow(int left, int room) {
         int foot = put(m_row.title, left, room, Qt::AlignLeft, m_row.isStruck);
         const int wide = m_width - kPad - left;
-        for (const TableCell& cell : m_row.middle) {
-            foot = putAt(cell, left, foot + (cell.text.isEmpty() ? 0 : 2), wide);
-        }
+        foot = run(left, foot + 2, wide);
         return putAt(m_row.below, left, foot, wide);
+    }
+
+    // The middle cells one after the other, on one baseline; what is too long begins a line.
+    int run(int left, int top, int wide) {
+        int tallest = 0;
+        for (const TableCell& cell : m_row.middle) {
+            tallest = std::max(tallest, cell.text.isEmpty() ? 0 : ascentOf(cell));
+        }
+        int baseline = top + tallest;
+        int foot = top;
+        int x = left;
+        for (const TableCell& cell : m_row.middle) {
+            if (cell.text.isEmpty() || cell.text == QStringLiteral("—")) {
+                continue;
+            }
+            if (x > left && widthOf(cell) > left + wide - x && left + wide - x < wide / 2) {
+                x = left;
+                baseline = foot + 2 + ascentOf(cell);
+            }
+            const int span = std::min(widthOf(cell), left + wide - x);
+            foot = std::max(foot, putAt(cell, x, baseline - ascentOf(cell), span));
+            x += span + kSpace;
+        }
+        return foot;
     }
 
     int columns(int left, int room, int tie) {

@@ -1,5 +1,7 @@
 #include "app/look/label.h"
 
+#include <algorithm>
+
 #include <QApplication>
 #include <QEvent>
 #include <QPainter>
@@ -23,6 +25,10 @@ void Label::setRunning() {
     m_isRunning = true;
     setWordWrap(true);
     dress();
+}
+
+int Label::heightForWidth(int width) const {
+    return QLabel::heightForWidth(std::min(width, maximumWidth()));
 }
 
 void Label::dress() {

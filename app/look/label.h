@@ -17,6 +17,8 @@ public:
     void setInk(Ink ink);
     // Running text: wraps, and is never set wider than 75 characters.
     void setRunning();
+    // Of the width it may have.
+    [[nodiscard]] int heightForWidth(int width) const override;
 
 protected:
     void changeEvent(QEvent* event) override;

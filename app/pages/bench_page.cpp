@@ -43,18 +43,15 @@ void BenchPage::layOut() {
     m_panel->addWidget(m_details);
     m_panel->addWidget(m_form);
     m_panel->hide();
-    auto* left = new QVBoxLayout;
-    left->setSpacing(0);
-    left->addWidget(m_log, 1);
-    left->addWidget(m_empty, 0, Qt::AlignTop);
-    left->addStretch();
     auto* across = new QHBoxLayout;
     across->setSpacing(6 * kGrid);
-    across->addLayout(left, 10);
+    across->addWidget(m_log, 10);
     across->addWidget(m_panel, 9);
     body().addWidget(m_setting);
     body().addWidget(m_lines);
+    body().addWidget(m_empty);
     body().addLayout(across, 1);
+    body().addStretch();
 }
 
 void BenchPage::connectParts() {

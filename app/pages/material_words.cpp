@@ -99,7 +99,7 @@ TableRow rowOf(const core::MaterialInFacsimile& one) {
                                                               : tr("held by it");
     const bool isSaid = !leaf.removal.empty();
     return {.id = leaf.id.uuid(),
-            .title = {tr("Facsimile, %1").arg(fromCore(leaf.place)), Face::body, Ink::ink},
+            .title = {tr("Facsimile"), Face::body, Ink::ink},
             .middle = {{fromCore(leaf.place), Face::formula, Ink::ink},
                        isSaid
                            ? TableCell{fromCore(leaf.removal)}

@@ -55,7 +55,7 @@ StepDetails::StepDetails(QWidget* parent)
     ways->addWidget(m_correct, 1);
     ways->addWidget(m_strike, 1);
     auto* down = new QVBoxLayout(this);
-    down->setContentsMargins(0, 0, 0, 0);
+    down->setContentsMargins(0, 3 * kGrid, 0, 0);
     down->setSpacing(kGap);
     down->addWidget(m_title);
     down->addWidget(m_struck);

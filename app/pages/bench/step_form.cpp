@@ -51,9 +51,9 @@ void StepForm::layOut() {
         button->setMinimumHeight(kBenchControl);
     }
     for (FieldRow* row : m_fields->form().rows()) {
-        row->control()->setMinimumHeight(kBenchControl);
+        row->setLeastHeight(kBenchControl);
     }
-    m_reason->control()->setMinimumHeight(kBenchControl);
+    m_reason->setLeastHeight(kBenchControl);
     m_reason->setLabelWidth(m_fields->form().widestLabel());
     m_reason->placeholder(tr("what was wrong in it"));
 
@@ -77,7 +77,7 @@ void StepForm::layOut() {
     ways->addWidget(m_log, 2);
     ways->addWidget(m_drop, 1);
     auto* down = new QVBoxLayout(this);
-    down->setContentsMargins(0, 0, 0, 0);
+    down->setContentsMargins(0, 3 * kGrid, 0, 0);
     down->setSpacing(kGap);
     down->addWidget(m_heading);
     down->addWidget(m_scroll, 1);

@@ -21,7 +21,7 @@ UseRow::UseRow(Session& session, const core::Shelf& shelf, const core::MaterialU
     build();
     m_form->showDraft(use);
     for (FieldRow* row : m_form->rows()) {
-        row->control()->setMinimumHeight(kBenchControl);
+        row->setLeastHeight(kBenchControl);
     }
     for (const FieldRow* row : m_filled) {
         m_fillings.push_back(row->text());

@@ -128,7 +128,7 @@ bool isApproved(const core::JobFile& file, const core::ProposalOption& option) {
 OptionsTable::OptionsTable(QWidget* parent) : QWidget(parent), m_top(new QGridLayout) {
     m_top->setSpacing(0);
     m_top->setHorizontalSpacing(kGap);
-    m_top->setColumnMinimumWidth(0, kLabelWidth);
+    m_top->setColumnMinimumWidth(0, kLabelWidth + kGap); // an empty column has no space after it
     auto* down = new QVBoxLayout(this);
     down->setContentsMargins(0, 0, 0, 0);
     down->setSpacing(kGap);

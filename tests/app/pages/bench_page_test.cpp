@@ -243,6 +243,7 @@ TEST_F(BenchPageTest, escStepsBackAndKeepsWhatIsWritten) {
 TEST_F(BenchPageTest, controlsAreLargeEnoughForAKnuckle) {
     press(ActionId::addRecord);
     page().form().uses().addBlank();
+    QTest::qWait(50); // laid out
     for (QPushButton* button : page().findChildren<QPushButton*>()) {
         if (button->isVisible()) {
             EXPECT_GE(button->height(), 48) << button->text().toStdString();
