@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
 # Builds Headcap and opens it on the demo workshop; further words go to the program.
 #   app/run.sh                 the window, on the demo workshop
-#   app/run.sh report 2031-003 -o report.pdf   any command of `headcap --help`
+#   app/run.sh report 2026-005 -o report.pdf   any command of `headcap --help`
 # Without a display it writes the finished demo job's treatment report and says where it lies.
 set -euo pipefail
 root=$(cd "$(dirname "$0")/.." && pwd)
@@ -18,12 +18,17 @@ if [ $# -gt 0 ]; then
 fi
 
 demo=${HEADCAP_DEMO:-$root/build/demo-workshop}
-[ -e "$demo/workshop.sqlite" ] || QT_QPA_PLATFORM=offscreen "$headcap" demo "$demo"
+if [ ! -e "$demo/workshop.sqlite" ]; then
+    # Built beside and moved, so that one that was stopped half way is not taken for a workshop.
+    rm -rf "$demo.part"
+    QT_QPA_PLATFORM=offscreen "$headcap" demo --json "$demo.part" >"$demo.json"
+    mv "$demo.part" "$demo"
+fi
 if [ -n "${DISPLAY:-}${WAYLAND_DISPLAY:-}" ]; then
     exec "$headcap" --workshop "$demo"
 fi
 export QT_QPA_PLATFORM=offscreen
-job=2031-003
+job=$(sed -n 's/.*"finished_job":"\([^"]*\)".*/\1/p' "$demo.json")
 report=$root/build/treatment-report-$job.pdf
 "$headcap" --workshop "$demo" report "$job" -o "$report" >/dev/null
 echo "There is no display here. The treatment report of the demo's finished job $job lies at"

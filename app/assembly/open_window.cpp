@@ -10,6 +10,7 @@
 #include "app/session/session.h"
 #include "app/session/settings.h"
 #include "app/shell/main_window.h"
+#include "app/shell/start_window.h"
 
 namespace headcap::app {
 namespace {
@@ -26,47 +27,70 @@ Look lookOf(const Settings& settings) {
     return look;
 }
 
-std::filesystem::path folderToOpen(const QStringList& arguments, const Settings& settings,
-                                   const cli::Surroundings& surroundings) {
+std::optional<std::filesystem::path> folderNamed(const QStringList& arguments) {
     const auto named = arguments.indexOf(QStringLiteral("--workshop"));
-    if (named >= 0 && named + 1 < arguments.size()) {
-        return arguments[named + 1].toStdString();
-    }
-    const QString last = settings.value(Setting::workshop).toString();
-    return last.isEmpty() ? surroundings.defaultWorkshop
-                          : std::filesystem::path{last.toStdString()};
+    return named >= 0 && named + 1 < arguments.size()
+               ? std::optional<std::filesystem::path>{arguments[named + 1].toStdString()}
+               : std::nullopt;
 }
 
-// Only the usual workshop is made by itself: a folder that a person named must be one already.
-std::unique_ptr<core::OpenWorkshop> openOrBegin(const std::filesystem::path& folder,
-                                                cli::Surroundings& surroundings) {
-    const bool isUsual = folder == surroundings.defaultWorkshop;
-    if (isUsual && !std::filesystem::exists(folder / "workshop.sqlite")) {
-        std::filesystem::create_directories(folder.parent_path());
-        return surroundings.workshops.create(folder);
-    }
-    return surroundings.workshops.open(folder);
+bool isThere(const std::filesystem::path& folder) {
+    std::error_code unreadable;
+    return !folder.empty() && std::filesystem::exists(folder / "workshop.sqlite", unreadable);
 }
 
-} // namespace
+std::filesystem::path lastOf(const Settings& settings) {
+    return settings.value(Setting::workshop).toString().toStdString();
+}
 
-int openWindow(QApplication& application, const QStringList& arguments,
-               cli::Surroundings& surroundings) {
-    Settings settings;
-    dress(application, lookOf(settings));
-    const auto folder = folderToOpen(arguments, settings, surroundings);
-    std::unique_ptr<core::OpenWorkshop> workshop;
+StartWindow::Means startMeans(const Settings& settings, Prompts& prompts,
+                              const cli::Surroundings& surroundings) {
+    const auto beside = surroundings.defaultWorkshop.parent_path();
+    return {.prompts = prompts,
+            .usual = surroundings.defaultWorkshop,
+            .demo = beside / "demo-workshop",
+            .demoCommand = {QApplication::applicationFilePath(), QStringLiteral("demo")},
+            .last = lastOf(settings)};
+}
+
+// Nothing: the window was closed.
+std::optional<StartWindow::Choice> ask(const StartWindow::Means& means, const QString& problem,
+                                       DialogPrompts& prompts) {
+    std::optional<StartWindow::Choice> choice;
+    StartWindow start{means};
+    prompts.setWindow(&start);
+    start.setProblem(problem);
+    QObject::connect(&start, &StartWindow::chosen, &start, [&](const StartWindow::Choice& made) {
+        choice = made;
+        start.close();
+    });
+    start.show();
+    QApplication::exec();
+    prompts.setWindow(nullptr);
+    return choice;
+}
+
+// Null where it can't be had; the problem says why.
+std::unique_ptr<core::OpenWorkshop> take(const StartWindow::Choice& choice, QString& problem,
+                                         cli::Surroundings& surroundings) {
     try {
-        workshop = openOrBegin(folder, surroundings);
+        if (choice.kind == StartWindow::Kind::open) {
+            return surroundings.workshops.open(choice.folder);
+        }
+        std::filesystem::create_directories(choice.folder.parent_path());
+        return surroundings.workshops.create(choice.folder);
     } catch (const core::StoreError& error) {
-        std::fprintf(stderr, "headcap: %s\n", sentence(error).toUtf8().constData());
-        return static_cast<int>(cli::Exit::workshopUnusable);
+        problem = sentence(error);
+    } catch (const std::filesystem::filesystem_error& error) {
+        problem = QString::fromStdString(error.what());
     }
-    settings.set(Setting::workshop, QString::fromStdString(
-                                        std::filesystem::absolute(folder).lexically_normal()));
+    return nullptr;
+}
 
-    DialogPrompts prompts;
-    Session session{{.stores = workshop->stores(),
+// True: another workshop is wanted.
+bool work(QApplication& application, core::OpenWorkshop& workshop, Settings& settings,
+          DialogPrompts& prompts, cli::Surroundings& surroundings) {
+    Session session{{.stores = workshop.stores(),
                      .clock = surroundings.clock,
                      .ids = surroundings.ids,
                      .prompts = prompts,
@@ -75,8 +99,52 @@ int openWindow(QApplication& application, const QStringList& arguments,
     prompts.setWindow(&window);
     QObject::connect(&window, &MainWindow::lookChanged, &window,
                      [&] { dress(application, lookOf(settings)); });
+    bool isOtherWanted = false;
+    QObject::connect(&window, &MainWindow::otherWorkshopAsked, &window,
+                     [&] { isOtherWanted = true; });
     window.QWidget::show();
-    return QApplication::exec();
+    QApplication::exec();
+    prompts.setWindow(nullptr);
+    return isOtherWanted;
+}
+
+} // namespace
+
+int openWindow(QApplication& application, const QStringList& arguments,
+               cli::Surroundings& surroundings) {
+    Settings settings;
+    dress(application, lookOf(settings));
+    DialogPrompts prompts;
+    auto named = folderNamed(arguments);
+    std::optional<StartWindow::Choice> choice;
+    for (const auto& folder : {named.value_or(lastOf(settings)), surroundings.defaultWorkshop}) {
+        if (!choice && (named || isThere(folder))) {
+            choice = {StartWindow::Kind::open, folder};
+        }
+    }
+    QString problem;
+    for (;;) {
+        auto workshop = choice ? take(*choice, problem, surroundings) : nullptr;
+        if (!workshop && named) {
+            std::fprintf(stderr, "headcap: %s\n", problem.toUtf8().constData());
+            return static_cast<int>(cli::Exit::workshopUnusable);
+        }
+        if (workshop) {
+            settings.set(Setting::workshop,
+                         QString::fromStdString(
+                             std::filesystem::absolute(choice->folder).lexically_normal()));
+            if (!work(application, *workshop, settings, prompts, surroundings)) {
+                return 0;
+            }
+            problem.clear();
+        }
+        named.reset();
+        workshop.reset();
+        choice = ask(startMeans(settings, prompts, surroundings), problem, prompts);
+        if (!choice) {
+            return 0;
+        }
+    }
 }
 
 } // namespace headcap::app

@@ -1,5 +1,5 @@
-// Opens the window on a workshop: the one named, the one opened last, or, the first time, a new
-// one where the user's data lie.
+// Opens the window on a workshop: the one named, the one opened last, the one where the user's
+// data lie; where there is none, or another is wanted, it asks which.
 #pragma once
 
 #include <QApplication>

@@ -2,7 +2,10 @@
 
 #include <algorithm>
 
+#include <QHBoxLayout>
+
 #include "app/form/column_layout.h"
+#include "app/look/grid.h"
 
 namespace headcap::app {
 namespace {
@@ -40,6 +43,19 @@ void FormBase::alignLabels(int width) {
     for (FieldRow* row : m_rows) {
         row->setLabelWidth(width);
     }
+    for (QWidget* below : m_below) {
+        below->setContentsMargins(width + kSpace, 0, 0, 0);
+    }
+}
+
+void FormBase::addBelow(QWidget* control) {
+    auto* holder = new QWidget(this);
+    auto* across = new QHBoxLayout(holder);
+    across->setContentsMargins(0, 0, 0, 0);
+    across->addWidget(control, 0, Qt::AlignLeft);
+    m_columns->addRow(holder, true);
+    m_below.push_back(holder);
+    alignLabels(widestLabel());
 }
 
 bool FormBase::isEdited() const {

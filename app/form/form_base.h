@@ -27,6 +27,8 @@ public:
     [[nodiscard]] FieldRow* troubled() const;
     [[nodiscard]] FieldRow* rowLabelled(const QString& label) const;
     void focusFirst();
+    // A control without a label, under the rows and on the edge of their controls.
+    void addBelow(QWidget* control);
     // The forms of a page stand on one column of labels.
     [[nodiscard]] int widestLabel() const;
     void alignLabels(int width);
@@ -45,6 +47,7 @@ private:
     QString m_subject;
     ColumnLayout* m_columns;
     std::vector<FieldRow*> m_rows;
+    std::vector<QWidget*> m_below;
 };
 
 } // namespace headcap::app

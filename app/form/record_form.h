@@ -169,6 +169,12 @@ public:
         return addRow(label, control, isWide);
     }
 
+    // The row stands only for such records, or where it holds something.
+    void onlyWhen(FieldRow& row, std::function<bool(const Record&)> isSuch) {
+        m_conditions.push_back({&row, std::move(isSuch)});
+        connect(this, &FormBase::edited, this, [this] { showFitting(); });
+    }
+
     void show(const Record& record, core::Revision revision) {
         const bool isSame = m_base && m_base->id == record.id && !m_isDraft;
         m_isDraft = false;
@@ -183,6 +189,7 @@ public:
             }
         }
         m_base = record;
+        showFitting();
     }
     // A record that is kept once something has been written into it.
     void showDraft(const Record& record) {
@@ -191,6 +198,7 @@ public:
         for (std::size_t i = 0; i < rows().size(); ++i) {
             rows()[i]->accept(m_bindings[i].print(record));
         }
+        showFitting();
     }
     void clear() {
         m_base.reset();
@@ -261,6 +269,29 @@ private:
         Print print;
         Take take;
     };
+
+    struct Condition {
+        FieldRow* row;
+        std::function<bool(const Record&)> isSuch;
+    };
+
+    // By the choices as they stand in the form.
+    void showFitting() {
+        if (!m_base || m_conditions.empty()) {
+            return;
+        }
+        Record chosen = *m_base;
+        for (std::size_t i = 0; i < rows().size(); ++i) {
+            if (qobject_cast<QComboBox*>(rows()[i]->control()) != nullptr) {
+                m_bindings[i].take(chosen, rows()[i]->text());
+            }
+        }
+        for (const Condition& one : m_conditions) {
+            const bool isChoice = qobject_cast<QComboBox*>(one.row->control()) != nullptr;
+            one.row->setVisible(one.isSuch(chosen) ||
+                                (!isChoice && !one.row->text().trimmed().isEmpty()));
+        }
+    }
 
     static Print textPrint(std::string Record::*member) {
         return [member](const Record& r) { return fromCore(r.*member); };
@@ -348,6 +379,7 @@ private:
 
     Session& m_session;
     std::vector<Binding> m_bindings;
+    std::vector<Condition> m_conditions;
     std::optional<Record> m_base;
     core::Revision m_revision{};
     bool m_isDraft = false;

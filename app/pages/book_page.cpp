@@ -26,6 +26,8 @@ BookPage::BookPage(Session& session, QWidget* parent)
     buildVolumes();
     buildNotices();
     buildMoves();
+    buildFollowUps();
+    buildAttachments();
     edits().alignLabels();
 }
 
@@ -43,6 +45,10 @@ void BookPage::load(const core::JobFile& file) {
     m_moves->show(file.moves, file);
     m_hazards->show(file.hazards, file);
     m_notices->show(file.notices, file);
+    m_followUps->show(file.followUps, file);
+    m_attachments->setSubject({core::refOf(file.job.id), file.job.id},
+                              [subjects = papers::subjectsOf(file)] { return subjects; });
+    m_attachments->show(file.attachments, file);
     m_volumes->setVisible(file.item.nature != core::ItemNature::volume || !file.parts.empty());
 }
 
@@ -76,6 +82,10 @@ bool BookPage::goTo(const core::RecordRef& ref) {
         return inList(m_hazards);
     case core::RecordKind::notice:
         return inList(m_notices);
+    case core::RecordKind::followUp:
+        return inList(m_followUps);
+    case core::RecordKind::attachment:
+        return inList(m_attachments);
     default:
         return false;
     }
@@ -341,6 +351,50 @@ void BookPage::buildNotices() {
     };
     m_notices->list().setMarkWidth(96);
     addSection(m_notices);
+}
+
+void BookPage::buildFollowUps() {
+    using R = core::FollowUp;
+    m_followUps = new RecordList<R>(
+        session(), edits(),
+        {tr("To follow up"), tr("Add a follow-up"),
+         tr("What is to be looked at again, and when: a lost leaf still sought, a look after a "
+            "year. It comes back to the worklist on its day, long after the book has gone home.")},
+        tr("Follow-up"));
+    auto& form = m_followUps->form();
+    form.lines(tr("What"), &R::what).placeholder(tr("ask again for the lost leaf"));
+    form.value(tr("Due"), &R::dueOn);
+    form.pick(tr("Who"), &R::who, peopleOf(session()));
+    form.lines(tr("Why"), &R::why);
+    form.value(tr("Done on"), &R::doneOn);
+    form.text(tr("Outcome"), &R::outcome);
+    m_followUps->describe = [this](const R& followUp) {
+        const core::Day today = session().clock().today();
+        const bool isOverdue = !followUp.doneOn && followUp.dueOn && *followUp.dueOn < today;
+        return RowWords{.mark = followUp.dueOn ? shortDay(*followUp.dueOn, today) : QString{},
+                        .title = fromCore(followUp.what),
+                        .detail = joined({fromCore(followUp.why), fromCore(followUp.outcome)}),
+                        .right = followUp.doneOn ? tr("done")
+                                 : isOverdue     ? tr("overdue")
+                                                 : tr("open"),
+                        .rightInk = followUp.doneOn ? Ink::settled
+                                    : isOverdue     ? Ink::must
+                                                    : Ink::open};
+    };
+    m_followUps->make = [this]() -> std::optional<R> {
+        return R{.id = session().ids().next<R>(), .job = m_file->job.id, .who = session().person()};
+    };
+    m_followUps->list().setMarkWidth(96);
+    addSection(m_followUps);
+}
+
+void BookPage::buildAttachments() {
+    m_attachments = new papers::AttachmentList(
+        session(), edits(),
+        {tr("Papers kept with it"), tr("Attach files …"),
+         tr("Letters, invoices, older reports, analyses: any file. Choose it, or drop it here; it "
+            "is kept unaltered.")});
+    addSection(m_attachments);
 }
 
 } // namespace headcap::app

@@ -1,10 +1,12 @@
 // The book, its owner, how it came and where it is kept; works in the binding, volumes of a set,
-// loose pieces, moves, hazards, and what the owner was told.
+// loose pieces, moves, hazards, what the owner was told, what is to be followed up, and the papers
+// kept with it.
 #pragma once
 
 #include "app/form/record_form.h"
 #include "app/form/record_list.h"
 #include "app/pages/job_page.h"
+#include "app/papers/attachment_list.h"
 
 namespace headcap::app {
 
@@ -26,6 +28,8 @@ private:
     void buildMoves();
     void buildHazards();
     void buildNotices();
+    void buildFollowUps();
+    void buildAttachments();
 
     RecordForm<core::Item>* m_book;
     RecordForm<core::Job>* m_job;
@@ -36,6 +40,8 @@ private:
     RecordList<core::CustodyMove>* m_moves;
     RecordList<core::Hazard>* m_hazards;
     RecordList<core::Notice>* m_notices;
+    RecordList<core::FollowUp>* m_followUps;
+    papers::AttachmentList* m_attachments;
     std::optional<core::JobFile> m_file;
 };
 

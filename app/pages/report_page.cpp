@@ -88,22 +88,22 @@ void ReportPage::load(const core::JobFile& file) {
     m_advice->show(file.job, file.revisionOf(core::refOf(file.job.id)));
     showStanding();
     showIssued();
-    session().guarded(
-        [this] { m_preview->setDocument(draftOf(session().stores(), session().clock(), *m_file)); });
+    session().guarded([this] {
+        m_preview->setDocument(draftOf(session().stores(), session().clock(), *m_file));
+    });
 }
 
 void ReportPage::showStanding() {
     const auto points = core::audit(*m_file, session().clock());
-    const int must =
-        static_cast<int>(core::countOf(points, core::AuditSeverity::mustSettle));
+    const int must = static_cast<int>(core::countOf(points, core::AuditSeverity::mustSettle));
     if (must == 0) {
         m_standing->setInk(Ink::settled);
         m_standing->setText(tr("Nothing stands in the way of issuing it."));
     } else {
         m_standing->setInk(Ink::must);
-        m_standing->setText(
-            tr("%n points must be settled before it can be issued; the margin names them.", nullptr,
-               must));
+        m_standing->setText(counted(
+            must, tr("%1 point must be settled before it can be issued; the margin names it."),
+            tr("%1 points must be settled before it can be issued; the margin names them.")));
     }
     m_issue->setText(tr("Issue report %1").arg(m_file->reports.size() + 1));
     m_issue->setToolTip(must == 0 ? tr("Keeps the report as issued; it is never changed after")
@@ -117,11 +117,12 @@ void ReportPage::showIssued() {
     for (const core::IssuedReport& report : m_file->reports) {
         const core::Person* who = m_file->person(report.who);
         const core::Clock& clock = session().clock();
-        rows.push_back({report.id.uuid(),
-                        RowWords{.mark = QString::number(report.version),
-                                 .title = tr("issued %1").arg(fullDay(clock.dayOf(report.issuedAt))),
-                                 .detail = fromCore(report.changes),
-                                 .right = who != nullptr ? fromCore(who->name) : QString{}}});
+        rows.push_back(
+            {report.id.uuid(),
+             RowWords{.mark = QString::number(report.version),
+                      .title = tr("issued %1").arg(fullDay(clock.dayOf(report.issuedAt))),
+                      .detail = fromCore(report.changes),
+                      .right = who != nullptr ? fromCore(who->name) : QString{}}});
     }
     m_issued->setVisible(!rows.empty());
     m_issued->show(std::move(rows));
@@ -136,7 +137,9 @@ bool ReportPage::goTo(const core::RecordRef& ref) {
     return false;
 }
 
-void ReportPage::enter() { m_preview->setFocus(); }
+void ReportPage::enter() {
+    m_preview->setFocus();
+}
 
 bool ReportPage::print() {
     QPrinter printer{QPrinter::HighResolution};
@@ -146,13 +149,14 @@ bool ReportPage::print() {
         return true;
     }
     session().guarded([&] {
-        const auto outcome = print::printReport(
-            draftOf(session().stores(), session().clock(), *m_file),
-            photoLookup(session().stores()), printer);
+        const auto outcome =
+            print::printReport(draftOf(session().stores(), session().clock(), *m_file),
+                               photoLookup(session().stores()), printer);
         session().say({outcome.isComplete ? Notice::Kind::done : Notice::Kind::failed,
                        outcome.isComplete
-                           ? tr("Printed: %n pages", nullptr, outcome.pages)
-                           : tr("The printer stopped after %n pages.", nullptr, outcome.pages)});
+                           ? counted(outcome.pages, tr("Printed: %1 page"), tr("Printed: %1 pages"))
+                           : counted(outcome.pages, tr("The printer stopped after %1 page."),
+                                     tr("The printer stopped after %1 pages."))});
     });
     return true;
 }
@@ -161,14 +165,14 @@ void ReportPage::saveDraft() {
     if (!edits().save()) {
         return;
     }
-    const auto path = session().prompts().fileToSave(
-        tr("Save a draft of the report"), suggestedName(*m_file), tr("PDF (*.pdf)"));
+    const auto path = session().prompts().fileToSave(tr("Save a draft of the report"),
+                                                     suggestedName(*m_file), tr("PDF (*.pdf)"));
     if (!path) {
         return;
     }
     session().guarded([&] {
-        const auto written = writeDraft(session().stores(), session().clock(), *m_file,
-                                        path->toStdString());
+        const auto written =
+            writeDraft(session().stores(), session().clock(), *m_file, path->toStdString());
         session().say(written ? Notice{Notice::Kind::done, tr("The draft lies at %1").arg(*path)}
                               : Notice{Notice::Kind::failed, written.error()});
     });
@@ -179,9 +183,9 @@ void ReportPage::issue() {
         return;
     }
     session().guarded([this] {
-        const auto issued =
-            issueReport(session().stores(), session().clock(), session().ids(), *m_file,
-                        {.who = session().person(), .changes = toCore(m_changes->text().trimmed())});
+        const auto issued = issueReport(
+            session().stores(), session().clock(), session().ids(), *m_file,
+            {.who = session().person(), .changes = toCore(m_changes->text().trimmed())});
         if (!issued) {
             session().say({Notice::Kind::refused, issued.error().sentence});
             return;

@@ -68,7 +68,7 @@ QString SurveyPage::photographsOf(const core::Finding& finding) const {
         return {};
     }
     return count == 1 ? tr("shown in “%1”").arg(first)
-                      : tr("shown in %n photographs, first “%1”", nullptr, count).arg(first);
+                      : tr("shown in %1 photographs, first “%2”").arg(count).arg(first);
 }
 
 void SurveyPage::buildFindings() {

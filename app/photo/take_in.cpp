@@ -21,14 +21,15 @@ class Words {
 QString saidOf(int taken, const QStringList& refused) {
     QStringList said;
     if (taken > 0) {
-        said << Words::tr("%n photographs taken in.", nullptr, taken);
+        said << counted(taken, Words::tr("%1 photograph taken in."),
+                        Words::tr("%1 photographs taken in."));
     }
     for (const QString& one : refused.mid(0, kReasonsSaid)) {
         said << one;
     }
     const int more = static_cast<int>(refused.size()) - kReasonsSaid;
     if (more > 0) {
-        said << Words::tr("%n more could not be taken in.", nullptr, more);
+        said << Words::tr("%1 more could not be taken in.").arg(more);
     }
     return said.join(QLatin1Char(' '));
 }
@@ -82,7 +83,8 @@ std::optional<core::Id<core::Photograph>> recordKept(Session& session, const Int
         change.add(photo);
         ++taken;
     }
-    change.sentence = toCore(Words::tr("%n photographs taken in", nullptr, taken));
+    change.sentence = toCore(
+        counted(taken, Words::tr("%1 photograph taken in"), Words::tr("%1 photographs taken in")));
     if (taken > 0 && !session.apply(std::move(change))) {
         return std::nullopt;
     }

@@ -36,6 +36,8 @@ constexpr std::array kTable{
                 "Ctrl+2", HEADCAP_WORDS("What is on the shelf")},
     ActionEntry{ActionId::workshop, Place::everywhere, HEADCAP_WORDS("Workshop and people"),
                 "Ctrl+3", HEADCAP_WORDS("The workshop's letterhead, and who works here")},
+    ActionEntry{ActionId::otherWorkshop, Place::everywhere, HEADCAP_WORDS("Another workshop"),
+                "Ctrl+Shift+O", HEADCAP_WORDS("Saves, closes this workshop, and opens another")},
     ActionEntry{ActionId::allJobs, Place::worklist, HEADCAP_WORDS("All jobs"), "Ctrl+T",
                 HEADCAP_WORDS("A plain table of all jobs, and back to the slips")},
     ActionEntry{ActionId::toBook, Place::job, HEADCAP_WORDS("Book"), "Alt+1",

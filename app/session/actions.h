@@ -24,6 +24,7 @@ enum class ActionId {
     worklist,
     materials,
     workshop,
+    otherWorkshop,
     allJobs,
     toBook,
     toCollation,

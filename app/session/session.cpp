@@ -15,9 +15,11 @@ constexpr int kPollMs = 250;
 Session::Session(const Means& means, QObject* parent)
     : QObject(parent), m_means(means), m_poll(new QTimer(this)) {
     const auto kept = core::Uuid::fromText(toCore(settings().value(Setting::person).toString()));
-    if (kept && records().find({core::RecordKind::person, *kept})) {
-        m_person = core::Id<core::Person>{*kept};
-    }
+    guarded([&] {
+        if (kept && records().find({core::RecordKind::person, *kept})) {
+            m_person = core::Id<core::Person>{*kept};
+        }
+    });
     noteVersion();
     connect(m_poll, &QTimer::timeout, this, &Session::poll);
     m_poll->start(kPollMs);

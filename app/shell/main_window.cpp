@@ -62,6 +62,7 @@ void MainWindow::addKeys() {
             m_session.say({Notice::Kind::done, tr("Nothing here is for print; the report is.")});
         }
     });
+    on(ActionId::otherWorkshop, [this] { leaveWorkshop(); });
     on(ActionId::quit, [this] { close(); });
     on(ActionId::choosePerson,
        [this] { popUpPeople(m_session, *current(), [this] { go({ViewId::workshop}); }); });
@@ -79,6 +80,7 @@ View* MainWindow::viewOf(ViewId id) {
             View* view = entry.make(m_session);
             m_made[id] = view;
             m_views->addWidget(view);
+            connect(view, &View::otherWorkshopAsked, this, [this] { leaveWorkshop(); });
             connect(view, &View::goAsked, this,
                     [this](const Destination& destination) { go(destination); });
             return view;
@@ -145,6 +147,12 @@ void MainWindow::closeEvent(QCloseEvent* event) {
     }
     m_session.settings().set(Setting::windowPlace, saveGeometry());
     QWidget::closeEvent(event);
+}
+
+void MainWindow::leaveWorkshop() {
+    if (close()) {
+        Q_EMIT otherWorkshopAsked();
+    }
 }
 
 void MainWindow::changeText(int byPercent) {

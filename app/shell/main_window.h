@@ -30,6 +30,8 @@ public:
 Q_SIGNALS:
     // The person has chosen another tone or size of text.
     void lookChanged();
+    // The window has saved and closed; another workshop is wanted.
+    void otherWorkshopAsked();
 
 protected:
     void closeEvent(QCloseEvent* event) override;
@@ -38,6 +40,7 @@ private:
     void addKeys();
     [[nodiscard]] View* viewOf(ViewId id);
     bool open(const Destination& destination);
+    void leaveWorkshop();
     void changeText(int byPercent);
     void turnTone();
 

@@ -101,26 +101,41 @@ void MaterialsView::buildLots() {
         return kinds;
     });
     form.choice(tr("It was"), &R::origin);
-    form.usedText(tr("Supplier"), &R::supplier);
-    form.usedText(tr("Maker"), &R::maker);
-    form.text(tr("Product"), &R::product);
-    form.text(tr("Batch"), &R::batch);
+    const auto is = [](core::LotOrigin origin) {
+        return [origin](const R& lot) { return lot.origin == origin; };
+    };
+    const auto isBought = is(core::LotOrigin::bought);
+    const auto isSaved = is(core::LotOrigin::saved);
+    const auto isMixed = is(core::LotOrigin::mixed);
+    const auto isSheet = [this](const R& lot) {
+        const core::Material* kind = m_shelf.material(lot.material);
+        return kind != nullptr && kind->unit == core::Unit::sheet;
+    };
+    form.onlyWhen(form.usedText(tr("Supplier"), &R::supplier), isBought);
+    form.onlyWhen(form.usedText(tr("Maker"), &R::maker), isBought);
+    form.onlyWhen(form.text(tr("Product"), &R::product), isBought);
+    form.onlyWhen(form.text(tr("Batch"), &R::batch), isBought);
+    form.onlyWhen(form.value(tr("Cost"), &R::cost), isBought);
+    form.onlyWhen(form.lines(tr("Saved from"), &R::savedFrom)
+                      .placeholder(tr("the binding it was saved from")),
+                  isSaved);
+    form.onlyWhen(
+        form.text(tr("Free to use"), &R::whyFree).placeholder(tr("why it could be used elsewhere")),
+        isSaved);
+    form.onlyWhen(form.text(tr("Watermark"), &R::watermark), isSaved);
+    form.onlyWhen(form.value(tr("Mixed on"), &R::mixedOn), isMixed);
+    form.onlyWhen(form.pick(tr("Mixed by"), &R::mixedBy, peopleOf(m_session)), isMixed);
+    form.onlyWhen(form.usedText(tr("Recipe"), &R::recipe), isMixed);
+    form.onlyWhen(form.value(tr("Strength"), &R::strength).placeholder(tr("4 % w/v")), isMixed);
+    form.onlyWhen(form.pick(tr("Cut off lot"), &R::parent, lotsOf(m_session)),
+                  is(core::LotOrigin::offcut));
     form.value(tr("Received"), &R::receivedOn);
     form.value(tr("Opened"), &R::openedOn);
-    form.value(tr("Cost"), &R::cost);
-    form.lines(tr("Saved from"), &R::savedFrom).placeholder(tr("the binding it was saved from"));
-    form.text(tr("Free to use"), &R::whyFree).placeholder(tr("why it could be used elsewhere"));
-    form.text(tr("Watermark"), &R::watermark);
-    form.value(tr("Mixed on"), &R::mixedOn);
-    form.pick(tr("Mixed by"), &R::mixedBy, peopleOf(m_session));
-    form.usedText(tr("Recipe"), &R::recipe);
-    form.value(tr("Strength"), &R::strength).placeholder(tr("4 % w/v"));
     form.value(tr("Good until"), &R::goodUntil);
     form.usedText(tr("Kept at"), &R::keptAt);
-    form.value(tr("Sheet width"), &R::sheetWidth);
-    form.value(tr("Sheet height"), &R::sheetHeight);
-    form.choice(tr("Grain"), &R::grain);
-    form.pick(tr("Cut off lot"), &R::parent, lotsOf(m_session));
+    form.onlyWhen(form.value(tr("Sheet width"), &R::sheetWidth), isSheet);
+    form.onlyWhen(form.value(tr("Sheet height"), &R::sheetHeight), isSheet);
+    form.onlyWhen(form.choice(tr("Grain"), &R::grain), isSheet);
     form.check(tr("Done with"), tr("used up or thrown away; no longer offered"), &R::finished);
     form.lines(tr("Note"), &R::note);
     m_lots->describe = [this](const R& lot) { return lotWords(lot); };

@@ -39,6 +39,7 @@ public:
 
 Q_SIGNALS:
     void goAsked(const headcap::app::Destination& destination);
+    void otherWorkshopAsked();
 };
 
 } // namespace headcap::app

@@ -2,11 +2,14 @@
 
 #include <map>
 
+#include <QPushButton>
 #include <QScrollArea>
 #include <QVBoxLayout>
 
 #include "app/look/grid.h"
 #include "app/look/label.h"
+#include "app/look/style.h"
+#include "app/session/actions.h"
 
 namespace headcap::app {
 
@@ -34,6 +37,8 @@ WorkshopView::WorkshopView(Session& session, QWidget* parent)
     down->addWidget(m_workshop);
     down->addSpacing(kSection);
     down->addWidget(m_people);
+    down->addSpacing(kSection);
+    addFolder(*down);
     down->addStretch(1);
 
     auto* scroll = new QScrollArea;
@@ -44,6 +49,24 @@ WorkshopView::WorkshopView(Session& session, QWidget* parent)
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
     whole->addWidget(scroll);
+}
+
+void WorkshopView::addFolder(QVBoxLayout& down) {
+    auto* other = new QPushButton(wordsOf(ActionId::otherWorkshop) + QStringLiteral(" …"));
+    other->setProperty(kQuietButton, true);
+    other->setToolTip(tipOf(ActionId::otherWorkshop));
+    connect(other, &QPushButton::clicked, this, &View::otherWorkshopAsked);
+    auto* head = new QHBoxLayout;
+    head->addWidget(new Label(Face::heading, Ink::ink, tr("Where it lies")), 1);
+    head->addWidget(other);
+    auto* folder = new Label(Face::body, Ink::ink,
+                             QString::fromStdString(m_session.stores().upkeep.folder().string()));
+    folder->setAccessibleName(tr("The folder of this workshop"));
+    folder->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    down.addLayout(head);
+    down.addWidget(new HairRule);
+    down.addSpacing(kGap);
+    down.addWidget(folder);
 }
 
 void WorkshopView::buildForms() {

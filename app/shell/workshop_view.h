@@ -5,6 +5,8 @@
 #include "app/form/record_list.h"
 #include "app/shell/view.h"
 
+class QVBoxLayout;
+
 namespace headcap::app {
 
 class WorkshopView : public View {
@@ -18,6 +20,7 @@ public:
 
 private:
     void buildForms();
+    void addFolder(QVBoxLayout& down);
 
     Session& m_session;
     PageEdits m_edits;

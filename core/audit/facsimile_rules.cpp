@@ -158,7 +158,7 @@ constexpr std::array kRules{
     AuditRule{"facsimile_permission", Page::collation, kWorth, "common practice", permission},
     AuditRule{"supplied_leaf_image", Page::photographs, kWorth, "AIC Commentary 23", image},
     AuditRule{"supplied_leaf_step", Page::collation, kWorth, "AIC Commentary 27", inWhichStep},
-    AuditRule{"facsimile_follow_up", Page::report, kWorth, "common practice", followUp},
+    AuditRule{"facsimile_follow_up", Page::book, kWorth, "common practice", followUp},
 };
 
 } // namespace

@@ -52,7 +52,7 @@ void unanswered(const AuditContext& at, const AuditSink& found) {
 
 constexpr auto kWorth = AuditSeverity::worthKnowing;
 constexpr std::array kRules{
-    AuditRule{"follow_up_overdue", Page::report, kWorth, "common practice", followUpOverdue},
+    AuditRule{"follow_up_overdue", Page::book, kWorth, "common practice", followUpOverdue},
     AuditRule{"work_after_report", Page::report, kWorth, "common practice", workAfterReport},
     AuditRule{"report_issued", Page::report, kWorth, "E.C.C.O. II Art. 10; AIC Commentary 28",
               returnedUnreported},

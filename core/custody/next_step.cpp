@@ -141,7 +141,7 @@ Todo todoAboutReport(const JobFile& file, const Clock& clock) {
 Todo todoAfterReturn(const JobFile& file, const Clock& clock) {
     for (const FollowUp& followUp : file.followUps) {
         if (!followUp.doneOn && followUp.dueOn && *followUp.dueOn <= clock.today()) {
-            return needsYou("Follow up: " + sentence(followUp.what), Page::report);
+            return needsYou("Follow up: " + sentence(followUp.what), Page::book);
         }
     }
     return {WorklistGroup::finished, "Returned.", Page::report};

@@ -44,7 +44,6 @@ struct EnumNames<Page> {
     case RecordKind::photograph:
         return Page::photographs;
     case RecordKind::issuedReport:
-    case RecordKind::followUp:
         return Page::report;
     default:
         return Page::book;

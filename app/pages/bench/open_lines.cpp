@@ -60,7 +60,7 @@ void OpenLines::show(const core::JobFile& file) {
     if (lines.size() <= kShown) {
         return;
     }
-    auto* rest = new QPushButton(tr("%n more", nullptr, static_cast<int>(lines.size() - kShown)));
+    auto* rest = new QPushButton(tr("%1 more").arg(lines.size() - kShown));
     rest->setMinimumHeight(kBenchControl);
     rest->setToolTip(tr("Approved lines that no step carries out yet"));
     auto* menu = new QMenu(rest);

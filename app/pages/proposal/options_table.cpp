@@ -86,7 +86,8 @@ QWidget* totalsOf(const core::JobFile& file, const core::ProposalOption& option)
     const auto missing = static_cast<int>(totals.unpriced + totals.uncounted);
     if (missing > 0 && !prices.isEmpty()) {
         down->addWidget(wrapped(Face::small, Ink::open,
-                                OptionsTable::tr("without %n lines", nullptr, missing)));
+                                counted(missing, OptionsTable::tr("without %1 line"),
+                                        OptionsTable::tr("without %1 lines"))));
     }
     return cell;
 }

@@ -1,0 +1,150 @@
+#include "app/papers/attachment_list.h"
+
+#include <QDragEnterEvent>
+#include <QLocale>
+#include <QMimeData>
+#include <QPushButton>
+#include <QUrl>
+
+#include "app/session/words.h"
+
+namespace headcap::app::papers {
+namespace {
+
+QStringList localFiles(const QMimeData& data) {
+    QStringList paths;
+    for (const QUrl& url : data.urls()) {
+        if (url.isLocalFile()) {
+            paths << url.toLocalFile();
+        }
+    }
+    return paths;
+}
+
+} // namespace
+
+AttachmentList::AttachmentList(Session& session, PageEdits& edits, const Words& words,
+                               QWidget* parent)
+    : RecordList(session, edits, words, tr("Attachment"), parent), m_session(session),
+      m_intake(session.stores().files) {
+    setAcceptDrops(true);
+    buildForm();
+    describe = [this](const core::Attachment& attachment) { return rowOf(attachment); };
+    list().setMarkWidth(0);
+    // A file comes first, and its record with it.
+    connect(this, &ListSection::addAsked, this, &AttachmentList::ask);
+    connect(&m_intake, &FileIntake::finished, this, &AttachmentList::record);
+}
+
+void AttachmentList::buildForm() {
+    form().text(tr("File name"), &core::Attachment::fileName);
+    form()
+        .bind(
+            tr("Belongs to"), new QLineEdit, false,
+            [this](const core::Attachment& a) {
+                return m_subjects ? app::wordsOf(m_subjects(), papers::keyOf(a.subject))
+                                  : QString{};
+            },
+            [this](core::Attachment& a, const QString& text) {
+                const auto key =
+                    m_subjects ? app::keyOf(m_subjects(), text) : std::optional<std::string>{};
+                const auto ref = key ? refNamed(*key) : std::nullopt;
+                if (!ref) {
+                    return notAmongThem();
+                }
+                a.subject = *ref;
+                return QString{};
+            })
+        .completed([this] { return m_subjects ? app::wordsOf(m_subjects()) : QStringList{}; });
+    form().lines(tr("Note"), &core::Attachment::note).placeholder(tr("what it is, and from whom"));
+    auto* open = new QPushButton(tr("Open the file"));
+    open->setToolTip(tr("Opens it with the program the system has for it; the kept file itself is "
+                        "never changed"));
+    connect(open, &QPushButton::clicked, this, &AttachmentList::openCurrent);
+    form().addBelow(open);
+}
+
+void AttachmentList::setSubject(Subject subject, Choices subjects) {
+    m_subject = std::move(subject);
+    m_subjects = std::move(subjects);
+}
+
+void AttachmentList::ask() {
+    if (m_subject) {
+        attach(m_session.prompts().filesToOpen(tr("Attach files"), {}));
+    }
+}
+
+void AttachmentList::attach(const QStringList& paths) {
+    if (m_subject) {
+        m_intake.take(paths, *m_subject);
+    }
+}
+
+void AttachmentList::record(const IntakeResult& result, const Subject& subject) {
+    core::Change change;
+    QStringList names;
+    std::optional<core::Uuid> first;
+    for (const KeptFile& kept : result.kept) {
+        const core::Attachment made{.id = m_session.ids().next<core::Attachment>(),
+                                    .job = subject.job,
+                                    .subject = subject.record,
+                                    .fileName = toCore(kept.name),
+                                    .mediaType = toCore(kept.mediaType),
+                                    .digest = kept.digest,
+                                    .bytes = kept.bytes};
+        first = first ? first : std::optional{made.id.uuid()};
+        change.add(made);
+        names << kept.name;
+    }
+    change.sentence = toCore(tr("Attached: %1").arg(names.join(QStringLiteral(", "))));
+    if (first && !m_session.apply(std::move(change))) {
+        return;
+    }
+    if (first) {
+        goTo(*first);
+    }
+    if (result.failure) {
+        m_session.say({Notice::Kind::failed, sentence(*result.failure)});
+    } else if (!result.refused.isEmpty()) {
+        m_session.say({Notice::Kind::refused, result.refused.join(QLatin1Char(' '))});
+    } else if (first) {
+        m_session.say(
+            {Notice::Kind::done, tr("Attached: %1").arg(names.join(QStringLiteral(", "))), true});
+    }
+}
+
+void AttachmentList::openCurrent() {
+    const auto& shown = form().record();
+    if (!shown) {
+        return;
+    }
+    m_session.guarded([&] {
+        const auto path =
+            m_session.stores().files.pathOf(core::FileStore::Shelf::attachment, shown->digest);
+        m_session.prompts().open(QUrl::fromLocalFile(QString::fromStdString(path.string())));
+    });
+}
+
+RowWords AttachmentList::rowOf(const core::Attachment& attachment) const {
+    const QString subject =
+        m_subjects ? app::wordsOf(m_subjects(), papers::keyOf(attachment.subject)) : QString{};
+    QStringList detail{subject, fromCore(attachment.note)};
+    detail.removeAll({});
+    return {.title = fromCore(attachment.fileName),
+            .detail = detail.join(QStringLiteral(" · ")),
+            .right = QLocale{}.formattedDataSize(attachment.bytes, 1, QLocale::DataSizeSIFormat)};
+}
+
+void AttachmentList::dragEnterEvent(QDragEnterEvent* event) {
+    if (m_subject && !localFiles(*event->mimeData()).isEmpty()) {
+        event->acceptProposedAction();
+    }
+}
+
+void AttachmentList::dropEvent(QDropEvent* event) {
+    attach(localFiles(*event->mimeData()));
+    event->acceptProposedAction();
+}
+
+} // namespace headcap::app::papers

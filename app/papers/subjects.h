@@ -1,0 +1,16 @@
+// The records a file may belong to, as choices of a field.
+#pragma once
+
+#include "app/form/record_form.h"
+#include "core/record/job_file.h"
+
+namespace headcap::app::papers {
+
+// "job:0192…": how a choice names a record of any kind.
+[[nodiscard]] std::string keyOf(const core::RecordRef& ref);
+[[nodiscard]] std::optional<core::RecordRef> refNamed(const std::string& key);
+
+// Those of a job that papers come with, in words.
+[[nodiscard]] std::vector<Choice> subjectsOf(const core::JobFile& file);
+
+} // namespace headcap::app::papers
