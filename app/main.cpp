@@ -3,6 +3,7 @@
 #include <filesystem>
 
 #include <QApplication>
+#include <QLoggingCategory>
 #include <QStandardPaths>
 
 #include "app/assembly/open_window.h"
@@ -47,6 +48,8 @@ void issueOrFail(const headcap::core::Stores& stores, const headcap::core::Clock
 int main(int argc, char* argv[]) {
     using namespace headcap;
     chooseOffscreenWhereThereIsNoDisplay();
+    // Standard error is for sentences; Qt's words for programmers come with QT_LOGGING_RULES.
+    QLoggingCategory::setFilterRules(QStringLiteral("default.warning=false"));
     QApplication application(argc, argv);
     QApplication::setApplicationName(QStringLiteral("headcap"));
     QApplication::setApplicationDisplayName(QStringLiteral("Headcap"));

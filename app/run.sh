@@ -28,6 +28,11 @@ if [ -n "${DISPLAY:-}${WAYLAND_DISPLAY:-}" ]; then
     exec "$headcap" --workshop "$demo"
 fi
 export QT_QPA_PLATFORM=offscreen
+if [ ! -e "$demo.json" ]; then
+    echo "The demo workshop lies at $demo; which of its jobs is finished was not noted." >&2
+    echo "Remove that folder to have it built afresh, or name a job: app/run.sh report JOB -o FILE.pdf" >&2
+    exit 1
+fi
 job=$(sed -n 's/.*"finished_job":"\([^"]*\)".*/\1/p' "$demo.json")
 report=$root/build/treatment-report-$job.pdf
 "$headcap" --workshop "$demo" report "$job" -o "$report" >/dev/null

@@ -92,8 +92,9 @@ void JobPage::addSection(const QString& heading, QWidget* content) {
 }
 
 void JobPage::addSection(QWidget* list) {
+    // The space above goes with a list that is hidden.
     if (m_body->count() > 0) {
-        m_body->addSpacing(kSection);
+        list->setContentsMargins(0, kSection, 0, 0);
     }
     m_body->addWidget(list);
 }

@@ -57,10 +57,25 @@ QString hazardWords(const core::JobFile& file) {
 }
 
 HazardStrip::HazardStrip(QWidget* parent) : QWidget(parent) {
-    QSizePolicy policy{QSizePolicy::Expanding, QSizePolicy::Minimum};
-    policy.setHeightForWidth(true);
-    setSizePolicy(policy);
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     setFocusPolicy(Qt::NoFocus);
+}
+
+// As high as its words need in this width: a caution is never cut.
+void HazardStrip::fit() {
+    setFixedHeight(wordsRect(width()).height() + kGap);
+}
+
+void HazardStrip::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    fit();
+}
+
+void HazardStrip::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange) {
+        fit();
+    }
 }
 
 void HazardStrip::setWords(const QString& words) {
@@ -68,6 +83,7 @@ void HazardStrip::setWords(const QString& words) {
     setAccessibleName(words);
     setToolTip(words);
     setVisible(!words.isEmpty());
+    fit();
     update();
 }
 
@@ -75,14 +91,6 @@ QRect HazardStrip::wordsRect(int width) const {
     const QFontMetrics metrics{faceFont(Face::smallStrong)};
     const QRect room{kIndent, kGrid, std::max(1, width - kIndent - 6 * kGrid), 10'000};
     return metrics.boundingRect(room, Qt::TextWordWrap, m_words);
-}
-
-QSize HazardStrip::sizeHint() const {
-    return {320, QFontMetrics{faceFont(Face::smallStrong)}.height() + kGap};
-}
-
-int HazardStrip::heightForWidth(int width) const {
-    return wordsRect(width).height() + kGap;
 }
 
 void HazardStrip::paintEvent(QPaintEvent*) {
@@ -139,9 +147,7 @@ JobHead::JobHead(QWidget* parent)
     down->setSpacing(0);
     down->addLayout(across);
     down->addWidget(m_hazards);
-    QSizePolicy policy{QSizePolicy::Preferred, QSizePolicy::Minimum};
-    policy.setHeightForWidth(true);
-    setSizePolicy(policy);
+    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
 }
 
 void JobHead::show(const core::JobFile& file, core::Day today) {

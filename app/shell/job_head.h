@@ -18,14 +18,14 @@ class HazardStrip : public QWidget {
 public:
     explicit HazardStrip(QWidget* parent = nullptr);
     void setWords(const QString& words);
-    [[nodiscard]] QSize sizeHint() const override;
-    [[nodiscard]] bool hasHeightForWidth() const override { return true; }
-    [[nodiscard]] int heightForWidth(int width) const override;
 
 protected:
     void paintEvent(QPaintEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+    void changeEvent(QEvent* event) override;
 
 private:
+    void fit();
     [[nodiscard]] QRect wordsRect(int width) const;
     QString m_words;
 };
