@@ -218,10 +218,6 @@ bool FieldRow::eventFilter(QObject* watched, QEvent* event) {
         }
         break;
     case QEvent::ShortcutOverride:
-        if (static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape && isEdited()) {
-            event->accept();
-            return true;
-        }
         // A field as it is kept has nothing of its own to undo: the key is the window's.
         if ((static_cast<QKeyEvent*>(event)->matches(QKeySequence::Undo) ||
              static_cast<QKeyEvent*>(event)->matches(QKeySequence::Redo)) &&
@@ -232,10 +228,6 @@ bool FieldRow::eventFilter(QObject* watched, QEvent* event) {
         break;
     case QEvent::KeyPress: {
         const auto* key = static_cast<QKeyEvent*>(event);
-        if (key->key() == Qt::Key_Escape && isEdited()) {
-            takeBack();
-            return true;
-        }
         auto* line = qobject_cast<QLineEdit*>(m_control);
         if (key->key() == Qt::Key_Down && line != nullptr && line->completer() != nullptr) {
             line->completer()->setCompletionPrefix(line->text() == m_shown ? QString{}

@@ -1,5 +1,6 @@
 #include "app/shell/new_job_view.h"
 
+#include <QKeyEvent>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QScrollArea>
@@ -95,6 +96,15 @@ void NewJobView::startAnew() {
                       .item = item,
                       .owner = owner,
                       .receivedOn = m_session.clock().today()});
+}
+
+// Enter in a field of one line takes the book in.
+void NewJobView::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+        takeIn();
+        return;
+    }
+    View::keyPressEvent(event);
 }
 
 bool NewJobView::enter(const Destination&) {

@@ -18,6 +18,9 @@ public:
     // Makes the job and goes to it; false where something is missing or was refused.
     bool takeIn();
 
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+
 private:
     void buildForms(QVBoxLayout& down);
     void startAnew();

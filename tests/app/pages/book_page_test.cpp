@@ -58,6 +58,15 @@ TEST_F(BookPageTest, aFollowUpIsWrittenDoneAndTakenBack) {
     EXPECT_EQ(file().followUps.size(), before);
 }
 
+TEST_F(BookPageTest, escGoesBackToTheRowAndKeepsWhatWasWritten) {
+    auto& list = this->list<core::Piece>();
+    ASSERT_TRUE(list.goTo(file().pieces.front().id.uuid()));
+    type(list.form(), QStringLiteral("At return"), QStringLiteral("given back"));
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Escape);
+    EXPECT_TRUE(list.list().hasFocus());
+    EXPECT_TRUE(QTest::qWaitFor([&] { return file().pieces.front().returned == "given back"; }));
+}
+
 TEST_F(BookPageTest, aFileIsAttachedKeptWholeAndOpened) {
     sample.prompts.files = {letter()};
     Q_EMIT papers().addAsked();
