@@ -1,0 +1,47 @@
+// What a walk's readings say where they differ from the make-up: the evidence at each such leaf,
+// and the explanations that fit it; by how much the printed numbers have come to differ from those
+// that should be there; the order the leaves are bound in, by the findings.
+#pragma once
+
+#include <cstddef>
+#include <vector>
+
+#include "core/collation/break_explanations.h"
+#include "core/collation/leaf_moves.h"
+#include "core/collation/walk.h"
+#include "core/collation/walk_entries.h"
+
+namespace headcap::core {
+
+// By how much printed numbers run ahead of the make-up's at a leaf, because they have jumped on a
+// leaf before it: where recto and verso of one leaf, or the rectos of two in turn, differ by as
+// much. A single number that differs is a misprint and moves nothing.
+[[nodiscard]] int numberShift(const LaidBook& book, const std::vector<WalkEntry>& entries,
+                              std::size_t leaf);
+// What should be on the leaf, its numbers moved by that much.
+[[nodiscard]] LeafExpectation expectationInWalk(const WalkedBook& walked,
+                                                const std::vector<WalkEntry>& entries,
+                                                std::size_t leaf);
+// The catchword read at the foot of the leaf before; empty where none was.
+[[nodiscard]] std::string catchwordDue(const WalkState& state, std::size_t leaf);
+
+[[nodiscard]] BreakEvidence evidenceAt(const WalkedBook& walked,
+                                       const std::vector<WalkEntry>& entries, std::size_t leaf,
+                                       const LeafReading& reading);
+
+struct WalkExplanation {
+    std::size_t leaf = 0;
+    std::vector<BreakExplanation> ranked; // the likeliest first
+};
+// At every leaf whose reading differs.
+[[nodiscard]] std::vector<WalkExplanation> explainWalk(const WalkedBook& walked,
+                                                       const std::vector<WalkEntry>& entries);
+
+// The leaves as they are bound: lacking ones left out, misbound ones where their findings say they
+// were found ("after K5", "before B1"). Leaves found nowhere that can be read stay in their place.
+[[nodiscard]] std::vector<std::size_t> boundOrder(const LaidBook& book,
+                                                  const std::vector<CollationFinding>& findings);
+[[nodiscard]] std::vector<LeafMove> movesFor(const LaidBook& book,
+                                             const std::vector<CollationFinding>& findings);
+
+} // namespace headcap::core
