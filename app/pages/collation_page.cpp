@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include <QAction>
 #include <QComboBox>
 #include <QVBoxLayout>
 
@@ -9,7 +10,10 @@
 #include "app/form/record_choices.h"
 #include "app/look/grid.h"
 #include "app/look/label.h"
+#include "app/pages/collation/copy_words.h"
+#include "app/pages/collation/walk_section.h"
 #include "app/pages/collation_words.h"
+#include "app/session/actions.h"
 #include "app/session/words.h"
 #include "core/collation/collate.h"
 
@@ -31,9 +35,12 @@ CollationPage::CollationPage(Session& session, QWidget* parent)
     : JobPage(core::Page::collation, Body::scrolled, session, parent) {
     buildVolumeChoice();
     buildMakeUp();
+    buildWalk();
     buildCollation();
     buildFindings();
+    buildCopyWords();
     buildFacsimiles();
+    buildVolumeLists();
     edits().alignLabels();
 }
 
@@ -71,6 +78,14 @@ bool CollationPage::goTo(const core::RecordRef& ref) {
         goToVolumeOf(m_file->facsimiles);
         reveal(m_facsimiles);
         return m_facsimiles->goTo(ref.id);
+    case core::RecordKind::calledPlate:
+        goToVolumeOf(m_file->plates);
+        reveal(m_plates);
+        return m_plates->goTo(ref.id);
+    case core::RecordKind::leafTask:
+        goToVolumeOf(m_file->leafTasks);
+        reveal(m_tasks);
+        return m_tasks->goTo(ref.id);
     default:
         return false;
     }
@@ -110,6 +125,20 @@ void CollationPage::buildMakeUp() {
     body().addWidget(m_gatherings);
 }
 
+void CollationPage::buildWalk() {
+    m_walk = new WalkSection(session());
+    addSection(tr("Leaf by leaf, with the book in hand"), m_walk);
+    connect(addAction(this, ActionId::beginWalk), &QAction::triggered, this, [this] {
+        if (edits().save()) {
+            m_walk->go();
+            reveal(m_walk);
+        }
+    });
+    // The gathering is drawn in the walk while there is one.
+    connect(m_walk, &WalkSection::walking, m_gatherings,
+            [this](bool isWalking) { m_gatherings->setVisible(!isWalking); });
+}
+
 void CollationPage::buildCollation() {
     using R = core::Collation;
     m_collation = new RecordForm<R>(session(), tr("Collation"));
@@ -132,23 +161,20 @@ void CollationPage::buildCollation() {
     addSection(tr("Make-up and statement"), m_collation);
 }
 
+BookOfVolume CollationPage::bookShown() const {
+    return [this]() -> const core::LaidBook& { return m_book; };
+}
+
+void CollationPage::buildCopyWords() {
+    m_copyWords = new CopyWords(session());
+    addSection(tr("What comes of it"), m_copyWords);
+    connect(m_copyWords, &CopyWords::noticeMade, this,
+            [this](const core::RecordRef& ref) { Q_EMIT recordAsked(ref, core::Page::book); });
+}
+
 void CollationPage::buildFindings() {
     using R = core::CollationFinding;
-    m_findings = new RecordList<R>(
-        session(), edits(),
-        {tr("Leaf by leaf"), tr("Add a finding"),
-         tr("What is not as it should be: lacking, loose, misbound, misnumbered, torn. Nothing "
-            "here says that nothing was found.")},
-        tr("Finding"));
-    auto& form = m_findings->form();
-    form.text(tr("Leaves"), &R::place).placeholder(tr("K2, or B2, C1–C4"));
-    form.choice(tr("It is"), &R::kind);
-    form.lines(tr("Note"), &R::note).placeholder(tr("what is seen, and how it is known"));
-    form.check(tr("When"), tr("so on arrival"), &R::onArrival);
-    form.choice(tr("What is done"), &R::decision);
-    form.text(tr("Why"), &R::decisionNote);
-    form.pick(tr("Found by"), &R::who, peopleOf(session()));
-    m_findings->describe = describeFinding;
+    m_findings = makeFindingList(session(), edits(), bookShown());
     m_findings->make = [this]() -> std::optional<R> {
         return R{.id = session().ids().next<R>(),
                  .job = m_file->job.id,
@@ -160,38 +186,32 @@ void CollationPage::buildFindings() {
 
 void CollationPage::buildFacsimiles() {
     using R = core::Facsimile;
-    m_facsimiles = new RecordList<R>(
-        session(), edits(),
-        {tr("Leaves supplied"), tr("Add a leaf"),
-         tr("Each facsimile, or leaf from another copy: where it came from, how it was shown to "
-            "agree, what it is printed on and held with, how it is marked, how it comes out.")},
-        tr("Supplied leaf"));
-    auto& form = m_facsimiles->form();
-    form.text(tr("Leaves"), &R::place).placeholder(tr("K5"));
-    form.choice(tr("It is"), &R::kind);
-    form.usedText(tr("From"), &R::institution).placeholder(tr("who keeps the source copy"));
-    form.text(tr("Shelfmark"), &R::shelfmark);
-    form.text(tr("Edition"), &R::edition).placeholder(tr("of the source copy"));
-    form.value(tr("Its date"), &R::sourceDate);
-    form.text(tr("Address"), &R::address).placeholder(tr("where its images are"));
-    form.value(tr("Consulted"), &R::consultedOn);
-    form.text(tr("Permission"), &R::permission);
-    form.text(tr("Provenance"), &R::provenance).placeholder(tr("of an original leaf"));
-    form.lines(tr("Shown to agree"), &R::verification)
-        .placeholder(tr("catchwords, line endings, where the signature stands under the text"));
-    form.choice(tr("Verdict"), &R::verdict);
-    form.text(tr("Printing"), &R::printing).placeholder(tr("method, printer, ink"));
-    form.pick(tr("Printed on"), &R::printedOn, lotsOf(session()));
-    form.pick(tr("Held with"), &R::attachedWith, lotsOf(session()));
-    form.text(tr("How held"), &R::attachment).placeholder(tr("tipped to a guard, 3 mm strip"));
-    form.text(tr("Marked"), &R::marking).placeholder(tr("outside the image, indelibly"));
-    form.text(tr("Comes out"), &R::removal);
-    form.pick(tr("Put in by"), &R::step, stepsOf(m_file));
-    m_facsimiles->describe = describeFacsimile;
+    m_facsimiles = makeFacsimileList(session(), edits(), bookShown(), m_file);
     m_facsimiles->make = [this]() -> std::optional<R> {
         return R{.id = session().ids().next<R>(), .job = m_file->job.id, .part = volume()};
     };
     addSection(m_facsimiles);
+}
+
+void CollationPage::buildVolumeLists() {
+    m_plates = makePlateList(session(), edits(), bookShown());
+    m_plates->make = [this]() -> std::optional<core::CalledPlate> {
+        const auto plates = ofVolume(m_file->plates, volume());
+        return core::CalledPlate{.id = session().ids().next<core::CalledPlate>(),
+                                 .job = m_file->job.id,
+                                 .part = volume(),
+                                 .position = plates.empty() ? 1 : plates.back().position + 1};
+    };
+    addSection(m_plates);
+    m_tasks = makeTaskList(session(), edits(), bookShown());
+    m_tasks->make = [this]() -> std::optional<core::LeafTask> {
+        const auto tasks = ofVolume(m_file->leafTasks, volume());
+        return core::LeafTask{.id = session().ids().next<core::LeafTask>(),
+                              .job = m_file->job.id,
+                              .part = volume(),
+                              .position = tasks.empty() ? 1 : tasks.back().position + 1};
+    };
+    addSection(m_tasks);
 }
 
 void CollationPage::showVolumes() {
@@ -220,9 +240,14 @@ void CollationPage::showVolume() {
     } else if (!m_collation->isDraft() || m_collation->record()->part != volume()) {
         m_collation->showDraft(collation);
     }
+    m_book = core::walkedBook(collation.formula, collation.extent).book;
     m_findings->show(ofVolume(m_file->collationFindings, volume()), *m_file);
     m_facsimiles->show(ofVolume(m_file->facsimiles, volume()), *m_file);
+    m_plates->show(ofVolume(m_file->plates, volume()), *m_file);
+    m_tasks->show(ofVolume(m_file->leafTasks, volume()), *m_file);
     showReading(collation);
+    m_walk->walker().show(*m_file, volume(), collation);
+    m_copyWords->show(*m_file, copyOf(*m_file, volume(), collation), collation);
 }
 
 void CollationPage::showReading(const core::Collation& collation) {

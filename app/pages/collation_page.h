@@ -4,14 +4,17 @@
 
 #include "app/form/record_form.h"
 #include "app/form/record_list.h"
+#include "app/pages/collation/finding_lists.h"
 #include "app/pages/job_page.h"
 
 class QComboBox;
 
 namespace headcap::app {
 
+class CopyWords;
 class GatheringView;
 class Label;
+class WalkSection;
 
 class CollationPage : public JobPage {
     Q_OBJECT
@@ -20,13 +23,18 @@ public:
 
     void load(const core::JobFile& file) override;
     bool goTo(const core::RecordRef& ref) override;
+    [[nodiscard]] WalkSection& walk() { return *m_walk; }
 
 private:
     void buildVolumeChoice();
     void buildMakeUp();
+    void buildWalk();
     void buildCollation();
     void buildFindings();
     void buildFacsimiles();
+    void buildVolumeLists();
+    void buildCopyWords();
+    [[nodiscard]] BookOfVolume bookShown() const;
     void showVolumes();
     void showVolume();
     void showReading(const core::Collation& collation);
@@ -37,9 +45,14 @@ private:
     Label* m_tally;
     Label* m_remarks;
     GatheringView* m_gatherings;
+    WalkSection* m_walk;
     RecordForm<core::Collation>* m_collation;
-    RecordList<core::CollationFinding>* m_findings;
-    RecordList<core::Facsimile>* m_facsimiles;
+    FindingList* m_findings;
+    CopyWords* m_copyWords;
+    FacsimileList* m_facsimiles;
+    PlateList* m_plates;
+    TaskList* m_tasks;
+    core::LaidBook m_book; // of the volume shown
     std::optional<core::JobFile> m_file;
 };
 

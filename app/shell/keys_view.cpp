@@ -22,6 +22,8 @@ QString headingOf(Place place) {
         return KeysView::tr("In a job");
     case Place::list:
         return KeysView::tr("In a list");
+    case Place::walk:
+        return KeysView::tr("Going through a book");
     }
     return {};
 }
@@ -65,6 +67,7 @@ KeysView::KeysView(QWidget* parent) : View(parent) {
     auto* left = new QVBoxLayout;
     left->setSpacing(kGrid); // not that of the layout around it
     addGroup(*left, Place::everywhere);
+    addGroup(*left, Place::walk);
     left->addStretch(1);
     auto* right = new QVBoxLayout;
     right->setSpacing(kGrid);

@@ -20,7 +20,7 @@ std::vector<ReadPage> readAll(std::span<const PageRow> pages) {
         if (auto number = readNumberOnPage(page.number); number && !number->supplied)
             read[row].number = number;
         read[row].mark = readPrintedMark(page.signature);
-        read[row].unprinted = !read[row].number && page.signature.empty() &&
+        read[row].unprinted = !page.isPrinted && !read[row].number && page.signature.empty() &&
                               page.catchword.empty() && page.firstWords.empty();
     }
     return read;

@@ -1,5 +1,7 @@
 #include "core/catchwords/page_table.h"
 
+#include <fmt/format.h>
+
 namespace headcap::core {
 namespace {
 
@@ -12,6 +14,11 @@ std::optional<bool> yesOrNo(std::string_view text) {
 }
 
 } // namespace
+
+std::string nameOfRow(std::span<const PageRow> pages, std::size_t row) {
+    const bool isNamed = row >= 1 && row <= pages.size() && !pages[row - 1].name.empty();
+    return isNamed ? std::string(pages[row - 1].name) : fmt::format("row {}", row);
+}
 
 std::optional<PageTableError> checkPageColumns(const TextTable& table) {
     if (!table.hasHeader())

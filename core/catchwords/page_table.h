@@ -2,7 +2,9 @@
 // typed or as a table gives it. Rows count from 1.
 #pragma once
 
+#include <cstddef>
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -20,7 +22,14 @@ struct PageRow {
     std::string_view runningHead = {};
     // The collator's own reading of the text across the turn to the next page, where there is one.
     std::optional<bool> runsOn = {};
+    // What sentences call it; a row's number where it is empty.
+    std::string_view name = {};
+    // It bears print, though nothing of it was read.
+    bool isPrinted = false;
 };
+
+// "leaf 12 verso", or "row 24"; rows count from 1.
+[[nodiscard]] std::string nameOfRow(std::span<const PageRow> pages, std::size_t row);
 
 struct PagesOfBook {
     std::string_view book; // empty where the table has no such column

@@ -120,9 +120,10 @@ private:
         m_findings.push_back(
             {LeafFindingKind::duplicate, after, rowAfter(begin + count - 1),
              static_cast<int>(count), true,
-             fmt::format("After row {} {} bound in again: the same text stands from row {} on.",
-                         after, count == 1 ? "a leaf is" : fmt::format("{} leaves are", count),
-                         firstRow(other))});
+             fmt::format("After {} {} bound in again: the same text stands from {} on.",
+                         rowName(after),
+                         count == 1 ? "a leaf is" : fmt::format("{} leaves are", count),
+                         rowName(firstRow(other)))});
     }
 
     // --- what a turn from one leaf to another costs
@@ -291,18 +292,23 @@ private:
         const std::string what = count == 1 ? "A leaf" : fmt::format("{} leaves", count);
         std::string sentence;
         if (exchanged || exchangedBack)
-            sentence = fmt::format("{} after row {} and what follows are exchanged", what, after);
+            sentence =
+                fmt::format("{} after {} and what follows are exchanged", what, rowName(after));
         else if (move.before < pieces.size())
-            sentence = fmt::format("{} after row {} belong{} before row {}", what, after,
-                                   count == 1 ? "s" : "", firstRow(pieces[move.before].begin));
+            sentence =
+                fmt::format("{} after {} belong{} before {}", what, rowName(after),
+                            count == 1 ? "s" : "", rowName(firstRow(pieces[move.before].begin)));
         else
-            sentence = fmt::format("{} after row {} belong{} at the end", what, after,
+            sentence = fmt::format("{} after {} belong{} at the end", what, rowName(after),
                                    count == 1 ? "s" : "");
         m_findings.push_back({LeafFindingKind::misbound, after, rowAfter(end - 1), count,
                               move.gain >= kWorthMoving + 4,
                               sentence + ": there catchwords, numbers and signatures run on."});
     }
 
+    [[nodiscard]] std::string rowName(int row) const {
+        return nameOfRow(m_book.pages, static_cast<std::size_t>(row));
+    }
     [[nodiscard]] int firstRow(std::size_t at) const {
         return static_cast<int>(m_book.leaves[m_order.printed[at]].firstRow()) + 1;
     }

@@ -6,6 +6,8 @@
 
 #include <fmt/format.h>
 
+#include "core/values/english.h"
+
 namespace headcap::core {
 namespace {
 
@@ -64,6 +66,10 @@ private:
             return 0;
         const std::size_t last = bound(at - 1).lastRow() + 1;
         return last < firstRow(at) ? last : firstRow(at) - 1;
+    }
+
+    [[nodiscard]] std::string rowName(std::size_t row) const {
+        return nameOfRow(m_book.pages, row);
     }
 
     [[nodiscard]] Says catchwordBroken(std::size_t at) const {
@@ -172,8 +178,8 @@ private:
         if (fold == Says::yes)
             evidence.push_back("the fold is short by as much");
         std::string sentence = fmt::format(
-            "{} {} after row {}: {}", count == 1 ? "A leaf is lacking" : "Leaves are lacking",
-            lackingNames(at), lastRowBefore(at),
+            "{} {} after {}: {}", count == 1 ? "A leaf is lacking" : "Leaves are lacking",
+            lackingNames(at), rowName(lastRowBefore(at)),
             evidence.empty() ? "the order breaks off" : joined(evidence));
         if (text == Says::no)
             sentence += ", though the text seems to run on";
@@ -208,8 +214,9 @@ private:
     // A printer's catchword goes wrong now and then: alone it proves no loss.
     void catchwordAlone(std::size_t at) {
         add(LeafFindingKind::unexplained, lastRowBefore(at), firstRow(at), 0, false,
-            fmt::format("After row {} {}; neither numbers nor fold tell whether a leaf is lacking.",
-                        lastRowBefore(at), catchwordSentence(at, "does not meet the next page")));
+            fmt::format("After {} {}; neither numbers nor fold tell whether a leaf is lacking.",
+                        rowName(lastRowBefore(at)),
+                        catchwordSentence(at, "does not meet the next page")));
     }
 
     [[nodiscard]] std::string numbersOf(std::size_t at, int count) const {
@@ -264,8 +271,9 @@ private:
             return;
         }
         add(LeafFindingKind::unexplained, lastRowBefore(at), firstRow(at), 0, false,
-            fmt::format("After row {} the signatures break off ({} is followed by {}) and {}.",
-                        lastRowBefore(at), leafName(m_story[at - 1]), leafName(m_story[at]),
+            fmt::format("After {} the signatures break off ({} is followed by {}) and {}.",
+                        rowName(lastRowBefore(at)), leafName(m_story[at - 1]),
+                        leafName(m_story[at]),
                         catchwordSentence(at, "does not meet the next page")));
     }
 
@@ -291,11 +299,12 @@ private:
         const bool sure = text == Says::no || arrival.jumpWithinLeaf;
         add(LeafFindingKind::misnumbered, row - 1, row,
             (std::abs(arrival.numberJump) + m_unit - 1) / m_unit, sure,
-            fmt::format(
-                "From row {} on the numbers are {} by {}{}: the printer's misnumbering, "
-                "nothing is lost.",
-                row, arrival.numberJump > 0 ? "too high" : "too low", std::abs(arrival.numberJump),
-                evidence.empty() ? std::string() : fmt::format(", but {}", joined(evidence))));
+            fmt::format("From {} on the numbers are {} by {}{}: the printer's misnumbering, "
+                        "nothing is lost.",
+                        rowName(row), arrival.numberJump > 0 ? "too high" : "too low",
+                        std::abs(arrival.numberJump),
+                        evidence.empty() ? std::string()
+                                         : fmt::format(", but {}", joined(evidence))));
     }
 
     void misprints(std::size_t at) {
@@ -306,16 +315,16 @@ private:
                 continue;
             const int right = *leaf.expectedNumber + (m_unit == 2 ? static_cast<int>(page) : 0);
             add(LeafFindingKind::misnumbered, *row, *row + 1, 0, true,
-                fmt::format("Row {} is misnumbered {} for {}: the numbers before and after it are "
+                fmt::format("{} is misnumbered {} for {}: the numbers before and after it are "
                             "in order.",
-                            *row + 1, m_book.pages[*row].number, right));
+                            capitalised(rowName(*row + 1)), m_book.pages[*row].number, right));
         }
     }
 
     void missigned(std::size_t at) {
         const std::size_t row = firstRow(at);
         add(LeafFindingKind::missigned, row - 1, row, 0, catchwordBroken(at) != Says::yes,
-            fmt::format("Row {} is signed “{}”; by its place it is {}.", row,
+            fmt::format("{} is signed “{}”; by its place it is {}.", capitalised(rowName(row)),
                         bound(at).recto ? m_book.pages[*bound(at).recto].signature : "",
                         leafName(m_story[at])));
     }

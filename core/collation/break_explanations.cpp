@@ -120,10 +120,10 @@ private:
 
     void lacking() {
         const int ahead = m_at.numbersAhead.value_or(0);
-        const int count = std::max({ahead, m_at.signaturesAhead.value_or(0),
-                                    m_at.foldShort.value_or(0), 1});
-        const bool isTold = ahead > 0 || m_at.foldShort.value_or(0) > 0 ||
-                            m_at.signaturesAhead.value_or(0) > 0;
+        const int count =
+            std::max({ahead, m_at.signaturesAhead.value_or(0), m_at.foldShort.value_or(0), 1});
+        const bool isTold =
+            ahead > 0 || m_at.foldShort.value_or(0) > 0 || m_at.signaturesAhead.value_or(0) > 0;
         if (!isTold || (m_at.numbersAhead && ahead <= 0)) {
             return;
         }
@@ -198,7 +198,8 @@ private:
         if (inOrder() != false) {
             return;
         }
-        Weighing w(BreakCause::missigned, fmt::format("{} is missigned by the printer", m_at.after));
+        Weighing w(BreakCause::missigned,
+                   fmt::format("{} is missigned by the printer", m_at.after));
         w.yes(kNumbers, "the signatures break")
             .when(m_at.textRunsOn, kBook, "the text runs on", "the text breaks")
             .when(numbersRunOn(), kNumbers, "the numbers run on", "the numbers jump")
@@ -222,8 +223,7 @@ private:
         if (isShort() != true) {
             return;
         }
-        Weighing w(BreakCause::cancel,
-                   fmt::format("The printer took a leaf out {}", place()));
+        Weighing w(BreakCause::cancel, fmt::format("The printer took a leaf out {}", place()));
         w.yes(kNumbers, "the fold is short")
             .when(m_at.textRunsOn, kBook, "the text runs on", "the text breaks")
             .when(numbersRunOn(), kNumbers, "the numbers run on", "the numbers jump");

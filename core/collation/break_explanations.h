@@ -12,22 +12,22 @@ namespace headcap::core {
 
 // At one turn, from the leaf before to the leaf looked at. What was not read is not known.
 struct BreakEvidence {
-    std::string before; // "K1"; empty at the very beginning
-    std::string after;  // "K3"
+    std::string before;              // "K1"; empty at the very beginning
+    std::string after;               // "K3"
     std::optional<int> numbersAhead; // leaves by which the numbers run ahead of the leaves counted
     std::optional<bool> textRunsOn;  // by catchword, or by reading across the break
     std::optional<int> signaturesAhead; // leaves by which the marks run ahead; 0: in order
-    std::optional<int> foldShort; // leaves the gathering lacks of its call
-    bool isRepeated = false;      // number and mark were read before, on an earlier leaf
-    std::string belongsAfter;     // by its own number and mark it belongs elsewhere: after this leaf
-    std::string carries; // what the leaves missing here would carry: "K2 (pp. 131–132)"
+    std::optional<int> foldShort;       // leaves the gathering lacks of its call
+    bool isRepeated = false;            // number and mark were read before, on an earlier leaf
+    std::string belongsAfter; // by its own number and mark it belongs elsewhere: after this leaf
+    std::string carries;      // what the leaves missing here would carry: "K2 (pp. 131–132)"
 };
 
 enum class BreakCause {
-    misnumbering,        // the printer's numbers jump, nothing is lost
-    leafLacking,         // numbers, text and fold say so
-    lackingNotNumbered,  // text and signatures break, the numbers run on
-    fromAnotherCopy,     // the same, with the fold whole
+    misnumbering,       // the printer's numbers jump, nothing is lost
+    leafLacking,        // numbers, text and fold say so
+    lackingNotNumbered, // text and signatures break, the numbers run on
+    fromAnotherCopy,    // the same, with the fold whole
     misbound,
     duplicate,
     missigned,

@@ -6,8 +6,7 @@ namespace headcap::core {
 
 std::vector<std::size_t> leavesAt(const LaidBook& book, std::string_view place) {
     const auto set = parseLeafSet(place);
-    auto located = set ? locate(book, *set)
-                       : tl::expected<LocatedSet, PlaceError>{LocatedSet{}};
+    auto located = set ? locate(book, *set) : tl::expected<LocatedSet, PlaceError>{LocatedSet{}};
     return located ? std::move(located->leaves) : std::vector<std::size_t>{};
 }
 

@@ -26,7 +26,9 @@ std::vector<std::optional<std::size_t>> byPosition(const LaidBook& book, std::si
 }
 
 // Position of the other half.
-int mate(int position, int called) { return called + 1 - position; }
+int mate(int position, int called) {
+    return called + 1 - position;
+}
 
 } // namespace
 

@@ -20,7 +20,8 @@ namespace headcap::core {
 
 struct LeafFolds {
     std::optional<std::size_t> conjugate; // indices among the leaves
-    std::optional<std::pair<std::size_t, std::size_t>> middle; // of its gathering, where it is whole
+    std::optional<std::pair<std::size_t, std::size_t>>
+        middle;                     // of its gathering, where it is whole
     std::vector<std::size_t> sheet; // in order, itself among them; empty where it is not certain
 };
 

@@ -36,8 +36,7 @@ std::size_t lastOfGathering(const LaidBook& book, std::size_t leaf) {
 LeafExpectation expectationAt(const LaidBook& book, std::string_view format, std::size_t leaf) {
     const Leaf& one = book.leaves[leaf];
     const Gathering& gathering = book.makeUp.gatherings[one.gathering];
-    const LeafNumbers numbers =
-        leaf < book.numbers.size() ? book.numbers[leaf] : LeafNumbers{};
+    const LeafNumbers numbers = leaf < book.numbers.size() ? book.numbers[leaf] : LeafNumbers{};
     LeafExpectation out;
     out.ref = leafText(book, leaf);
     out.gathering = toText(gathering.signature);
@@ -58,8 +57,7 @@ LeafExpectation expectationAt(const LaidBook& book, std::string_view format, std
     if (folds.conjugate) {
         out.conjugate = leafText(book, *folds.conjugate);
     }
-    out.isMiddle =
-        folds.middle && (folds.middle->first == leaf || folds.middle->second == leaf);
+    out.isMiddle = folds.middle && (folds.middle->first == leaf || folds.middle->second == leaf);
     for (const std::size_t other : folds.sheet) {
         if (other != leaf) {
             out.sheet.push_back(leafText(book, other));

@@ -23,8 +23,8 @@ struct LeafExpectation {
     bool isBlank = false;
     bool opensGathering = false;
     bool closesGathering = false;
-    std::string conjugate; // the other half of its fold: "K4"; empty: none, or not known
-    bool isMiddle = false; // beside the gathering's middle fold
+    std::string conjugate;          // the other half of its fold: "K4"; empty: none, or not known
+    bool isMiddle = false;          // beside the gathering's middle fold
     std::vector<std::string> sheet; // the other leaves of its sheet
 };
 

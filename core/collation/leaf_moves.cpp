@@ -13,11 +13,12 @@ namespace {
 struct Run {
     std::size_t first;
     std::size_t last;
-    std::size_t leaves;
+    std::size_t leaves; // not said to be misplaced
 };
 
 // Lacking leaves leave no gap: the leaf after one is the next there is.
-std::vector<Run> runsOf(const std::vector<std::size_t>& bound) {
+std::vector<Run> runsOf(const std::vector<std::size_t>& bound,
+                        const std::vector<std::size_t>& misplaced) {
     std::vector<std::size_t> order = bound;
     std::ranges::sort(order);
     const auto rank = [&](std::size_t leaf) {
@@ -25,11 +26,12 @@ std::vector<Run> runsOf(const std::vector<std::size_t>& bound) {
     };
     std::vector<Run> runs;
     for (const std::size_t leaf : bound) {
+        const std::size_t counts = std::ranges::find(misplaced, leaf) == misplaced.end() ? 1 : 0;
         if (!runs.empty() && rank(leaf) == rank(runs.back().last) + 1) {
             runs.back().last = leaf;
-            ++runs.back().leaves;
+            runs.back().leaves += counts;
         } else {
-            runs.push_back({leaf, leaf, 1});
+            runs.push_back({leaf, leaf, counts});
         }
     }
     return runs;
@@ -68,8 +70,9 @@ std::vector<bool> stays(const std::vector<Run>& runs) {
 
 } // namespace
 
-std::vector<LeafMove> movesToOrder(const std::vector<std::size_t>& bound) {
-    const std::vector<Run> runs = runsOf(bound);
+std::vector<LeafMove> movesToOrder(const std::vector<std::size_t>& bound,
+                                   const std::vector<std::size_t>& misplaced) {
+    const std::vector<Run> runs = runsOf(bound, misplaced);
     const std::vector<bool> kept = stays(runs);
     std::vector<std::size_t> standing; // in order, those put right among them
     std::vector<Run> away;
@@ -87,7 +90,7 @@ std::vector<LeafMove> movesToOrder(const std::vector<std::size_t>& bound) {
         LeafMove move{run.first, run.last, std::nullopt};
         if (next != standing.begin()) {
             move.after = *std::prev(next);
-        } 
+        }
         standing.insert(next, run.last);
         moves.push_back(move);
     }
@@ -110,8 +113,7 @@ std::vector<std::size_t> moved(std::vector<std::size_t> bound, const LeafMove& m
 std::string sentenceOf(const LaidBook& book, const LeafMove& move) {
     const std::string first = leafText(book, move.first);
     const bool isOne = move.first == move.last;
-    const std::string what =
-        isOne ? first : fmt::format("{}–{}", first, leafText(book, move.last));
+    const std::string what = isOne ? first : fmt::format("{}–{}", first, leafText(book, move.last));
     const std::string where =
         move.after ? "after " + leafText(book, *move.after) : std::string("to the beginning");
     return fmt::format("{} {} {}.", what, isOne ? "goes" : "go", where);

@@ -21,8 +21,9 @@ struct LeafMove {
 
 // `bound`: the leaves as they stand, each once, by their index in the book; leaves that lack are
 // left out. A move may name a leaf that is itself moved: made in the order given, they put all
-// right.
-[[nodiscard]] std::vector<LeafMove> movesToOrder(const std::vector<std::size_t>& bound);
+// right. Of two ways as short, the one that moves leaves said to be `misplaced`.
+[[nodiscard]] std::vector<LeafMove> movesToOrder(const std::vector<std::size_t>& bound,
+                                                 const std::vector<std::size_t>& misplaced = {});
 // What comes of it.
 [[nodiscard]] std::vector<std::size_t> moved(std::vector<std::size_t> bound, const LeafMove& move);
 

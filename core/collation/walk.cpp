@@ -65,8 +65,7 @@ WalkState stateOf(const LaidBook& book, const std::vector<WalkEntry>& entries) {
         }
         if (entry.scope == WalkScope::leaf) {
             LeafWalked& one = state.leaves[*leaf];
-            one.asExpected =
-                (one.looked != Looked::singly || one.asExpected) && entry.asExpected;
+            one.asExpected = (one.looked != Looked::singly || one.asExpected) && entry.asExpected;
             one.looked = Looked::singly;
             one.read = &entry;
             last = leaf;
@@ -78,7 +77,7 @@ WalkState stateOf(const LaidBook& book, const std::vector<WalkEntry>& entries) {
         }
     }
     count(state);
-    state.here = last ? nextNotLooked(state, *last)
+    state.here = last                  ? nextNotLooked(state, *last)
                  : book.leaves.empty() ? std::nullopt
                                        : std::optional<std::size_t>{0};
     return state;
@@ -87,8 +86,8 @@ WalkState stateOf(const LaidBook& book, const std::vector<WalkEntry>& entries) {
 std::optional<std::size_t> nextNotLooked(const WalkState& state, std::size_t leaf) {
     const auto isOpen = [](const LeafWalked& one) { return one.looked == Looked::no; };
     const auto& leaves = state.leaves;
-    const auto from = leaves.begin() + static_cast<std::ptrdiff_t>(
-                                           std::min(leaf + 1, leaves.size()));
+    const auto from =
+        leaves.begin() + static_cast<std::ptrdiff_t>(std::min(leaf + 1, leaves.size()));
     auto next = std::find_if(from, leaves.end(), isOpen);
     if (next == leaves.end()) {
         next = std::find_if(leaves.begin(), from, isOpen);
@@ -124,9 +123,9 @@ std::string coverageText(const LaidBook& book, const WalkCoverage& coverage) {
         return "no leaf looked at";
     }
     std::string text;
-    for (const std::string& one : {part(book, coverage.singly, "leaf by leaf"),
-                                   part(book, coverage.whole, "passed whole"),
-                                   part(book, coverage.notLooked, "not looked at")}) {
+    for (const std::string& one :
+         {part(book, coverage.singly, "leaf by leaf"), part(book, coverage.whole, "passed whole"),
+          part(book, coverage.notLooked, "not looked at")}) {
         text += (text.empty() || one.empty() ? "" : "; ") + one;
     }
     return text;

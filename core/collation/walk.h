@@ -31,7 +31,7 @@ struct LeafWalked {
 };
 
 struct WalkState {
-    std::vector<LeafWalked> leaves; // one a leaf of the book
+    std::vector<LeafWalked> leaves;  // one a leaf of the book
     std::optional<std::size_t> here; // the leaf to look at; none: the book is gone through
     std::size_t singly = 0;
     std::size_t whole = 0;
@@ -39,8 +39,7 @@ struct WalkState {
 };
 
 // In the order they were made, which is the order of their keys.
-[[nodiscard]] std::vector<WalkEntry> entriesOf(const Walk& walk,
-                                               const std::vector<WalkEntry>& all);
+[[nodiscard]] std::vector<WalkEntry> entriesOf(const Walk& walk, const std::vector<WalkEntry>& all);
 // `entries`: of one walk, in the order they were made; they outlive the state. The walk is taken up
 // behind what was looked at last, at the first leaf not looked at.
 [[nodiscard]] WalkState stateOf(const LaidBook& book, const std::vector<WalkEntry>& entries);

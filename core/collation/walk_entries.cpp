@@ -81,8 +81,8 @@ bool isOtherMark(const std::string& read, const std::string& expected) {
 
 } // namespace
 
-Walk beginWalk(const Id<Job>& job, const std::optional<Id<Item>>& part,
-               const Collation& collation, WalkKind kind, const WalkPen& pen) {
+Walk beginWalk(const Id<Job>& job, const std::optional<Id<Item>>& part, const Collation& collation,
+               WalkKind kind, const WalkPen& pen) {
     const bool isAgainst = kind == WalkKind::againstMakeUp;
     return {.id = pen.ids.next<Walk>(),
             .job = job,
@@ -158,7 +158,8 @@ WalkFinding findingAt(const Walk& walk, const LaidBook& book, std::size_t leaf, 
                              .who = pen.who};
     const ReadingDifference differs = differenceOf(read, expected);
     if (kind == CollationKind::misnumbered) {
-        finding.expected = differs.recto || expected.verso.empty() ? expected.recto : expected.verso;
+        finding.expected =
+            differs.recto || expected.verso.empty() ? expected.recto : expected.verso;
         finding.found = differs.recto ? read.recto : read.verso;
     } else if (kind == CollationKind::missigned) {
         finding.expected = expected.mark.empty() ? expected.ref : expected.mark;

@@ -28,8 +28,8 @@ struct LeafReading {
     std::string signature;
     std::string recto;
     std::string verso;
-    std::string catchword; // at the foot of the verso
-    std::string firstWords; // of the recto
+    std::string catchword;                   // at the foot of the verso
+    std::string firstWords;                  // of the recto
     TextRunsOn runsOn = TextRunsOn::notRead; // from the page before
 
     [[nodiscard]] bool isEmpty() const;

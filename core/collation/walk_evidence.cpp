@@ -167,8 +167,8 @@ BreakEvidence evidenceAt(const WalkedBook& walked, const std::vector<WalkEntry>&
         belongs = leafNumbered(book, *valueOf(reading.recto) - shift, leaf);
     }
     if (belongs && *belongs < leaf) {
-        const bool wasThere = state.leaves[*belongs].looked != Looked::no &&
-                              state.leaves[*belongs].asExpected;
+        const bool wasThere =
+            state.leaves[*belongs].looked != Looked::no && state.leaves[*belongs].asExpected;
         at.isRepeated = wasThere;
         if (!wasThere && *belongs > 0) {
             at.belongsAfter = leafText(book, *belongs - 1);
@@ -177,8 +177,8 @@ BreakEvidence evidenceAt(const WalkedBook& walked, const std::vector<WalkEntry>&
     const int lost = std::max(at.numbersAhead.value_or(0), at.signaturesAhead.value_or(0));
     if (lost > 0) {
         at.carries = carriedBy(book, leaf, lost);
-        at.after = leafText(book, std::min(leaf + static_cast<std::size_t>(lost),
-                                           book.leaves.size() - 1));
+        at.after =
+            leafText(book, std::min(leaf + static_cast<std::size_t>(lost), book.leaves.size() - 1));
     }
     return at;
 }
@@ -212,16 +212,15 @@ std::vector<std::size_t> boundOrder(const LaidBook& book,
     for (const CollationFinding& finding : findings) {
         const auto where = parsePlatePlace(finding.found);
         const bool isPlaced = finding.kind == CollationKind::misbound && where && where->where;
-        const auto target = isPlaced ? locate(book, *where->where)
-                                     : tl::expected<LeafPlace, PlaceError>{
-                                           tl::unexpected(PlaceError{})};
+        const auto target = isPlaced
+                                ? locate(book, *where->where)
+                                : tl::expected<LeafPlace, PlaceError>{tl::unexpected(PlaceError{})};
         const auto leaves = leavesAt(book, finding.place);
         if (!target || leaves.empty() || std::ranges::binary_search(leaves, target->leaf)) {
             continue;
         }
-        std::erase_if(order, [&](std::size_t leaf) {
-            return std::ranges::binary_search(leaves, leaf);
-        });
+        std::erase_if(order,
+                      [&](std::size_t leaf) { return std::ranges::binary_search(leaves, leaf); });
         auto at = std::ranges::find(order, target->leaf);
         if (at != order.end() && where->placing != PlatePlacing::before) {
             ++at;
@@ -233,7 +232,8 @@ std::vector<std::size_t> boundOrder(const LaidBook& book,
 
 std::vector<LeafMove> movesFor(const LaidBook& book,
                                const std::vector<CollationFinding>& findings) {
-    return movesToOrder(boundOrder(book, findings));
+    return movesToOrder(boundOrder(book, findings),
+                        leavesFound(book, findings, CollationKind::misbound));
 }
 
 } // namespace headcap::core

@@ -18,6 +18,8 @@
 #include "app/pages/bench/step_form.h"
 #include "app/pages/bench/uses_editor.h"
 #include "app/pages/bench_page.h"
+#include "app/pages/collation/walk_section.h"
+#include "app/pages/collation_page.h"
 #include "app/pages/page_table.h"
 #include "app/pages/photographs_page.h"
 #include "app/photo/contact_sheet.h"
@@ -43,6 +45,63 @@ struct Scene {
 
 app::JobView& jobView(app::MainWindow& window) {
     return *qobject_cast<app::JobView*>(window.current());
+}
+
+// The collation page of a book of this make-up.
+app::CollationPage& collationOf(app::MainWindow& window, SampleWorkshop& sample,
+                                const char* formula, const char* extent) {
+    core::Collation collation{.id = sample.ids.next<core::Collation>(), .job = *sample.hymnal};
+    collation.formula = formula;
+    collation.extent = extent;
+    sample.store.changeElsewhere(collation);
+    window.go({.view = app::ViewId::job, .job = sample.hymnal, .page = core::Page::collation});
+    return *qobject_cast<app::CollationPage*>(jobView(window).currentPage());
+}
+
+void keys(const char* text) {
+    QTest::keyClicks(QApplication::focusWidget(), QString::fromUtf8(text));
+}
+
+// A small book, a folio with complicated preliminaries, a wholly unsigned one; and a walk.
+void addCollations(std::vector<Scene>& all) {
+    struct Book {
+        const char* name;
+        const char* formula;
+        const char* extent;
+    };
+    for (const Book& book :
+         {Book{"whole-collation-small", "8°: A-D⁸ (-D8)", "62 p."},
+          Book{"whole-collation-folio", "2°: π² ¶⁴ 2¶² A⁶(A1+1) πA² B-2F⁶ 2G⁴(-2G4) χ1 a-c⁶ (±b3)",
+               "[18], 352, 36, [2] p."},
+          Book{"whole-collation-unsigned", "4°: [1-6⁸] [7⁶]", "[108] p."}}) {
+        all.push_back({QLatin1String(book.name),
+                       [book](app::MainWindow& window, SampleWorkshop& sample) {
+                           collationOf(window, sample, book.formula, book.extent);
+                       },
+                       true});
+    }
+    const auto walk = [](app::MainWindow& window, SampleWorkshop& sample) {
+        auto& page = collationOf(window, sample, "8°: A⁴ B-2P⁸", "[8], 592 p.");
+        page.walk().go();
+        keys("EE  ");
+        keys("A");
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+        keys("21");
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+    };
+    all.push_back({QStringLiteral("whole-walk"), walk, true});
+    all.push_back(
+        {QStringLiteral("walk-reading"),
+         [walk](app::MainWindow& window, SampleWorkshop& sample) { walk(window, sample); }});
+    all.push_back({QStringLiteral("whole-walk-note"),
+                   [walk](app::MainWindow& window, SampleWorkshop& sample) {
+                       walk(window, sample);
+                       keys("L");
+                       QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+                       keys("    T");
+                       keys("along the fold");
+                   },
+                   true});
 }
 
 std::vector<Scene> scenes() {
@@ -136,6 +195,7 @@ std::vector<Scene> scenes() {
                  core::refOf(sample.file(*sample.grafting).findings[0].id));
          },
          true});
+    addCollations(all);
     for (const app::PageEntry& entry : app::pageTable()) {
         const QString name = app::titleOf(entry.page).toLower();
         all.push_back({QStringLiteral("page-") + name,

@@ -8,7 +8,9 @@
 namespace headcap::core {
 namespace {
 
-BreakEvidence turn() { return {.before = "K1", .after = "K3"}; }
+BreakEvidence turn() {
+    return {.before = "K1", .after = "K3"};
+}
 
 BreakCause likeliest(const BreakEvidence& at) {
     const auto found = explainBreak(at);

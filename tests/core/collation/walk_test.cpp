@@ -131,9 +131,8 @@ TEST_F(WalkTest, twoWalksAreKeptApartAndCompared) {
 
 TEST_F(WalkTest, aFindingOfEveryKindCarriesItsPlaceAndItsEntry) {
     for (std::size_t kind = 0; kind < EnumNames<CollationKind>::kNames.size(); ++kind) {
-        const WalkFinding made =
-            findingAt(walk, book, leaf("C3"), static_cast<CollationKind>(kind), expected("C3"), {},
-                      pen());
+        const WalkFinding made = findingAt(walk, book, leaf("C3"), static_cast<CollationKind>(kind),
+                                           expected("C3"), {}, pen());
         EXPECT_EQ(made.finding.place, "C3");
         EXPECT_EQ(made.entry.place, "C3");
         EXPECT_EQ(made.entry.gathering, "C");
@@ -152,8 +151,8 @@ TEST_F(WalkTest, whatWasReadStandsInTheFindingBesideWhatShouldBe) {
                                 {.signature = "C5"}, pen());
     EXPECT_EQ(mark.finding.found, "C5");
     EXPECT_EQ(mark.finding.expected, "C3");
-    const auto place = findingAt(walk, book, leaf("C3"), CollationKind::misbound, expected("C3"),
-                                 {}, pen());
+    const auto place =
+        findingAt(walk, book, leaf("C3"), CollationKind::misbound, expected("C3"), {}, pen());
     EXPECT_EQ(place.finding.expected, "after C2");
 }
 

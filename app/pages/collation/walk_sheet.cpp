@@ -1,0 +1,260 @@
+#include "app/pages/collation/walk_sheet.h"
+
+#include <algorithm>
+
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLineEdit>
+#include <QPainter>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "app/look/grid.h"
+#include "app/look/label.h"
+#include "app/pages/collation/walk_drawing.h"
+#include "app/pages/collation/walk_fields.h"
+#include "app/pages/collation/walk_keys.h"
+#include "app/pages/collation/walk_words.h"
+#include "app/session/words.h"
+#include "core/collation/folds.h"
+
+namespace headcap::app {
+
+WalkSheet::WalkSheet(Walker& walker, QWidget* parent)
+    : QWidget(parent), m_walker(walker), m_place(new Label(Face::title)),
+      m_where(new Label(Face::body, Ink::quiet)), m_drawing(new WalkDrawing),
+      m_fields(new WalkFields), m_noteRow(new QWidget),
+      m_noteLabel(new Label(Face::small, Ink::quiet)), m_note(new QLineEdit),
+      m_said(new Label(Face::small, Ink::open)), m_keys(new WalkKeys),
+      m_finish(new QPushButton(tr("Finish, and write the statement"))) {
+    setFocusPolicy(Qt::StrongFocus);
+    setAccessibleName(tr("The walk"));
+    layOut();
+    connect(&m_walker, &Walker::moved, this, &WalkSheet::refresh);
+    connect(m_keys, &WalkKeys::pressed, this, [this](ActionId action) {
+        setFocus(Qt::OtherFocusReason);
+        act(action);
+    });
+    connect(m_fields, &WalkFields::taken, this, &WalkSheet::takeReading);
+    connect(m_fields, &WalkFields::steppedBack, this, [this] { setFocus(Qt::OtherFocusReason); });
+    connect(m_note, &QLineEdit::returnPressed, this, [this] { takeNote(true); });
+    connect(m_finish, &QPushButton::clicked, &m_walker, &Walker::finish);
+}
+
+void WalkSheet::layOut() {
+    auto* head = new QHBoxLayout;
+    head->setSpacing(kSpace);
+    head->addWidget(m_place);
+    head->addWidget(m_where, 1, Qt::AlignBottom);
+    m_where->setWordWrap(true);
+
+    auto* note = new QHBoxLayout(m_noteRow);
+    note->setContentsMargins(0, 0, 0, 0);
+    note->setSpacing(kSpace);
+    note->addWidget(m_noteLabel);
+    note->addWidget(m_note, 1);
+    m_note->setAccessibleName(tr("Note"));
+    m_note->installEventFilter(this);
+    m_said->setWordWrap(true);
+
+    auto* down = new QVBoxLayout(this);
+    down->setContentsMargins(kSpace, kGap, kSpace, kSpace);
+    down->setSpacing(kGap);
+    down->addLayout(head);
+    down->addWidget(m_drawing);
+    down->addWidget(m_fields);
+    down->addWidget(m_noteRow);
+    down->addWidget(m_said);
+    down->addWidget(m_finish, 0, Qt::AlignLeft);
+    down->addSpacing(kGap);
+    down->addWidget(m_keys);
+}
+
+QString WalkSheet::place() const {
+    return m_place->text();
+}
+
+QString WalkSheet::said() const {
+    return m_said->text();
+}
+
+void WalkSheet::refresh() {
+    if (!m_walker.isWalking()) {
+        return;
+    }
+    const auto here = m_walker.here();
+    m_fields->setVisible(here.has_value());
+    m_drawing->setVisible(here.has_value());
+    m_finish->setVisible(!here);
+    if (!here || here != m_shown) {
+        m_noted.reset();
+    }
+    m_noteRow->setVisible(m_noted.has_value());
+    if (here) {
+        showLeaf(*here);
+    } else {
+        showEnd();
+    }
+    m_shown = here;
+}
+
+void WalkSheet::showLeaf(std::size_t leaf) {
+    const core::LeafExpectation expected = m_walker.expectation();
+    const core::WalkedBook& walked = m_walker.walked();
+    m_place->setText(fromCore(expected.ref));
+    m_where->setText(whereWords(expected, leaf, walked.book.leaves.size()));
+    auto pictures =
+        core::picturesOf(walked.book.makeUp, m_walker.copy().findings, m_walker.copy().facsimiles);
+    auto& picture = pictures[walked.book.leaves[leaf].gathering];
+    const auto looked = std::ranges::find(picture.leaves, expected.ref, &core::PicturedLeaf::ref);
+    const auto index = static_cast<std::size_t>(looked - picture.leaves.begin());
+    m_drawing->show(std::move(picture), index);
+    m_fields->expect(expected, m_walker.catchwordDue());
+    if (leaf != m_shown) {
+        m_fields->setReading(m_walker.reading());
+    }
+    m_said->setText(remarks().join(QLatin1Char('\n')));
+    m_said->setVisible(!m_said->text().isEmpty());
+}
+
+void WalkSheet::showEnd() {
+    m_place->setText(tr("The book is gone through"));
+    m_where->setText({});
+    const core::WalkState state = m_walker.state();
+    m_said->setText(coverageWords(m_walker.walked().book, state) + QLatin1Char('\n') +
+                    fromCore(statementOf(m_walker.copy())));
+    m_said->setVisible(true);
+}
+
+QStringList WalkSheet::remarks() const {
+    QStringList lines;
+    for (const core::CollationFinding& finding : m_walker.findingsHere()) {
+        lines << findingWords(finding);
+    }
+    for (const core::BreakExplanation& one : m_walker.explanations()) {
+        lines << fromCore(one.sentence);
+    }
+    return lines + m_walker.hints();
+}
+
+void WalkSheet::act(ActionId action) {
+    using core::TextRunsOn;
+    switch (action) {
+    case ActionId::walkLeaf:
+        m_walker.asExpected();
+        return;
+    case ActionId::walkGathering:
+        m_walker.restAsExpected();
+        return;
+    case ActionId::walkBack:
+        m_walker.back();
+        return;
+    case ActionId::walkRead:
+        m_fields->enter();
+        return;
+    case ActionId::walkRunsOn:
+    case ActionId::walkBreaks:
+        m_fields->setRunsOn(action == ActionId::walkRunsOn ? TextRunsOn::yes : TextRunsOn::no);
+        takeReading();
+        return;
+    default:
+        break;
+    }
+    const auto kind = kindOf(action);
+    if (!kind) {
+        return;
+    }
+    if (const auto finding = m_walker.find(*kind)) {
+        startNote(*finding, *kind);
+    }
+}
+
+void WalkSheet::takeReading() {
+    setFocus(Qt::OtherFocusReason);
+    m_walker.read(m_fields->reading());
+}
+
+void WalkSheet::startNote(const core::Id<core::CollationFinding>& finding,
+                          core::CollationKind kind) {
+    m_noted = finding;
+    m_noteLabel->setText(noteLabel(kind));
+    m_note->setPlaceholderText(noteHint(kind));
+    m_note->clear();
+    m_noteRow->setVisible(true);
+    m_note->setFocus(Qt::OtherFocusReason);
+}
+
+void WalkSheet::takeNote(bool goOn) {
+    const auto finding = m_noted;
+    const std::string note = toCore(m_note->text().trimmed());
+    m_noted.reset();
+    m_noteRow->hide();
+    setFocus(Qt::OtherFocusReason);
+    if (finding && !note.empty()) {
+        m_walker.note(*finding, note);
+    }
+    if (goOn) {
+        m_walker.asExpected(); // it has its entry: only goes on
+    }
+}
+
+void WalkSheet::keyPressEvent(QKeyEvent* event) {
+    if (!m_walker.here() && event->key() == Qt::Key_Return) {
+        m_walker.finish();
+        return;
+    }
+    if (event->key() == Qt::Key_Escape) {
+        m_walker.leave();
+        return;
+    }
+    if (const auto action = walkAction(*event)) {
+        act(*action);
+        return;
+    }
+    QWidget::keyPressEvent(event);
+}
+
+bool WalkSheet::event(QEvent* event) {
+    // Esc is the window's step back everywhere else.
+    if (event->type() == QEvent::ShortcutOverride) {
+        const auto* key = static_cast<QKeyEvent*>(event);
+        if (key->key() == Qt::Key_Escape || walkAction(*key)) {
+            event->accept();
+            return true;
+        }
+    }
+    return QWidget::event(event);
+}
+
+bool WalkSheet::eventFilter(QObject* watched, QEvent* event) {
+    const bool isKey =
+        event->type() == QEvent::ShortcutOverride || event->type() == QEvent::KeyPress;
+    if (watched == m_note && isKey && static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape) {
+        event->accept();
+        if (event->type() == QEvent::KeyPress) {
+            takeNote(false);
+        }
+        return true;
+    }
+    return QWidget::eventFilter(watched, event);
+}
+
+void WalkSheet::focusInEvent(QFocusEvent* event) {
+    QWidget::focusInEvent(event);
+    update();
+}
+
+void WalkSheet::focusOutEvent(QFocusEvent* event) {
+    QWidget::focusOutEvent(event);
+    update();
+}
+
+void WalkSheet::paintEvent(QPaintEvent*) {
+    QPainter painter{this};
+    const Colours& colours = coloursFor(palette());
+    painter.fillRect(rect(), colours.raised);
+    // A stroke at the left says that the keys go here.
+    painter.fillRect(QRect{0, 0, 3, height()}, hasFocus() ? colours.accent : colours.rule);
+}
+
+} // namespace headcap::app

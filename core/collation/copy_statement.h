@@ -1,0 +1,52 @@
+// The collation statement of this copy, written from the findings: what it should be, where it
+// departs, the tally of leaves and plates, how that was established, what was not looked at, what
+// the owner must be told. A person may rewrite it; it is a draft of what the record already says.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/collation/walk.h"
+#include "core/custody/people.h"
+#include "core/facsimile/facsimile.h"
+
+namespace headcap::core {
+
+// All of one volume.
+struct CopyRecords {
+    std::string formula;
+    std::string extent;
+    std::vector<CollationFinding> findings;
+    std::vector<Facsimile> facsimiles;
+    std::vector<CalledPlate> plates;
+    std::vector<Walk> walks;
+    std::vector<WalkEntry> entries;
+    std::vector<Person> people;
+};
+
+struct CopyTally {
+    std::optional<int> leavesCalledFor; // none while the make-up leaves a count open
+    int leavesLacking = 0;
+    int leavesSupplied = 0; // in facsimile, or from another copy
+    int platesCalledFor = 0;
+    int platesPresent = 0;
+    int platesLacking = 0;
+    int platesSupplied = 0;
+
+    [[nodiscard]] std::optional<int> leavesPresent() const;
+};
+[[nodiscard]] CopyTally tallyOf(const CopyRecords& copy);
+// "108 leaves called for, 106 present, 2 lacking, 1 supplied; 3 plates called for, 2 present".
+[[nodiscard]] std::string tallyText(const CopyTally& tally);
+
+// "8°: A⁴ B–O⁸. Lacks C2; K5 in facsimile; B3 misnumbered 12 for 21. 108 leaves called for, …"
+[[nodiscard]] std::string statementOf(const CopyRecords& copy);
+// "Gone through by Orrin Vale, 2 April 2031: A1–C4 leaf by leaf; gatherings D–K passed whole."
+[[nodiscard]] std::string methodOf(const CopyRecords& copy, const Clock& clock);
+// "D3–D8, 2 plates"; empty where all was looked at.
+[[nodiscard]] std::string notExamined(const CopyRecords& copy);
+// What must be told before the book is taken down (Cockerell 1901, ch. II); empty: nothing.
+[[nodiscard]] std::string wordToOwner(const CopyRecords& copy);
+
+} // namespace headcap::core

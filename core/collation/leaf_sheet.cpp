@@ -1,0 +1,43 @@
+#include "core/collation/leaf_sheet.h"
+
+#include <algorithm>
+
+#include "core/collation/finding_places.h"
+
+namespace headcap::core {
+
+LeafSheet sheetOf(const LaidBook& book, const std::vector<LeafTask>& tasks) {
+    LeafSheet sheet;
+    std::vector<std::vector<LeafWork>> works(book.leaves.size());
+    for (std::size_t at = 0; at < tasks.size(); ++at) {
+        const auto leaves = leavesAt(book, tasks[at].leaves);
+        const auto done = leavesAt(book, tasks[at].done);
+        TaskCount count{.leaves = static_cast<int>(leaves.size()), .isPlaced = !leaves.empty()};
+        for (const std::size_t leaf : leaves) {
+            const bool isDone = std::ranges::binary_search(done, leaf);
+            count.done += isDone ? 1 : 0;
+            works[leaf].push_back({at, isDone});
+        }
+        count.doneElsewhere = std::ranges::any_of(
+            done, [&](std::size_t leaf) { return !std::ranges::binary_search(leaves, leaf); });
+        sheet.counts.push_back(count);
+    }
+    for (std::size_t leaf = 0; leaf < works.size(); ++leaf) {
+        if (!works[leaf].empty()) {
+            sheet.leaves.push_back({leaf, std::move(works[leaf])});
+        }
+    }
+    return sheet;
+}
+
+std::string doneWith(const LaidBook& book, const LeafTask& task, std::size_t leaf, bool isDone) {
+    auto done = leavesAt(book, task.done);
+    std::erase(done, leaf);
+    if (isDone) {
+        done.push_back(leaf);
+        std::ranges::sort(done);
+    }
+    return done.empty() ? std::string{} : toText(toLeafSet(book, done));
+}
+
+} // namespace headcap::core

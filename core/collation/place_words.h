@@ -1,0 +1,24 @@
+// What a place that somebody typed comes to in this book: the same place in its other forms, or why
+// there is no such place. A text that is no leaf reference ("upper board") is left alone.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "core/collation/leaf_places.h"
+
+namespace headcap::core {
+
+struct PlaceReading {
+    std::string text;    // "K5 · pp. 149–150", or the reason
+    bool isThere = true; // in this book, without a doubt
+};
+
+// Nothing where the text names no leaves, or the book's leaves are not known.
+[[nodiscard]] std::optional<PlaceReading> readPlace(const LaidBook& book, std::string_view text);
+
+// "no gathering is signed Z", "K has 8 leaves"; `text` is what was asked for.
+[[nodiscard]] std::string sentenceOf(const LaidBook& book, const PlaceError& error);
+
+} // namespace headcap::core

@@ -1,0 +1,205 @@
+// A book of three hundred leaves gone through by keys alone: broken off, taken up again, and the
+// statement that comes of it.
+#include "app/pages/collation/walk_section.h"
+
+#include "app/pages/collation/walk_sheet.h"
+#include "app/pages/collation_page.h"
+#include "core/collation/folds.h"
+#include "tests/app/pages/page_test.h"
+
+namespace headcap::app {
+namespace {
+
+class WalkPageTest : public PageTest<CollationPage> {
+protected:
+    WalkPageTest() {
+        core::Collation collation{.id = sample.ids.next<core::Collation>(), .job = *sample.hymnal};
+        collation.formula = "8°: A⁴ B-2P⁸";
+        collation.extent = "[8], 592 p.";
+        sample.store.changeElsewhere(collation);
+        come();
+    }
+    void come() { EXPECT_TRUE(open(*sample.hymnal, core::Page::collation)); }
+    Walker& walker() { return page().walk().walker(); }
+    WalkSheet& sheet() { return page().walk().sheet(); }
+    core::JobFile now() { return sample.file(*sample.hymnal); }
+    // To whatever has the focus, as a person's keys go.
+    void key(int code, Qt::KeyboardModifiers with = Qt::NoModifier) {
+        QTest::keyClick(QApplication::focusWidget(), static_cast<Qt::Key>(code), with);
+    }
+    void type(const char* text) {
+        QTest::keyClicks(QApplication::focusWidget(), QString::fromUtf8(text));
+    }
+    void begin() { press(ActionId::beginWalk); }
+    // Leaf by leaf to this one.
+    void walkTo(const char* ref) {
+        for (int keys = 0; sheet().place() != QLatin1String(ref); ++keys) {
+            ASSERT_LT(keys, 400) << "never came to " << ref;
+            key(Qt::Key_Space);
+        }
+    }
+    void passTo(const char* ref) {
+        for (int keys = 0; sheet().place() != QLatin1String(ref); ++keys) {
+            ASSERT_LT(keys, 60) << "never came to " << ref;
+            key(Qt::Key_E);
+        }
+    }
+};
+
+TEST_F(WalkPageTest, aKeyALeafAndAKeyForTheRestOfTheGathering) {
+    begin();
+    ASSERT_TRUE(walker().isWalking());
+    EXPECT_EQ(sheet().place(), QStringLiteral("A1"));
+    key(Qt::Key_Space);
+    EXPECT_EQ(sheet().place(), QStringLiteral("A2"));
+    key(Qt::Key_E);
+    EXPECT_EQ(sheet().place(), QStringLiteral("B1"));
+    const auto entries = now().walkEntries;
+    ASSERT_EQ(entries.size(), 2U);
+    EXPECT_EQ(entries[0].scope, core::WalkScope::leaf);
+    EXPECT_EQ(entries[1].scope, core::WalkScope::gathering);
+    EXPECT_EQ(entries[1].place, "A2");
+}
+
+TEST_F(WalkPageTest, everyKindOfFindingHasItsKey) {
+    begin();
+    for (std::size_t kind = 0; kind < core::EnumNames<core::CollationKind>::kNames.size(); ++kind) {
+        const auto id = static_cast<ActionId>(static_cast<int>(ActionId::foundLacking) +
+                                              static_cast<int>(kind));
+        QTest::keySequence(QApplication::focusWidget(), keysOf(id).front());
+        key(Qt::Key_Return);
+        const auto findings = now().collationFindings;
+        ASSERT_EQ(findings.size(), kind + 1);
+        EXPECT_EQ(findings.back().kind, static_cast<core::CollationKind>(kind));
+    }
+    EXPECT_EQ(now().collationFindings.front().place, "A1");
+    EXPECT_EQ(now().collationFindings.back().place, "C5");
+}
+
+TEST_F(WalkPageTest, undoTakesBackTheLastKeyAndTheWalkIsThereAgain) {
+    begin();
+    walkTo("B3");
+    key(Qt::Key_E);
+    EXPECT_EQ(sheet().place(), QStringLiteral("C1"));
+    press(ActionId::undo);
+    EXPECT_EQ(sheet().place(), QStringLiteral("B3"));
+    press(ActionId::undo);
+    EXPECT_EQ(sheet().place(), QStringLiteral("B2"));
+    press(ActionId::redo);
+    EXPECT_EQ(now().walkEntries.size(), 6U);
+}
+
+TEST_F(WalkPageTest, escStepsBackAndLosesNothing) {
+    begin();
+    key(Qt::Key_T);
+    type("along the fold");
+    key(Qt::Key_Escape); // from the note to the leaf
+    EXPECT_EQ(sheet().place(), QStringLiteral("A1"));
+    EXPECT_EQ(now().collationFindings.front().note, "along the fold");
+    key(Qt::Key_A);
+    type("A9");
+    key(Qt::Key_Escape); // from the fields to the leaf
+    EXPECT_EQ(sheet().place(), QStringLiteral("A1"));
+    key(Qt::Key_Escape); // out of the walk
+    EXPECT_FALSE(walker().isWalking());
+    EXPECT_EQ(window.current(), &job());
+    begin();
+    EXPECT_EQ(sheet().place(), QStringLiteral("A2"));
+}
+
+TEST_F(WalkPageTest, whatIsReadAndDiffersIsExplainedAtOnce) {
+    begin();
+    passTo("C1");
+    key(Qt::Key_Space);
+    key(Qt::Key_A);
+    key(Qt::Key_Tab);
+    type("21");
+    key(Qt::Key_Return);
+    EXPECT_EQ(sheet().place(), QStringLiteral("C2"));
+    EXPECT_TRUE(sheet().said().contains(QStringLiteral("misnumbering"))) << "said nothing";
+    key(Qt::Key_Plus);
+    EXPECT_TRUE(sheet().said().startsWith(QStringLiteral("Printer's misnumbering")));
+    key(Qt::Key_N);
+    key(Qt::Key_Return);
+    EXPECT_EQ(sheet().place(), QStringLiteral("C3"));
+    const auto finding = now().collationFindings.back();
+    EXPECT_EQ(finding.found, "21");
+    EXPECT_EQ(finding.expected, "19");
+}
+
+TEST_F(WalkPageTest, twoPeoplesWalksAreBothKept) {
+    begin();
+    walkTo("A3");
+    key(Qt::Key_Escape);
+    session.setPerson(std::nullopt);
+    begin();
+    EXPECT_EQ(sheet().place(), QStringLiteral("A1"));
+    key(Qt::Key_E);
+    EXPECT_EQ(now().walks.size(), 2U);
+    key(Qt::Key_Escape);
+    session.setPerson(sample.orrin);
+    begin();
+    EXPECT_EQ(sheet().place(), QStringLiteral("A3"));
+}
+
+TEST_F(WalkPageTest, aBookOfThreeHundredLeavesWithFaultsInTwoSittings) {
+    begin();
+    walkTo("C3");
+    key(Qt::Key_A); // as read
+    key(Qt::Key_Tab);
+    type("12");
+    key(Qt::Key_Return);
+    key(Qt::Key_N);
+    key(Qt::Key_Return);
+    walkTo("E3");
+    key(Qt::Key_M);
+    type("after E5");
+    key(Qt::Key_Return);
+    passTo("G1");
+    walkTo("G4");
+
+    // Broken off; weeks later the page is come to afresh.
+    ASSERT_TRUE(window.go({ViewId::worklist}));
+    sample.clock.at += std::chrono::hours{24 * 30};
+    come();
+    begin();
+    EXPECT_EQ(sheet().place(), QStringLiteral("G4"));
+
+    passTo("K1");
+    walkTo("K2");
+    key(Qt::Key_L);
+    key(Qt::Key_Return);
+    walkTo("K7");
+    EXPECT_TRUE(sheet().said().contains(QStringLiteral("K2 is lacking: K7")));
+    key(Qt::Key_O);
+    key(Qt::Key_Return);
+    passTo("2B1");
+    key(Qt::Key_X);
+    type("lower corner");
+    key(Qt::Key_Return);
+    for (int keys = 0; walker().here() && keys < 60; ++keys) {
+        key(Qt::Key_E);
+    }
+    ASSERT_FALSE(walker().here());
+    key(Qt::Key_Return); // finishes
+
+    const core::JobFile file = now();
+    ASSERT_EQ(file.collations.size(), 1U);
+    const core::Collation& collation = file.collations.front();
+    EXPECT_EQ(collation.statement,
+              "8°: A⁴ B–2P⁸. Lacks K2; K7 loose; E3 misbound (after E5; belongs after E2); C3 "
+              "misnumbered 12 for 21; 2B1 torn with loss. 300 leaves called for, 299 present, 1 "
+              "lacking.");
+    EXPECT_EQ(collation.leavesCalledFor, 300);
+    EXPECT_EQ(collation.leavesPresent, 299);
+    EXPECT_EQ(collation.finishedOn, sample.clock.today());
+    EXPECT_EQ(collation.who, sample.orrin);
+    EXPECT_TRUE(collation.notExamined.empty());
+    EXPECT_TRUE(collation.method.starts_with("Gone through by "));
+    ASSERT_EQ(file.walks.size(), 1U);
+    EXPECT_TRUE(file.walks.front().finishedAt.has_value());
+    EXPECT_LT(file.walkEntries.size(), 120U);
+}
+
+} // namespace
+} // namespace headcap::app
