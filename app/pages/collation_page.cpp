@@ -11,9 +11,9 @@
 #include "app/look/grid.h"
 #include "app/look/label.h"
 #include "app/pages/collation/copy_words.h"
+#include "app/pages/collation/walk_keys.h"
 #include "app/pages/collation/walk_section.h"
 #include "app/pages/collation_words.h"
-#include "app/session/actions.h"
 #include "app/session/words.h"
 #include "core/collation/collate.h"
 
@@ -128,7 +128,11 @@ void CollationPage::buildMakeUp() {
 void CollationPage::buildWalk() {
     m_walk = new WalkSection(session());
     addSection(tr("Leaf by leaf, with the book in hand"), m_walk);
-    connect(addAction(this, ActionId::beginWalk), &QAction::triggered, this, [this] {
+    auto* begin = new QAction(tr("Go through the book"), this);
+    begin->setShortcut(QKeySequence{QLatin1String(kBeginWalkKey)});
+    begin->setShortcutContext(Qt::WidgetWithChildrenShortcut);
+    addAction(begin);
+    connect(begin, &QAction::triggered, this, [this] {
         if (edits().save()) {
             m_walk->go();
             reveal(m_walk);
@@ -246,7 +250,7 @@ void CollationPage::showVolume() {
     m_plates->show(ofVolume(m_file->plates, volume()), *m_file);
     m_tasks->show(ofVolume(m_file->leafTasks, volume()), *m_file);
     showReading(collation);
-    m_walk->walker().show(*m_file, volume(), collation);
+    m_walk->show(*m_file, volume(), collation);
     m_copyWords->show(*m_file, copyOf(*m_file, volume(), collation), collation);
 }
 

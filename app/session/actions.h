@@ -50,35 +50,10 @@ enum class ActionId {
     turnTone,
     choosePerson,
     logStep,
-    beginWalk,
-    walkLeaf,
-    walkGathering,
-    walkBack,
-    walkRead,
-    walkRunsOn,
-    walkBreaks,
-    // In the order of core::CollationKind.
-    foundLacking,
-    foundLoose,
-    foundDetached,
-    foundMisbound,
-    foundDuplicated,
-    foundCancel,
-    foundInserted,
-    foundSupplied,
-    foundFacsimile,
-    foundMisnumbered,
-    foundMissigned,
-    foundTornWithLoss,
-    foundTorn,
-    foundTrimmed,
-    foundBlankLacking,
-    foundFoldedPlate,
-    foundOther,
 };
 
 // Where an action works. Keys of the same place, or of everywhere, may not be the same.
-enum class Place { everywhere, worklist, job, list, walk };
+enum class Place { everywhere, worklist, job, list };
 
 struct ActionEntry {
     ActionId id;

@@ -286,14 +286,6 @@ QString words(core::FigureWidth value) {
     return said(kWords, value);
 }
 
-QString words(core::PlatePresence value) {
-    static constexpr Words<core::PlatePresence> kWords{
-        QT_TRANSLATE_NOOP("words", "not looked for"), QT_TRANSLATE_NOOP("words", "present"),
-        QT_TRANSLATE_NOOP("words", "lacking"), QT_TRANSLATE_NOOP("words", "present, misplaced"),
-        QT_TRANSLATE_NOOP("words", "supplied")};
-    return said(kWords, value);
-}
-
 QString fullDay(core::Day day) {
     return QLocale{QLocale::English}.toString(dateOf(day), QStringLiteral("dddd d MMMM yyyy"));
 }

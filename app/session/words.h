@@ -35,7 +35,6 @@ namespace headcap::app {
 [[nodiscard]] QString words(core::LedgerKind value);
 [[nodiscard]] QString words(core::PhotoRole value);
 [[nodiscard]] QString words(core::FigureWidth value);
-[[nodiscard]] QString words(core::PlatePresence value);
 
 // All values of an enumeration, in order.
 template <class Enum>

@@ -7,6 +7,7 @@
 
 #include "app/look/grid.h"
 #include "app/look/label.h"
+#include "app/pages/collation/walk_keys.h"
 #include "app/session/actions.h"
 
 namespace headcap::app {
@@ -22,20 +23,40 @@ QString headingOf(Place place) {
         return KeysView::tr("In a job");
     case Place::list:
         return KeysView::tr("In a list");
-    case Place::walk:
-        return KeysView::tr("Going through a book");
     }
     return {};
 }
 
-void addGroup(QVBoxLayout& column, Place place) {
-    column.addWidget(new Label(Face::heading, Ink::ink, headingOf(place)));
+QGridLayout* beginGroup(QVBoxLayout& column, const QString& heading) {
+    column.addWidget(new Label(Face::heading, Ink::ink, heading));
     column.addWidget(new HairRule);
     auto* grid = new QGridLayout;
     grid->setHorizontalSpacing(kSpace);
     grid->setVerticalSpacing(kGrid);
     grid->setContentsMargins(0, kGap, 0, kSection);
     grid->setColumnStretch(1, 1);
+    return grid;
+}
+
+void addWalk(QVBoxLayout& column) {
+    QGridLayout* grid = beginGroup(column, KeysView::tr("Going through a book, leaf by leaf"));
+    int row = 0;
+    const auto add = [&](const QString& key, const QString& words) {
+        auto* shown = new Label(Face::smallStrong, Ink::accent, key);
+        shown->setMinimumWidth(120);
+        grid->addWidget(shown, row, 0);
+        grid->addWidget(new Label(Face::small, Ink::ink, words), row, 1);
+        ++row;
+    };
+    add(QLatin1String(kBeginWalkKey), KeysView::tr("Go through the book, on its collation page"));
+    for (const WalkKey& key : walkKeys()) {
+        add(keyText(key), wordsOf(key));
+    }
+    column.addLayout(grid);
+}
+
+void addGroup(QVBoxLayout& column, Place place) {
+    QGridLayout* grid = beginGroup(column, headingOf(place));
     int row = 0;
     for (const ActionEntry& entry : actionTable()) {
         if (entry.place != place) {
@@ -67,7 +88,7 @@ KeysView::KeysView(QWidget* parent) : View(parent) {
     auto* left = new QVBoxLayout;
     left->setSpacing(kGrid); // not that of the layout around it
     addGroup(*left, Place::everywhere);
-    addGroup(*left, Place::walk);
+    addWalk(*left);
     left->addStretch(1);
     auto* right = new QVBoxLayout;
     right->setSpacing(kGrid);

@@ -219,6 +219,19 @@ private:
                         catchwordSentence(at, "does not meet the next page")));
     }
 
+    // Somebody read on over the turn, and says that the text breaks: that is no printer's slip.
+    [[nodiscard]] bool isReadAcross(std::size_t at) const {
+        const auto& runsOn = m_book.pages[bound(at - 1).lastRow()].runsOn;
+        return runsOn && !*runsOn;
+    }
+
+    void brokenAlone(std::size_t at) {
+        add(LeafFindingKind::unexplained, lastRowBefore(at), firstRow(at), 0, false,
+            fmt::format("After {} the text does not run on, though numbers or fold are whole: a "
+                        "leaf never numbered or signed is lacking, or one is from another copy.",
+                        rowName(lastRowBefore(at))));
+    }
+
     [[nodiscard]] std::string numbersOf(std::size_t at, int count) const {
         const int after = *m_story[at].expectedNumber;
         const int first = after - m_unit * count;
@@ -268,6 +281,8 @@ private:
         if (!outOfOrder) {
             if (!isHeldTogether(at))
                 catchwordAlone(at);
+            else if (isReadAcross(at))
+                brokenAlone(at);
             return;
         }
         add(LeafFindingKind::unexplained, lastRowBefore(at), firstRow(at), 0, false,

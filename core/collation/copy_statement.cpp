@@ -185,6 +185,9 @@ std::string statementOf(const CopyRecords& copy) {
     const CollateAnswer answer = collate({copy.formula, copy.extent, {}});
     const LaidBook book{answer.makeUp, answer.leaves, answer.numbers, {}};
     std::string text = answer.formula.empty() ? std::string{} : answer.formula + ". ";
+    if (answer.format.ends_with('o') && !text.empty()) {
+        text = answer.format.substr(0, answer.format.size() - 1) + "°: " + text;
+    }
     std::string departs;
     for (const std::string& one : departures(book, copy)) {
         departs += (departs.empty() ? "" : "; ") + one;

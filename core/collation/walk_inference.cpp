@@ -1,9 +1,13 @@
 #include "core/collation/walk_inference.h"
 
 #include <algorithm>
+#include <cctype>
 #include <optional>
+#include <variant>
 
 #include <fmt/format.h>
+
+#include "core/collation/leaf_ref.h"
 
 namespace headcap::core {
 namespace {
@@ -12,8 +16,25 @@ std::optional<bool> saidOf(TextRunsOn runsOn) {
     return runsOn == TextRunsOn::notRead ? std::nullopt : std::optional{runsOn == TextRunsOn::yes};
 }
 
+// A mark typed as people point at it, "2A3", in the form printers set: "Aa 3".
+std::string asPrinted(const std::string& mark) {
+    for (const std::string& text : {mark, mark + "1"}) {
+        const auto ref = parseLeafRef(text);
+        const auto* leaf = ref ? std::get_if<SignedLeaf>(&*ref) : nullptr;
+        if (leaf == nullptr || leaf->signature.multiplier < 2 || leaf->signature.base.size() != 1) {
+            continue;
+        }
+        std::string letters = leaf->signature.base;
+        const char small = static_cast<char>(std::tolower(static_cast<unsigned char>(letters[0])));
+        letters.append(static_cast<std::size_t>(leaf->signature.multiplier) - 1, small);
+        return leaf->leaf == 1 ? letters : fmt::format("{} {}", letters, leaf->leaf);
+    }
+    return mark;
+}
+
 // Two rows a leaf. A leaf is taken to bear print unless it is noted as blank.
 std::vector<PageRow> rowsOf(const std::vector<WalkEntry>& entries,
+                            const std::vector<std::string>& marks,
                             const std::vector<std::string>& names) {
     std::vector<PageRow> rows;
     for (std::size_t i = 0; i < entries.size(); ++i) {
@@ -22,7 +43,7 @@ std::vector<PageRow> rowsOf(const std::vector<WalkEntry>& entries,
             rows.back().runsOn = saidOf(leaf.runsOn);
         }
         rows.push_back({.number = leaf.rectoNumber,
-                        .signature = leaf.signature,
+                        .signature = marks[i],
                         .catchword = leaf.rectoCatchword,
                         .firstWords = leaf.rectoFirstWords,
                         .name = names[2 * i],
@@ -53,8 +74,10 @@ std::string doubtOf(const InferredGathering& gathering) {
 InferredWalk inferFrom(const std::vector<WalkEntry>& entries) {
     std::vector<WalkEntry> leaves = entries;
     std::ranges::stable_sort(leaves, {}, &WalkEntry::position);
+    std::vector<std::string> marks;
     std::vector<std::string> names;
     for (std::size_t i = 0; i < leaves.size(); ++i) {
+        marks.push_back(asPrinted(leaves[i].signature));
         names.push_back(fmt::format("leaf {} recto", i + 1));
         names.push_back(fmt::format("leaf {} verso", i + 1));
     }
@@ -63,7 +86,7 @@ InferredWalk inferFrom(const std::vector<WalkEntry>& entries) {
     if (leaves.empty()) {
         return out;
     }
-    out.diagnosis = diagnoseLeaves(rowsOf(leaves, names));
+    out.diagnosis = diagnoseLeaves(rowsOf(leaves, marks, names));
     for (const InferredGathering& gathering : out.diagnosis.gatherings) {
         if (gathering.sure) {
             ++out.gatheringsSure;

@@ -1,5 +1,7 @@
 #include "app/pages/collation/finding_lists.h"
 
+#include <QCoreApplication>
+
 #include "app/form/record_choices.h"
 #include "app/pages/collation_words.h"
 #include "app/session/words.h"

@@ -1,10 +1,26 @@
 #include "app/pages/collation/volume_lists.h"
 
+#include <array>
+
+#include <QCoreApplication>
+
 #include "app/form/record_choices.h"
 #include "app/session/words.h"
 #include "core/collation/called_plates.h"
 #include "core/collation/leaf_sheet.h"
 #include "core/collation/place_words.h"
+
+namespace headcap::core {
+
+QString words(PlatePresence presence) {
+    static constexpr std::array kWords{
+        QT_TRANSLATE_NOOP("words", "not looked for"), QT_TRANSLATE_NOOP("words", "present"),
+        QT_TRANSLATE_NOOP("words", "lacking"), QT_TRANSLATE_NOOP("words", "present, misplaced"),
+        QT_TRANSLATE_NOOP("words", "supplied")};
+    return QCoreApplication::translate("words", kWords[static_cast<std::size_t>(presence)]);
+}
+
+} // namespace headcap::core
 
 namespace headcap::app {
 namespace {

@@ -7,6 +7,11 @@
 #include "core/collation/leaf_places.h"
 #include "core/collation/walk_record.h"
 
+namespace headcap::core {
+// Beside its type, where forms look for the words of a choice.
+[[nodiscard]] QString words(PlatePresence presence);
+} // namespace headcap::core
+
 namespace headcap::app {
 
 // The leaves of the volume that is shown; the list asks it each time.

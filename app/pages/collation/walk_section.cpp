@@ -5,6 +5,8 @@
 
 #include "app/look/grid.h"
 #include "app/look/label.h"
+#include "app/pages/collation/infer_sheet.h"
+#include "app/pages/collation/walk_keys.h"
 #include "app/pages/collation/walk_sheet.h"
 #include "app/pages/collation/walk_words.h"
 #include "app/session/words.h"
@@ -15,24 +17,55 @@ namespace headcap::app {
 WalkSection::WalkSection(Session& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_walker(session), m_rest(new QWidget),
       m_said(new Label(Face::body, Ink::quiet)), m_go(new QPushButton),
-      m_sheet(new WalkSheet(m_walker)) {
+      m_goInferring(new QPushButton(tr("Type what the leaves bear"))),
+      m_sheet(new WalkSheet(m_walker)), m_infer(new InferSheet(session)) {
     m_said->setRunning();
-    m_go->setToolTip(tipOf(ActionId::beginWalk));
+    m_go->setToolTip(tr("Begins a walk through the book, or takes it up again (%1)")
+                         .arg(QLatin1String(kBeginWalkKey)));
     auto* rest = new QVBoxLayout(m_rest);
     rest->setContentsMargins(0, 0, 0, 0);
     rest->setSpacing(kSpace);
     rest->addWidget(m_said);
-    rest->addWidget(m_go, 0, Qt::AlignLeft);
+    auto* ways = new QHBoxLayout;
+    ways->setSpacing(kSpace);
+    ways->addWidget(m_go);
+    ways->addWidget(m_goInferring);
+    ways->addStretch(1);
+    rest->addLayout(ways);
+    m_goInferring->setToolTip(tr("For a book without a published formula: marks and numbers as "
+                                 "they come; the gatherings are inferred"));
     auto* down = new QVBoxLayout(this);
     down->setContentsMargins(0, 0, 0, 0);
     down->addWidget(m_rest);
     down->addWidget(m_sheet);
+    down->addWidget(m_infer);
     m_sheet->hide();
+    m_infer->hide();
     connect(m_go, &QPushButton::clicked, this, &WalkSection::go);
+    connect(m_goInferring, &QPushButton::clicked, this, &WalkSection::goInferring);
+    connect(m_infer, &InferSheet::left, this, &WalkSection::refresh);
     connect(&m_walker, &Walker::moved, this, &WalkSection::refresh);
 }
 
+void WalkSection::show(const core::JobFile& file, const std::optional<core::Id<core::Item>>& part,
+                       const core::Collation& collation) {
+    m_infer->show(file, part, collation);
+    m_walker.show(file, part, collation);
+}
+
+void WalkSection::goInferring() {
+    if (!m_walker.isWalking() && m_infer->go()) {
+        refresh();
+        m_infer->show();
+        m_infer->go(); // the fields are seen now, and take the keys
+    }
+}
+
 void WalkSection::go() {
+    if (m_infer->isTyping() || !m_walker.canBegin()) {
+        goInferring();
+        return;
+    }
     if (!m_walker.isWalking()) {
         m_walker.takeUp();
     }
@@ -42,17 +75,20 @@ void WalkSection::go() {
 }
 
 void WalkSection::refresh() {
-    const bool isWalking = m_walker.isWalking();
+    const bool isWalking = m_walker.isWalking() || m_infer->isTyping();
     const core::Walk* open = m_walker.open();
     m_go->setText(open != nullptr ? tr("Go on with the walk") : tr("Go through the book"));
     m_go->setEnabled(m_walker.canBegin());
     m_said->setText(walksSaid());
     m_rest->setVisible(!isWalking);
-    m_sheet->setVisible(isWalking);
+    m_sheet->setVisible(m_walker.isWalking());
+    m_infer->setVisible(m_infer->isTyping());
+    m_goInferring->setVisible(!m_walker.canBegin());
+    m_go->setVisible(m_walker.canBegin());
     if (isWalking != m_isWalking) {
         m_isWalking = isWalking;
         if (!isWalking) {
-            m_go->setFocus(Qt::OtherFocusReason);
+            (m_walker.canBegin() ? m_go : m_goInferring)->setFocus(Qt::OtherFocusReason);
         }
         Q_EMIT walking(isWalking);
     }
@@ -76,7 +112,9 @@ QString WalkSection::walksSaid() const {
                ? tr("Nobody has gone through this copy yet. With the book in hand: one key a leaf, "
                     "one for the rest of a gathering, one a kind of finding. It can be broken off "
                     "at any leaf.")
-               : tr("With a formula the book can be gone through leaf by leaf.");
+               : tr("With a formula the book can be gone through leaf by leaf. Where nobody has "
+                    "published one, type the signature marks and numbers as they come: the "
+                    "gatherings are inferred.");
 }
 
 } // namespace headcap::app

@@ -10,6 +10,7 @@ class QPushButton;
 
 namespace headcap::app {
 
+class InferSheet;
 class Label;
 class WalkSheet;
 
@@ -20,8 +21,14 @@ public:
 
     [[nodiscard]] Walker& walker() { return m_walker; }
     [[nodiscard]] WalkSheet& sheet() { return *m_sheet; }
-    // Begins, or takes up where one stands, and goes there.
+    [[nodiscard]] InferSheet& inferring() { return *m_infer; }
+    void show(const core::JobFile& file, const std::optional<core::Id<core::Item>>& part,
+              const core::Collation& collation);
+    using QWidget::show;
+    // Begins, or takes up where one stands, and goes there; without a make-up, by typing what
+    // the leaves bear.
     void go();
+    void goInferring();
 
 Q_SIGNALS:
     void walking(bool isWalking);
@@ -35,8 +42,10 @@ private:
     QWidget* m_rest;
     Label* m_said;
     QPushButton* m_go;
+    QPushButton* m_goInferring;
     WalkSheet* m_sheet;
-    bool m_isWalking = false;
+    InferSheet* m_infer;
+    bool m_isWalking = false; // by either
 };
 
 } // namespace headcap::app

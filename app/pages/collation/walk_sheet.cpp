@@ -13,7 +13,6 @@
 #include "app/look/label.h"
 #include "app/pages/collation/walk_drawing.h"
 #include "app/pages/collation/walk_fields.h"
-#include "app/pages/collation/walk_keys.h"
 #include "app/pages/collation/walk_words.h"
 #include "app/session/words.h"
 #include "core/collation/folds.h"
@@ -31,7 +30,7 @@ WalkSheet::WalkSheet(Walker& walker, QWidget* parent)
     setAccessibleName(tr("The walk"));
     layOut();
     connect(&m_walker, &Walker::moved, this, &WalkSheet::refresh);
-    connect(m_keys, &WalkKeys::pressed, this, [this](ActionId action) {
+    connect(m_keys, &WalkKeys::pressed, this, [this](WalkAction action) {
         setFocus(Qt::OtherFocusReason);
         act(action);
     });
@@ -137,24 +136,24 @@ QStringList WalkSheet::remarks() const {
     return lines + m_walker.hints();
 }
 
-void WalkSheet::act(ActionId action) {
+void WalkSheet::act(WalkAction action) {
     using core::TextRunsOn;
     switch (action) {
-    case ActionId::walkLeaf:
+    case WalkAction::leaf:
         m_walker.asExpected();
         return;
-    case ActionId::walkGathering:
+    case WalkAction::gathering:
         m_walker.restAsExpected();
         return;
-    case ActionId::walkBack:
+    case WalkAction::back:
         m_walker.back();
         return;
-    case ActionId::walkRead:
+    case WalkAction::read:
         m_fields->enter();
         return;
-    case ActionId::walkRunsOn:
-    case ActionId::walkBreaks:
-        m_fields->setRunsOn(action == ActionId::walkRunsOn ? TextRunsOn::yes : TextRunsOn::no);
+    case WalkAction::runsOn:
+    case WalkAction::breaks:
+        m_fields->setRunsOn(action == WalkAction::runsOn ? TextRunsOn::yes : TextRunsOn::no);
         takeReading();
         return;
     default:

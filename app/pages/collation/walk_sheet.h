@@ -5,8 +5,8 @@
 
 #include <QWidget>
 
+#include "app/pages/collation/walk_keys.h"
 #include "app/pages/collation/walker.h"
-#include "app/session/actions.h"
 
 class QLineEdit;
 class QPushButton;
@@ -16,7 +16,6 @@ namespace headcap::app {
 class Label;
 class WalkDrawing;
 class WalkFields;
-class WalkKeys;
 
 class WalkSheet : public QWidget {
     Q_OBJECT
@@ -37,7 +36,7 @@ protected:
 
 private:
     void layOut();
-    void act(ActionId action);
+    void act(WalkAction action);
     void takeReading();
     void takeNote(bool goOn);
     void startNote(const core::Id<core::CollationFinding>& finding, core::CollationKind kind);

@@ -50,7 +50,8 @@ QString findingWords(const core::CollationFinding& finding) {
 }
 
 QString coverageWords(const core::LaidBook& book, const core::WalkState& state) {
-    const QString said = fromCore(coverageText(book, coverageOf({state}, book.leaves.size())));
+    const QString said =
+        fromCore(coverageText(book, core::coverageOf({state}, book.leaves.size())));
     return said.left(1).toUpper() + said.mid(1) + QLatin1Char('.');
 }
 

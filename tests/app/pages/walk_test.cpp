@@ -2,6 +2,10 @@
 // statement that comes of it.
 #include "app/pages/collation/walk_section.h"
 
+#include <set>
+
+#include "app/pages/collation/infer_sheet.h"
+#include "app/pages/collation/walk_keys.h"
 #include "app/pages/collation/walk_sheet.h"
 #include "app/pages/collation_page.h"
 #include "core/collation/folds.h"
@@ -30,7 +34,9 @@ protected:
     void type(const char* text) {
         QTest::keyClicks(QApplication::focusWidget(), QString::fromUtf8(text));
     }
-    void begin() { press(ActionId::beginWalk); }
+    void begin() {
+        QTest::keySequence(QApplication::focusWidget(), QKeySequence{QLatin1String(kBeginWalkKey)});
+    }
     // Leaf by leaf to this one.
     void walkTo(const char* ref) {
         for (int keys = 0; sheet().place() != QLatin1String(ref); ++keys) {
@@ -61,12 +67,20 @@ TEST_F(WalkPageTest, aKeyALeafAndAKeyForTheRestOfTheGathering) {
     EXPECT_EQ(entries[1].place, "A2");
 }
 
+TEST(WalkKeys, giveNoKeyTwice) {
+    std::set<QString> seen;
+    for (const WalkKey& key : walkKeys()) {
+        EXPECT_TRUE(seen.insert(keyText(key)).second) << key.words;
+        EXPECT_EQ(&walkKeys()[static_cast<std::size_t>(key.action)], &key);
+    }
+}
+
 TEST_F(WalkPageTest, everyKindOfFindingHasItsKey) {
     begin();
     for (std::size_t kind = 0; kind < core::EnumNames<core::CollationKind>::kNames.size(); ++kind) {
-        const auto id = static_cast<ActionId>(static_cast<int>(ActionId::foundLacking) +
-                                              static_cast<int>(kind));
-        QTest::keySequence(QApplication::focusWidget(), keysOf(id).front());
+        const auto at = static_cast<std::size_t>(actionOf(static_cast<core::CollationKind>(kind)));
+        QTest::keySequence(QApplication::focusWidget(),
+                           QKeySequence{QLatin1String(walkKeys()[at].key)});
         key(Qt::Key_Return);
         const auto findings = now().collationFindings;
         ASSERT_EQ(findings.size(), kind + 1);
@@ -199,6 +213,39 @@ TEST_F(WalkPageTest, aBookOfThreeHundredLeavesWithFaultsInTwoSittings) {
     ASSERT_EQ(file.walks.size(), 1U);
     EXPECT_TRUE(file.walks.front().finishedAt.has_value());
     EXPECT_LT(file.walkEntries.size(), 120U);
+}
+
+// The sample's other job has no formula here: what the leaves bear is typed, Enter a leaf.
+TEST_F(WalkPageTest, aBookWithoutAFormulaIsInferredFromWhatIsTyped) {
+    core::Collation bare = now().collations.front();
+    bare.formula = "";
+    bare.extent = "";
+    sample.store.changeElsewhere(bare);
+    session.poll();
+    begin();
+    InferSheet& sheet = page().walk().inferring();
+    ASSERT_TRUE(sheet.isTyping());
+    int number = 1;
+    for (const char* gathering : {"A", "B", "C", "D"}) {
+        for (int leaf = 1; leaf <= 8; ++leaf) {
+            type(leaf == 1   ? gathering
+                 : leaf <= 4 ? (std::string{gathering} + std::to_string(leaf)).c_str()
+                             : "");
+            key(Qt::Key_Tab);
+            type(std::to_string(number).c_str());
+            number += 2;
+            key(Qt::Key_Return);
+        }
+    }
+    EXPECT_EQ(sheet.inferred().diagnosis.formula, "A-D⁸");
+    EXPECT_TRUE(sheet.said().startsWith(QStringLiteral("4 of 4 gatherings are sure.")));
+    press(ActionId::undo);
+    EXPECT_EQ(sheet.inferred().leaves, 31U);
+    press(ActionId::redo);
+    sheet.takeMakeUp().click();
+    EXPECT_FALSE(sheet.isTyping());
+    EXPECT_EQ(now().collations.front().formula, "A-D⁸");
+    EXPECT_TRUE(walker().canBegin());
 }
 
 } // namespace
