@@ -78,7 +78,7 @@ RowWords describeTask(const core::LeafTask& task, const core::LaidBook& book) {
                                           : tr("%1 of %2 done").arg(count.done).arg(count.leaves);
     }
     return {.mark = QString::number(task.position),
-            .title = app::wordsOf(techniqueTerms(), task.technique),
+            .title = app::wordsOf(techniqueTerms()(), task.technique),
             .detail = dotted({fromCore(task.leaves), fromCore(task.note)}),
             .right = done,
             .rightInk = !count.isPlaced             ? Ink::must
