@@ -37,7 +37,7 @@ LeafLinks::LeafLinks(const BoundBook& book) : m_book(book) {
 
 bool LeafLinks::bears(std::size_t page) const {
     const PageRow& row = m_book.pages[page];
-    return !row.firstWords.empty() || !row.catchword.empty();
+    return !row.firstWords.empty() || !row.catchword.empty() || row.isPrinted;
 }
 
 std::optional<std::size_t> LeafLinks::lastPage(std::size_t leaf) const {

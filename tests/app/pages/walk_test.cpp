@@ -4,6 +4,8 @@
 
 #include <set>
 
+#include <QPushButton>
+
 #include "app/pages/collation/infer_sheet.h"
 #include "app/pages/collation/walk_keys.h"
 #include "app/pages/collation/walk_sheet.h"
