@@ -197,6 +197,14 @@ bool InferSheet::eventFilter(QObject* watched, QEvent* event) {
         }
         return true;
     }
+    // With nothing typed, undo is the window's: it takes the last leaf back.
+    const bool isUndo = event->type() == QEvent::ShortcutOverride &&
+                        static_cast<QKeyEvent*>(event)->matches(QKeySequence::Undo);
+    if (isUndo && std::ranges::all_of(
+                      m_fields, [](const QLineEdit* field) { return field->text().isEmpty(); })) {
+        event->ignore();
+        return true;
+    }
     return QWidget::eventFilter(watched, event);
 }
 

@@ -104,6 +104,7 @@ void Walker::takeUp() {
 
 void Walker::leave() {
     m_walk.reset();
+    m_entries.clear();
     Q_EMIT moved();
 }
 
