@@ -21,6 +21,7 @@ constexpr std::size_t kDailyKept = 10;
 constexpr std::size_t kBeforeSchemaKept = 3;
 constexpr const char* kDaily = "workshop-";
 constexpr const char* kBeforeSchema = "before-schema-";
+constexpr std::size_t kStampLength = 18;
 constexpr int kMostTries = 200;
 constexpr std::chrono::milliseconds kBetweenTries{25};
 
@@ -86,6 +87,11 @@ std::string stamp(core::Instant now) {
     return text;
 }
 
+std::string stampOf(const fs::path& copy) {
+    const std::string name = copy.stem().string();
+    return name.size() < kStampLength ? name : name.substr(name.size() - kStampLength);
+}
+
 // The newest first.
 std::vector<fs::path> copiesIn(const fs::path& folder, const std::string& prefix) {
     std::vector<fs::path> copies;
@@ -128,6 +134,29 @@ JournalHead copyDatabase(Connection& from, const fs::path& to, CopyFor purpose) 
 std::string firstHash(Connection& connection) {
     Query query(connection, "SELECT hash FROM journal ORDER BY sequence LIMIT 1");
     return query.step() ? query.text(0) : std::string{};
+}
+
+std::vector<fs::path> insideBackups(const fs::path& workshop) {
+    auto copies = copiesIn(workshop / "backups", kDaily);
+    const auto others = copiesIn(workshop / "backups", kBeforeSchema);
+    copies.insert(copies.end(), others.begin(), others.end());
+    std::sort(copies.begin(), copies.end(),
+              [](const fs::path& a, const fs::path& b) { return stampOf(a) > stampOf(b); });
+    return copies;
+}
+
+std::optional<core::Instant> lastInsideBackup(const fs::path& workshop) {
+    const auto copies = insideBackups(workshop);
+    if (copies.empty()) {
+        return std::nullopt;
+    }
+    // "2031-03-05T091000Z" as "2031-03-05T09:10:00.000Z".
+    std::string text = stampOf(copies.front());
+    if (text.size() != kStampLength) {
+        return std::nullopt;
+    }
+    text.insert(13, ":").insert(16, ":").insert(19, ".000");
+    return core::instantFromIso(text);
 }
 
 void backUpBeforeMigration(Connection& from, const fs::path& workshop, core::Instant now) {

@@ -1,9 +1,13 @@
 #include "db/sqlite/upkeep.h"
 
+#include <algorithm>
+#include <iterator>
+
 #include "db/files/durable_file.h"
 #include "db/files/shelves.h"
 #include "db/sqlite/backup.h"
 #include "db/sqlite/folder_check.h"
+#include "db/sqlite/kept_files.h"
 #include "db/sqlite/search_sql.h"
 #include "db/sqlite/verify.h"
 #include "db/sqlite/write_transaction.h"
@@ -68,7 +72,7 @@ core::BackupReport SqliteUpkeep::backup(const fs::path& folder, const core::Prog
         m_folder, whole, [&](std::int64_t done) { return progress(done, std::max(done, total)); });
     if (files.wasStopped) {
         fs::remove(fresh);
-        return {whole, files.copied, files.alreadyThere, files.bytes};
+        return {whole, files.copied, files.alreadyThere, files.bytes, true};
     }
     const auto entry = entryRow(*reader, head.sequence);
     if (!entry || entry->hash != head.hash) {
@@ -84,7 +88,7 @@ core::BackupReport SqliteUpkeep::backup(const fs::path& folder, const core::Prog
                              " files that are not what was kept: " + files.altered.front());
     }
     noteOutsideBackup();
-    return {whole, files.copied, files.alreadyThere, files.bytes};
+    return {whole, files.copied, files.alreadyThere, files.bytes, false};
 }
 
 void SqliteUpkeep::noteOutsideBackup() {
@@ -106,6 +110,23 @@ std::optional<core::Instant> SqliteUpkeep::lastOutsideBackup() const {
     return query.step() ? core::instantFromIso(query.text(0)) : std::nullopt;
 }
 
+std::optional<core::Instant> SqliteUpkeep::lastInsideBackup() const {
+    return db::lastInsideBackup(m_folder);
+}
+
+core::MendReport SqliteUpkeep::mendFiles(const fs::path& from, const core::Progress& progress) {
+    std::vector<FileFault> faults;
+    {
+        const auto reader = m_kept.readers.lend();
+        for (const auto kind : {core::RecordKind::photograph, core::RecordKind::attachment,
+                                core::RecordKind::issuedReport}) {
+            auto some = faultyFiles(*reader, m_files, kind, [] {});
+            std::move(some.begin(), some.end(), std::back_inserter(faults));
+        }
+    }
+    return mendFaults(std::move(faults), m_files, from, progress);
+}
+
 void SqliteUpkeep::rebuildSearch() {
     m_kept.writer.run([](Connection& connection) {
         WriteTransaction transaction(connection);
@@ -114,8 +135,8 @@ void SqliteUpkeep::rebuildSearch() {
     });
 }
 
-void restoreWorkshop(const fs::path& backup, const fs::path& folder,
-                     const WorkshopSettings& settings) {
+bool restoreWorkshop(const fs::path& backup, const fs::path& folder,
+                     const WorkshopSettings& settings, const core::Progress& progress) {
     if (!fs::exists(backup / kBackupName)) {
         throw StoreError(StoreError::Code::missing,
                          "there is no " + std::string{kBackupName} + " in " + backup.string());
@@ -123,7 +144,15 @@ void restoreWorkshop(const fs::path& backup, const fs::path& folder,
     const fs::path whole = fs::absolute(folder);
     checkCanCreate(whole, settings);
     makeFolder(whole);
-    const ShelfCopy files = copyShelves(backup, whole, [](std::int64_t) { return true; });
+    const auto total = static_cast<std::int64_t>(filesOnShelves(backup).size());
+    const ShelfCopy files = copyShelves(
+        backup, whole, [&](std::int64_t done) { return progress(done, std::max(done, total)); });
+    if (files.wasStopped) {
+        for (const std::string_view shelf : kShelfFolders) {
+            fs::remove_all(whole / shelf);
+        }
+        return false;
+    }
     {
         Connection from(backup / kBackupName, Access::read, {});
         copyDatabase(from, whole / kDatabaseName, CopyFor::working);
@@ -133,6 +162,7 @@ void restoreWorkshop(const fs::path& backup, const fs::path& folder,
                          "all was restored but for " + std::to_string(files.altered.size()) +
                              " files that are damaged in the backup: " + files.altered.front());
     }
+    return true;
 }
 
 } // namespace headcap::db

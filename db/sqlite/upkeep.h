@@ -13,13 +13,16 @@ inline constexpr const char* kBackupName = "backup.sqlite";
 
 class SqliteUpkeep final : public core::Upkeep {
 public:
-    SqliteUpkeep(Kept& kept, const FolderFileStore& files, std::filesystem::path folder)
+    SqliteUpkeep(Kept& kept, FolderFileStore& files, std::filesystem::path folder)
         : m_kept(kept), m_files(files), m_folder(std::move(folder)) {}
 
     [[nodiscard]] core::VerifyReport verify(const core::Progress& progress) const override;
     core::BackupReport backup(const std::filesystem::path& folder,
                               const core::Progress& progress) override;
     [[nodiscard]] std::optional<core::Instant> lastOutsideBackup() const override;
+    [[nodiscard]] std::optional<core::Instant> lastInsideBackup() const override;
+    core::MendReport mendFiles(const std::filesystem::path& from,
+                               const core::Progress& progress) override;
     void rebuildSearch() override;
     [[nodiscard]] std::filesystem::path folder() const override { return m_folder; }
 
@@ -27,13 +30,14 @@ private:
     void noteOutsideBackup();
 
     Kept& m_kept;
-    const FolderFileStore& m_files;
+    FolderFileStore& m_files;
     std::filesystem::path m_folder;
 };
 
 // A new workshop from a backup, every file checked against its name. What is damaged in the backup
 // is left out, and named in the StoreError fileAltered that is thrown when all else is there.
-void restoreWorkshop(const std::filesystem::path& backup, const std::filesystem::path& folder,
-                     const WorkshopSettings& settings);
+// False: stopped, and nothing is there.
+bool restoreWorkshop(const std::filesystem::path& backup, const std::filesystem::path& folder,
+                     const WorkshopSettings& settings, const core::Progress& progress);
 
 } // namespace headcap::db

@@ -135,7 +135,8 @@ void killRestore(FaultProgram& program, Scene& scene, const fs::path& target) {
         const auto open = workshops.open(scene.folder);
         (void)open->stores().upkeep.backup(scene.backup, kGoOn);
     }
-    killed([&](int) { scene.workshops().restore(scene.backup, target); }, some(scene, 60));
+    killed([&](int) { (void)scene.workshops().restore(scene.backup, target, kGoOn); },
+           some(scene, 60));
     if (fs::exists(target / "workshop.sqlite")) {
         auto workshops = scene.workshops();
         const auto open = workshops.open(target);

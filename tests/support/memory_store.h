@@ -410,6 +410,10 @@ public:
         return {};
     }
     std::optional<core::Instant> lastOutsideBackup() const override { return std::nullopt; }
+    std::optional<core::Instant> lastInsideBackup() const override { return std::nullopt; }
+    core::MendReport mendFiles(const std::filesystem::path&, const core::Progress&) override {
+        return {};
+    }
     void rebuildSearch() override {}
     std::filesystem::path folder() const override { return {}; }
 };
