@@ -34,11 +34,6 @@ std::optional<std::filesystem::path> folderNamed(const QStringList& arguments) {
                : std::nullopt;
 }
 
-bool isThere(const std::filesystem::path& folder) {
-    std::error_code unreadable;
-    return !folder.empty() && std::filesystem::exists(folder / "workshop.sqlite", unreadable);
-}
-
 std::filesystem::path lastOf(const Settings& settings) {
     return settings.value(Setting::workshop).toString().toStdString();
 }
@@ -82,7 +77,9 @@ std::unique_ptr<core::OpenWorkshop> take(const StartWindow::Choice& choice, QStr
     } catch (const core::StoreError& error) {
         problem = sentence(error);
     } catch (const std::filesystem::filesystem_error& error) {
-        problem = QString::fromStdString(error.what());
+        problem = StartWindow::tr("A workshop can't be made in %1: %2.")
+                      .arg(QString::fromStdString(choice.folder.string()),
+                           QString::fromStdString(error.code().message()));
     }
     return nullptr;
 }
@@ -117,10 +114,13 @@ int openWindow(QApplication& application, const QStringList& arguments,
     DialogPrompts prompts;
     auto named = folderNamed(arguments);
     std::optional<StartWindow::Choice> choice;
-    for (const auto& folder : {named.value_or(lastOf(settings)), surroundings.defaultWorkshop}) {
-        if (!choice && (named || isThere(folder))) {
-            choice = {StartWindow::Kind::open, folder};
-        }
+    // One that was opened last and is gone is told of, and no other opened in its place.
+    std::filesystem::path folder = named.value_or(lastOf(settings));
+    if (folder.empty() && holdsWorkshop(surroundings.defaultWorkshop)) {
+        folder = surroundings.defaultWorkshop;
+    }
+    if (!folder.empty()) {
+        choice = {StartWindow::Kind::open, folder};
     }
     QString problem;
     for (;;) {

@@ -171,12 +171,14 @@ public:
 
     // The row stands only for such records, or where it holds something.
     void onlyWhen(FieldRow& row, std::function<bool(const Record&)> isSuch) {
+        if (m_conditions.empty()) {
+            connect(this, &FormBase::edited, this, [this] { showFitting(); });
+        }
         m_conditions.push_back({&row, std::move(isSuch)});
-        connect(this, &FormBase::edited, this, [this] { showFitting(); });
     }
 
     void show(const Record& record, core::Revision revision) {
-        const bool isSame = m_base && m_base->id == record.id && !m_isDraft;
+        const bool isSame = m_base && m_base->id == record.id;
         m_isDraft = false;
         m_revision = revision;
         for (std::size_t i = 0; i < rows().size(); ++i) {
@@ -287,9 +289,10 @@ private:
             }
         }
         for (const Condition& one : m_conditions) {
-            const bool isChoice = qobject_cast<QComboBox*>(one.row->control()) != nullptr;
-            one.row->setVisible(one.isSuch(chosen) ||
-                                (!isChoice && !one.row->text().trimmed().isEmpty()));
+            const QWidget* control = one.row->control();
+            const bool isChoice = qobject_cast<const QComboBox*>(control) != nullptr;
+            const bool holdsWords = !isChoice && !one.row->text().trimmed().isEmpty();
+            one.row->setVisible(one.isSuch(chosen) || holdsWords || control->hasFocus());
         }
     }
 

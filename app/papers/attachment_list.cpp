@@ -41,13 +41,9 @@ void AttachmentList::buildForm() {
     form()
         .bind(
             tr("Belongs to"), new QLineEdit, false,
-            [this](const core::Attachment& a) {
-                return m_subjects ? app::wordsOf(m_subjects(), papers::keyOf(a.subject))
-                                  : QString{};
-            },
+            [this](const core::Attachment& a) { return subjectWords(a.subject, m_subjects); },
             [this](core::Attachment& a, const QString& text) {
-                const auto key =
-                    m_subjects ? app::keyOf(m_subjects(), text) : std::optional<std::string>{};
+                const auto key = app::keyOf(m_subjects, text);
                 const auto ref = key ? refNamed(*key) : std::nullopt;
                 if (!ref) {
                     return notAmongThem();
@@ -55,7 +51,7 @@ void AttachmentList::buildForm() {
                 a.subject = *ref;
                 return QString{};
             })
-        .completed([this] { return m_subjects ? app::wordsOf(m_subjects()) : QStringList{}; });
+        .completed([this] { return app::wordsOf(m_subjects); });
     form().lines(tr("Note"), &core::Attachment::note).placeholder(tr("what it is, and from whom"));
     auto* open = new QPushButton(tr("Open the file"));
     open->setToolTip(tr("Opens it with the program the system has for it; the kept file itself is "
@@ -64,8 +60,8 @@ void AttachmentList::buildForm() {
     form().addBelow(open);
 }
 
-void AttachmentList::setSubject(Subject subject, Choices subjects) {
-    m_subject = std::move(subject);
+void AttachmentList::setSubject(const Subject& subject, std::vector<Choice> subjects) {
+    m_subject = subject;
     m_subjects = std::move(subjects);
 }
 
@@ -127,12 +123,9 @@ void AttachmentList::openCurrent() {
 }
 
 RowWords AttachmentList::rowOf(const core::Attachment& attachment) const {
-    const QString subject =
-        m_subjects ? app::wordsOf(m_subjects(), papers::keyOf(attachment.subject)) : QString{};
-    QStringList detail{subject, fromCore(attachment.note)};
-    detail.removeAll({});
     return {.title = fromCore(attachment.fileName),
-            .detail = detail.join(QStringLiteral(" · ")),
+            .detail =
+                dotted({subjectWords(attachment.subject, m_subjects), fromCore(attachment.note)}),
             .right = QLocale{}.formattedDataSize(attachment.bytes, 1, QLocale::DataSizeSIFormat)};
 }
 

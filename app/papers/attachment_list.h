@@ -16,7 +16,7 @@ public:
                    QWidget* parent = nullptr);
 
     // New files belong to this record until they are given to another of those offered.
-    void setSubject(Subject subject, Choices subjects);
+    void setSubject(const Subject& subject, std::vector<Choice> subjects);
     // Takes these files in.
     void attach(const QStringList& paths);
 
@@ -34,7 +34,7 @@ private:
     Session& m_session;
     FileIntake m_intake;
     std::optional<Subject> m_subject;
-    Choices m_subjects;
+    std::vector<Choice> m_subjects;
 };
 
 } // namespace headcap::app::papers

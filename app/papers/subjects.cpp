@@ -1,8 +1,11 @@
 #include "app/papers/subjects.h"
 
+#include <algorithm>
+
 #include <QCoreApplication>
 
 #include "app/session/words.h"
+#include "core/treatment/techniques.h"
 
 namespace headcap::app::papers {
 namespace {
@@ -17,6 +20,11 @@ QString shortened(std::string_view text) {
     const QString whole = fromCore(text).simplified();
     return whole.size() <= kMostWords ? whole
                                       : whole.left(kMostWords).trimmed() + QStringLiteral(" …");
+}
+
+QString stepWords(const core::Step& step) {
+    return dotted({fromCore(core::techniqueName(step.technique)), fromCore(step.place),
+                   shortened(step.description)});
 }
 
 } // namespace
@@ -35,6 +43,12 @@ std::optional<core::RecordRef> refNamed(const std::string& key) {
     return kind && id ? std::optional{core::RecordRef{*kind, *id}} : std::nullopt;
 }
 
+QString subjectWords(const core::RecordRef& ref, const std::vector<Choice>& subjects) {
+    const std::string key = keyOf(ref);
+    const auto at = std::ranges::find(subjects, key, &Choice::key);
+    return at == subjects.end() ? words(ref.kind) : at->words;
+}
+
 std::vector<Choice> subjectsOf(const core::JobFile& file) {
     std::vector<Choice> choices;
     const auto offer = [&](const auto& record, const QString& words) {
@@ -45,6 +59,9 @@ std::vector<Choice> subjectsOf(const core::JobFile& file) {
     offer(file.owner, Words::tr("the owner"));
     for (const core::Notice& notice : file.notices) {
         offer(notice, Words::tr("notice: %1").arg(shortened(notice.text)));
+    }
+    for (const core::Proposal& proposal : file.proposals) {
+        offer(proposal, Words::tr("proposal, version %1").arg(proposal.version));
     }
     for (const core::Decision& decision : file.decisions) {
         offer(decision, Words::tr("decision: %1, %2")
@@ -58,6 +75,9 @@ std::vector<Choice> subjectsOf(const core::JobFile& file) {
     }
     for (const core::Test& test : file.tests) {
         offer(test, Words::tr("test: %1").arg(shortened(test.purpose)));
+    }
+    for (const core::Step& step : file.steps) {
+        offer(step, Words::tr("step: %1").arg(stepWords(step)));
     }
     for (const core::FollowUp& followUp : file.followUps) {
         offer(followUp, Words::tr("follow-up: %1").arg(shortened(followUp.what)));

@@ -10,6 +10,9 @@ namespace headcap::app::papers {
 [[nodiscard]] std::string keyOf(const core::RecordRef& ref);
 [[nodiscard]] std::optional<core::RecordRef> refNamed(const std::string& key);
 
+// As it is offered; of another record, what it is.
+[[nodiscard]] QString subjectWords(const core::RecordRef& ref, const std::vector<Choice>& subjects);
+
 // Those of a job that papers come with, in words.
 [[nodiscard]] std::vector<Choice> subjectsOf(const core::JobFile& file);
 

@@ -57,6 +57,12 @@ template <class Enum>
     return (n == 1 ? one : many).arg(n);
 }
 
+// "full calf · resewn": those that say something.
+[[nodiscard]] inline QString dotted(QStringList parts) {
+    parts.removeAll({});
+    return parts.join(QStringLiteral(" · "));
+}
+
 [[nodiscard]] inline QString fromCore(std::string_view text) {
     return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
 }

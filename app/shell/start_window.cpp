@@ -13,11 +13,6 @@ namespace {
 
 constexpr int kStopMs = 3000;
 
-bool holdsWorkshop(const std::filesystem::path& folder) {
-    std::error_code unreadable;
-    return !folder.empty() && std::filesystem::exists(folder / "workshop.sqlite", unreadable);
-}
-
 QString shown(const std::filesystem::path& path) {
     return QString::fromStdString(path.string());
 }
@@ -27,6 +22,11 @@ core::Uuid rowId(std::size_t at) {
 }
 
 } // namespace
+
+bool holdsWorkshop(const std::filesystem::path& folder) {
+    std::error_code unreadable;
+    return !folder.empty() && std::filesystem::exists(folder / "workshop.sqlite", unreadable);
+}
 
 StartWindow::StartWindow(const Means& means, QWidget* parent)
     : QWidget(parent), m_means(means), m_problem(new Label(Face::strong, Ink::must)),
@@ -88,11 +88,11 @@ void StartWindow::fill() {
     if (holdsWorkshop(m_means.usual)) {
         if (m_means.usual != m_means.last) {
             m_rows.push_back(
-                {tr("Open your workshop"), shown(m_means.usual), &StartWindow::beginUsual});
+                {tr("Open your workshop"), shown(m_means.usual), &StartWindow::takeUsual});
         }
     } else {
         m_rows.push_back({tr("Begin a workshop"), tr("Empty, in %1").arg(shown(m_means.usual)),
-                          &StartWindow::beginUsual});
+                          &StartWindow::takeUsual});
     }
     m_rows.push_back({tr("Begin a workshop in another folder …"),
                       tr("A new or empty folder, on a disk of this computer"),
@@ -132,7 +132,7 @@ void StartWindow::takeLast() {
     Q_EMIT chosen({Kind::open, m_means.last});
 }
 
-void StartWindow::beginUsual() {
+void StartWindow::takeUsual() {
     Q_EMIT chosen({holdsWorkshop(m_means.usual) ? Kind::open : Kind::begin, m_means.usual});
 }
 

@@ -17,6 +17,9 @@ namespace headcap::app {
 class Label;
 class RuledList;
 
+// Whether there is one to open; whether it can be, only opening it says.
+[[nodiscard]] bool holdsWorkshop(const std::filesystem::path& folder);
+
 class StartWindow : public QWidget {
     Q_OBJECT
 public:
@@ -55,7 +58,7 @@ private:
     void fill();
     void take();
     void takeLast();
-    void beginUsual();
+    void takeUsual();
     void beginElsewhere();
     void openOther();
     void lookRound();

@@ -5,6 +5,7 @@
 #include <fmt/format.h>
 
 #include "core/audit/facts.h"
+#include "core/custody/follow_ups.h"
 #include "core/custody/job_states.h"
 #include "core/values/english.h"
 
@@ -13,7 +14,7 @@ namespace {
 
 void followUpOverdue(const AuditContext& at, const AuditSink& found) {
     for (const FollowUp& followUp : at.file.followUps) {
-        if (!followUp.doneOn && followUp.dueOn && *followUp.dueOn < at.clock.today()) {
+        if (isOverdue(followUp, at.clock.today())) {
             found(followUp, fmt::format("{} Due since {}.", sentence(followUp.what),
                                         dayText(*followUp.dueOn)));
         }

@@ -5,6 +5,7 @@
 #include <fmt/format.h>
 
 #include "core/audit/audit.h"
+#include "core/custody/follow_ups.h"
 #include "core/custody/job_states.h"
 #include "core/treatment/approval.h"
 #include "core/treatment/bench_log.h"
@@ -140,7 +141,7 @@ Todo todoAboutReport(const JobFile& file, const Clock& clock) {
 
 Todo todoAfterReturn(const JobFile& file, const Clock& clock) {
     for (const FollowUp& followUp : file.followUps) {
-        if (!followUp.doneOn && followUp.dueOn && *followUp.dueOn <= clock.today()) {
+        if (isDue(followUp, clock.today())) {
             return needsYou("Follow up: " + sentence(followUp.what), Page::book);
         }
     }

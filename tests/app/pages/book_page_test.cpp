@@ -98,6 +98,22 @@ TEST_F(BookPageTest, anAttachmentIsGivenToTheRecordItBelongsTo) {
     EXPECT_EQ(file().attachments.front().subject, core::refOf(*sample.grafting));
 }
 
+// A drawing of what was laid open is a picture of the step.
+TEST_F(BookPageTest, anAttachmentCanBelongToAStep) {
+    papers().attach({letter()});
+    ASSERT_TRUE(waitForPapers(1));
+    const core::Step step = file().steps.front();
+    const auto subjects = papers::subjectsOf(file());
+    const QString words = papers::subjectWords(core::refOf(step.id), subjects);
+    EXPECT_TRUE(words.startsWith(QStringLiteral("step: "))) << words.toStdString();
+    type(papers().form(), QStringLiteral("Belongs to"), words);
+    ASSERT_TRUE(page().leave());
+    EXPECT_EQ(file().attachments.front().subject, core::refOf(step.id));
+    // Of what is not offered, it says what it is.
+    EXPECT_EQ(papers::subjectWords({core::RecordKind::lot, step.id.uuid()}, subjects),
+              QStringLiteral("the lot"));
+}
+
 TEST_F(BookPageTest, whatCantBeAttachedIsSaidAndTheRestIsKept) {
     const QString empty = sample.folder.filePath(QStringLiteral("empty.pdf"));
     std::ofstream{empty.toStdString()};

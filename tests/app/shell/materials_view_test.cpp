@@ -5,6 +5,7 @@
 
 #include <gtest/gtest.h>
 
+#include "app/form/form_base.h"
 #include "app/form/ruled_list.h"
 #include "app/shell/lot_movements.h"
 #include "app/shell/materials_view.h"
@@ -54,6 +55,34 @@ TEST_F(MaterialsViewTest, listsEveryLot) {
     const auto* list = view.findChild<RuledList*>();
     ASSERT_NE(list, nullptr);
     EXPECT_EQ(list->model()->rowCount(), static_cast<int>(shelf().lots.size()));
+}
+
+TEST_F(MaterialsViewTest, aLotHasTheFieldsOfItsOriginAndThoseThatHoldSomething) {
+    chosen();
+    FormBase* form = nullptr;
+    for (FormBase* one : view.findChildren<FormBase*>()) {
+        form = one->rowLabelled(QStringLiteral("It was")) != nullptr ? one : form;
+    }
+    ASSERT_NE(form, nullptr);
+    const auto isShown = [&](const char* label) {
+        return form->rowLabelled(QLatin1String(label))->isVisible();
+    };
+    auto* origin = qobject_cast<QComboBox*>(form->rowLabelled(QStringLiteral("It was"))->control());
+    const auto choose = [&](core::LotOrigin to) {
+        origin->setCurrentIndex(static_cast<int>(to));
+        Q_EMIT origin->activated(static_cast<int>(to));
+    };
+    choose(core::LotOrigin::bought);
+    EXPECT_TRUE(isShown("Supplier"));
+    EXPECT_FALSE(isShown("Saved from"));
+    auto* supplier = form->rowLabelled(QStringLiteral("Supplier"))->control();
+    supplier->setFocus();
+    QTest::keyClicks(supplier, QStringLiteral("Mere Papers"));
+    choose(core::LotOrigin::saved);
+    EXPECT_TRUE(isShown("Saved from"));
+    EXPECT_TRUE(isShown("Supplier")); // it says something
+    EXPECT_FALSE(isShown("Maker"));
+    EXPECT_FALSE(isShown("Sheet width")); // paste
 }
 
 TEST_F(MaterialsViewTest, entersWhatCameIn) {

@@ -11,9 +11,11 @@
 #include "app/form/form_base.h"
 #include "app/form/record_choices.h"
 #include "app/form/record_list.h"
+#include "app/look/fonts.h"
 #include "app/pages/job_page.h"
 #include "app/session/actions.h"
 #include "app/shell/bench_line.h"
+#include "app/shell/job_head.h"
 #include "app/shell/job_view.h"
 #include "app/shell/main_window.h"
 #include "app/shell/margin.h"
@@ -114,6 +116,48 @@ TEST_F(ShellTest, closingTheWindowLosesNothing) {
     QTest::keyClicks(author, QStringLiteral(", gent."));
     EXPECT_TRUE(window.close());
     EXPECT_EQ(sample.file(*sample.grafting).item.author, "Thomas Ashwell, gent.");
+}
+
+TEST_F(ShellTest, anotherWorkshopIsAskedForOnceThisOneIsSavedAndClosed) {
+    ASSERT_TRUE(openGrafting());
+    int asked = 0;
+    QObject::connect(&window, &MainWindow::otherWorkshopAsked, &window, [&] { ++asked; });
+    QWidget* author = row(QStringLiteral("Author"))->control();
+    author->setFocus();
+    QTest::keyClick(author, Qt::Key_End);
+    QTest::keyClicks(author, QStringLiteral(", gent."));
+    press(ActionId::otherWorkshop);
+    EXPECT_EQ(asked, 1);
+    EXPECT_FALSE(window.isVisible());
+    EXPECT_EQ(sample.file(*sample.grafting).item.author, "Thomas Ashwell, gent.");
+}
+
+TEST_F(ShellTest, anotherWorkshopWaitsWhereSomethingCannotBeRead) {
+    ASSERT_TRUE(openGrafting());
+    int asked = 0;
+    QObject::connect(&window, &MainWindow::otherWorkshopAsked, &window, [&] { ++asked; });
+    QWidget* height = row(QStringLiteral("Height"))->control();
+    height->setFocus();
+    QTest::keyClick(height, Qt::Key_A, Qt::ControlModifier);
+    QTest::keyClicks(height, QStringLiteral("14 spans"));
+    press(ActionId::otherWorkshop);
+    EXPECT_EQ(asked, 0);
+    EXPECT_TRUE(window.isVisible());
+}
+
+TEST_F(ShellTest, aCautionIsShownWholeInANarrowWindow) {
+    ASSERT_TRUE(openGrafting());
+    auto* strip = window.findChild<HazardStrip*>();
+    ASSERT_NE(strip, nullptr);
+    const auto lines = [&](int width) {
+        window.resize(width, 800);
+        QCoreApplication::sendPostedEvents();
+        const QFontMetrics metrics{faceFont(Face::smallStrong)};
+        EXPECT_GE(strip->width(), width - 2);
+        return strip->height() / metrics.height();
+    };
+    EXPECT_EQ(lines(2400), 1);
+    EXPECT_EQ(lines(1024), 2);
 }
 
 TEST_F(ShellTest, undoWorksFromAnywhereWithItsSentence) {
