@@ -91,7 +91,8 @@ bool work(QApplication& application, core::OpenWorkshop& workshop, Settings& set
                      .clock = surroundings.clock,
                      .ids = surroundings.ids,
                      .prompts = prompts,
-                     .settings = settings}};
+                     .settings = settings,
+                     .workshops = &surroundings.workshops}};
     MainWindow window{session};
     prompts.setWindow(&window);
     QObject::connect(&window, &MainWindow::lookChanged, &window,

@@ -24,6 +24,7 @@ enum class ActionId {
     worklist,
     materials,
     workshop,
+    backups,
     otherWorkshop,
     allJobs,
     toBook,

@@ -106,8 +106,20 @@ std::vector<fs::path> copiesIn(const fs::path& folder, const std::string& prefix
     return copies;
 }
 
-void keepNewest(const fs::path& folder, const std::string& prefix, std::size_t count) {
-    const auto copies = copiesIn(folder, prefix);
+// The same, those last that bear a time to come: the clock was wrong when they were made, and they
+// would push out what is made after it was put right.
+std::vector<fs::path> copiesIn(const fs::path& folder, const std::string& prefix,
+                               core::Instant now) {
+    auto copies = copiesIn(folder, prefix);
+    const std::string tomorrow = stamp(now + std::chrono::hours{24});
+    std::stable_partition(copies.begin(), copies.end(),
+                          [&](const fs::path& copy) { return stampOf(copy) <= tomorrow; });
+    return copies;
+}
+
+void keepNewest(const fs::path& folder, const std::string& prefix, std::size_t count,
+                core::Instant now) {
+    const auto copies = copiesIn(folder, prefix, now);
     for (std::size_t i = count; i < copies.size(); ++i) {
         removeWithCompanions(copies[i]);
     }
@@ -163,19 +175,19 @@ void backUpBeforeMigration(Connection& from, const fs::path& workshop, core::Ins
     const fs::path folder = workshop / "backups";
     makeFolder(folder);
     copyDatabase(from, folder / (kBeforeSchema + stamp(now) + ".sqlite"), CopyFor::keeping);
-    keepNewest(folder, kBeforeSchema, kBeforeSchemaKept);
+    keepNewest(folder, kBeforeSchema, kBeforeSchemaKept, now);
 }
 
 void backUpByRule(Connection& from, const fs::path& workshop, core::Instant now) {
     const fs::path folder = workshop / "backups";
-    const auto copies = copiesIn(folder, kDaily);
-    const std::string dayAgo = kDaily + stamp(now - std::chrono::hours{24}) + ".sqlite";
-    if (!copies.empty() && copies.front().filename().string() > dayAgo) {
+    const auto copies = copiesIn(folder, kDaily, now);
+    if (!copies.empty() && stampOf(copies.front()) > stamp(now - std::chrono::hours{24}) &&
+        stampOf(copies.front()) <= stamp(now + std::chrono::hours{24})) {
         return;
     }
     makeFolder(folder);
     copyDatabase(from, folder / (kDaily + stamp(now) + ".sqlite"), CopyFor::keeping);
-    keepNewest(folder, kDaily, kDailyKept);
+    keepNewest(folder, kDaily, kDailyKept, now);
 }
 
 } // namespace headcap::db

@@ -100,8 +100,9 @@ public:
             replay(making);
         }
         syncFile(m_to / kMaking);
-        renameDurably(m_to / kMaking, m_to / kDatabaseName);
+        // The files first: a workshop that is there has what it names.
         copyFiles(progress);
+        renameDurably(m_to / kMaking, m_to / kDatabaseName);
         check(progress);
         return std::move(m_report);
     }

@@ -24,6 +24,14 @@ bool isWithin(const fs::path& inner, const fs::path& outer) {
     return !relative.empty() && *relative.begin() != "..";
 }
 
+// The backup in a folder. Between the two renames that put a new one in its place there is none
+// of that name, and the one before it holds.
+fs::path databaseIn(const fs::path& backup) {
+    const fs::path usual = backup / kBackupName;
+    const fs::path previous = backup / (std::string{"previous-"} + kBackupName);
+    return fs::exists(usual) || !fs::exists(previous) ? usual : previous;
+}
+
 // A folder for backups holds the backup of one workshop, and is none itself.
 void checkBackupFolder(const fs::path& folder, const fs::path& workshop, Connection& reader) {
     if (isWithin(folder, workshop)) {
@@ -33,8 +41,8 @@ void checkBackupFolder(const fs::path& folder, const fs::path& workshop, Connect
     if (fs::exists(folder / kDatabaseName)) {
         throw StoreError(StoreError::Code::ioFailed, folder.string() + " is itself a workshop");
     }
-    if (fs::exists(folder / kBackupName)) {
-        Connection other(folder / kBackupName, Access::read, {});
+    if (fs::exists(databaseIn(folder))) {
+        Connection other(databaseIn(folder), Access::read, {});
         if (firstHash(other) != firstHash(reader)) {
             throw StoreError(StoreError::Code::ioFailed,
                              folder.string() + " holds the backup of another workshop");
@@ -137,7 +145,8 @@ void SqliteUpkeep::rebuildSearch() {
 
 bool restoreWorkshop(const fs::path& backup, const fs::path& folder,
                      const WorkshopSettings& settings, const core::Progress& progress) {
-    if (!fs::exists(backup / kBackupName)) {
+    const fs::path database = databaseIn(backup);
+    if (!fs::exists(database)) {
         throw StoreError(StoreError::Code::missing,
                          "there is no " + std::string{kBackupName} + " in " + backup.string());
     }
@@ -154,7 +163,7 @@ bool restoreWorkshop(const fs::path& backup, const fs::path& folder,
         return false;
     }
     {
-        Connection from(backup / kBackupName, Access::read, {});
+        Connection from(database, Access::read, {});
         copyDatabase(from, whole / kDatabaseName, CopyFor::working);
     }
     if (!files.altered.empty()) {

@@ -69,6 +69,14 @@ std::vector<Scene> scenes() {
          [](app::MainWindow& window, SampleWorkshop&) { window.go({ViewId::keys}); }},
         {QStringLiteral("workshop"),
          [](app::MainWindow& window, SampleWorkshop&) { window.go({ViewId::workshop}); }},
+        {QStringLiteral("backups"),
+         [](app::MainWindow& window, SampleWorkshop& sample) {
+             sample.upkeep.lastOutside = sample.clock.now() - std::chrono::hours{9 * 24};
+             sample.upkeep.lastInside = sample.clock.now() - std::chrono::minutes{5};
+             sample.settings.set(app::Setting::backupFolder,
+                                 QStringLiteral("/media/bindery-disk/backups"));
+             window.go({ViewId::backups});
+         }},
         {QStringLiteral("form-open"),
          [](app::MainWindow& window, SampleWorkshop& sample) {
              const auto piece = sample.file(*sample.grafting).pieces.front();
