@@ -91,8 +91,7 @@ bool work(QApplication& application, core::OpenWorkshop& workshop, Settings& set
                      .clock = surroundings.clock,
                      .ids = surroundings.ids,
                      .prompts = prompts,
-                     .settings = settings,
-                     .workshops = &surroundings.workshops}};
+                     .settings = settings}};
     MainWindow window{session};
     prompts.setWindow(&window);
     QObject::connect(&window, &MainWindow::lookChanged, &window,

@@ -74,7 +74,7 @@ Exit mendFiles(const Call& call) {
         throw Failure{Exit::inputUnusable, "there is no folder " + from.string() + "."};
     }
     const auto workshop = call.openWorkshop();
-    const auto report = workshop->stores().upkeep.mendFiles(from, kUnwatched);
+    const auto report = core::safeKeepingOf(workshop->stores().upkeep)->mendFiles(from, kUnwatched);
     if (call.wantsJson()) {
         printLine(nlohmann::json{{"mended", sentencesOf(report.mended)},
                                  {"left", sentencesOf(report.left)},

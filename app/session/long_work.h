@@ -26,6 +26,7 @@ public:
     bool start(const QString& what, const QString& failed, const Work& work);
     void stop();
     [[nodiscard]] bool isBusy() const { return m_isBusy; }
+    [[nodiscard]] bool wasStopped() const { return m_isStopped; }
 
 Q_SIGNALS:
     void started(const QString& what);

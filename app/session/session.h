@@ -15,10 +15,6 @@
 
 class QTimer;
 
-namespace headcap::core {
-class Workshops;
-}
-
 namespace headcap::app {
 
 // A sentence shown in the window's notice bar, not in the way.
@@ -38,7 +34,6 @@ public:
         core::IdSource& ids;
         Prompts& prompts;
         Settings& settings;
-        core::Workshops* workshops = nullptr; // where backups can be restored
     };
     explicit Session(const Means& means, QObject* parent = nullptr);
 
@@ -48,8 +43,6 @@ public:
     [[nodiscard]] core::IdSource& ids() const { return m_means.ids; }
     [[nodiscard]] Prompts& prompts() const { return m_means.prompts; }
     [[nodiscard]] Settings& settings() const { return m_means.settings; }
-
-    [[nodiscard]] core::Workshops* workshops() const { return m_means.workshops; }
 
     [[nodiscard]] std::optional<core::Id<core::Person>> person() const { return m_person; }
     void setPerson(std::optional<core::Id<core::Person>> person);

@@ -16,7 +16,6 @@ std::span<const SettingEntry> settingTable() {
         SettingEntry{Setting::marginFolded, "job/margin_folded", false},
         SettingEntry{Setting::stepDrafts, "bench/step_drafts", QVariantMap{}},
         SettingEntry{Setting::worklistAsTable, "worklist/as_table", false},
-        SettingEntry{Setting::backupFolder, "backup/folder", QString{}},
     };
     return kTable;
 }

@@ -19,7 +19,6 @@ enum class Setting {
     marginFolded, // the margin of a job
     stepDrafts, // by job: a step that is written and not yet logged
     worklistAsTable,
-    backupFolder, // outside the workshop
 };
 
 struct SettingEntry {

@@ -13,7 +13,6 @@
 #include "app/session/words.h"
 #include "app/shell/backup_words.h"
 #include "app/shell/work_strip.h"
-#include "core/record/workshops.h"
 
 namespace headcap::app {
 namespace {
@@ -37,9 +36,9 @@ Label* running(Ink ink, const QString& text = {}) {
 } // namespace
 
 BackupView::BackupView(Session& session, QWidget* parent)
-    : View(parent), m_session(session), m_outside(running(Ink::ink)), m_folder(running(Ink::ink)),
-      m_inside(running(Ink::ink)), m_found(running(Ink::ink)),
-      m_backUp(new QPushButton(tr("Back up now"))),
+    : View(parent), m_session(session), m_keeping(core::safeKeepingOf(session.stores().upkeep)),
+      m_outside(running(Ink::ink)), m_folder(running(Ink::ink)), m_inside(running(Ink::ink)),
+      m_found(running(Ink::ink)), m_backUp(new QPushButton(tr("Back up now"))),
       m_choose(quiet(tr("Choose the folder …"), tr("On another disk, or another machine's"))),
       m_restore(quiet(tr("Restore a backup …"), tr("Into a new or empty folder"))),
       m_check(quiet(tr("Check everything"),
@@ -108,7 +107,8 @@ void BackupView::layOut(QBoxLayout& down) {
     down.addWidget(running(Ink::quiet, tr("A backup becomes a workshop in a new or empty folder. "
                                           "This one stays as it is.")));
     down.addStretch(1);
-    m_restore->setVisible(m_session.workshops() != nullptr);
+    m_restore->setVisible(m_keeping != nullptr);
+    m_mend->setVisible(m_keeping != nullptr);
     m_found->hide();
 }
 
@@ -144,12 +144,11 @@ void BackupView::refresh() {
             tr("Last backup: %1")
                 .arg(lastBackupWords(upkeep.lastOutsideBackup(), m_session.clock())));
         m_outside->setInk(due.isEmpty() ? Ink::ink : Ink::open);
-        m_inside->setText(
-            tr("Last copy: %1").arg(lastBackupWords(upkeep.lastInsideBackup(), m_session.clock())));
+        const auto inside = m_keeping != nullptr ? m_keeping->lastInsideBackup() : std::nullopt;
+        m_inside->setText(tr("Last copy: %1").arg(lastBackupWords(inside, m_session.clock())));
+        m_folder->setText(folder().isEmpty() ? tr("No folder has been chosen yet.")
+                                             : tr("Into %1").arg(folder()));
     });
-    const QString folder = m_session.settings().value(Setting::backupFolder).toString();
-    m_folder->setText(folder.isEmpty() ? tr("No folder has been chosen yet.")
-                                       : tr("Into %1").arg(folder));
 }
 
 void BackupView::showFound(const QStringList& lines) {
@@ -169,31 +168,38 @@ void BackupView::begin(const QString& what, const QString& failed, const LongWor
     }
 }
 
+QString BackupView::folder() const {
+    if (!m_chosen.isEmpty() || m_keeping == nullptr) {
+        return m_chosen;
+    }
+    const auto last = m_keeping->outsideFolder();
+    return last ? fromCore(last->string()) : QString{};
+}
+
 void BackupView::chooseFolder() {
-    if (const auto folder =
+    if (const auto chosen =
             m_session.prompts().folder(tr("A folder for backups, on another disk"))) {
-        m_session.settings().set(Setting::backupFolder, *folder);
+        m_chosen = *chosen;
         refresh();
     }
 }
 
-std::optional<QString> BackupView::folderOrAsked() {
-    QString folder = m_session.settings().value(Setting::backupFolder).toString();
-    if (folder.isEmpty()) {
-        chooseFolder();
-        folder = m_session.settings().value(Setting::backupFolder).toString();
-    }
-    return folder.isEmpty() ? std::nullopt : std::optional{folder};
-}
-
 void BackupView::backUp() {
-    if (const auto folder = folderOrAsked()) {
-        begin(tr("Backing up"), tr("The backup was not made"),
-              [&upkeep = m_session.stores().upkeep,
-               to = std::filesystem::path{toCore(*folder)}](const core::Progress& progress) {
-                  return Notice{Notice::Kind::done, sentence(upkeep.backup(to, progress))};
-              });
+    if (folder().isEmpty()) {
+        chooseFolder();
     }
+    if (folder().isEmpty()) {
+        return;
+    }
+    begin(tr("Backing up"), tr("The backup was not made"),
+          [this, &upkeep = m_session.stores().upkeep,
+           to = toCore(folder())](const core::Progress& progress) {
+              const auto report = upkeep.backup(to, progress);
+              return Notice{Notice::Kind::done, m_work.wasStopped()
+                                                    ? tr("Stopped. What was copied stays, and the "
+                                                         "backup made before holds.")
+                                                    : sentence(report)};
+          });
 }
 
 void BackupView::restore() {
@@ -208,9 +214,9 @@ void BackupView::restore() {
             .arg(*to, QStringLiteral("“%1” (%2)")
                           .arg(wordsOf(ActionId::otherWorkshop), keyText(ActionId::otherWorkshop)));
     begin(tr("Restoring"), tr("The backup was not restored whole"),
-          [workshops = m_session.workshops(), backup = toCore(*from), folder = toCore(*to), done,
+          [keeping = m_keeping, backup = toCore(*from), folder = toCore(*to), done,
            stopped = tr("Stopped; nothing was restored.")](const core::Progress& progress) {
-              const bool isThere = workshops->restore(backup, folder, progress);
+              const bool isThere = keeping->restore(backup, folder, progress);
               return Notice{Notice::Kind::done, isThere ? done : stopped};
           });
 }
@@ -235,9 +241,8 @@ void BackupView::mend() {
     }
     const auto found = std::make_shared<QStringList>();
     begin(tr("Looking"), tr("The files could not be looked for"),
-          [&upkeep = m_session.stores().upkeep, found,
-           from = toCore(*folder)](const core::Progress& progress) {
-              *found = linesOf(upkeep.mendFiles(from, progress));
+          [keeping = m_keeping, found, from = toCore(*folder)](const core::Progress& progress) {
+              *found = linesOf(keeping->mendFiles(from, progress));
               return Notice{};
           });
     connect(

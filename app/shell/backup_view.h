@@ -4,6 +4,7 @@
 
 #include "app/session/long_work.h"
 #include "app/shell/view.h"
+#include "core/record/safe_keeping.h"
 
 class QBoxLayout;
 class QPushButton;
@@ -28,7 +29,7 @@ private:
     void connectParts();
     void showFound(const QStringList& lines);
 
-    [[nodiscard]] std::optional<QString> folderOrAsked();
+    [[nodiscard]] QString folder() const;
     void chooseFolder();
     void backUp();
     void restore();
@@ -37,6 +38,8 @@ private:
     void begin(const QString& what, const QString& failed, const LongWork::Work& work);
 
     Session& m_session;
+    core::SafeKeeping* m_keeping; // null: a store that has none
+    QString m_chosen;             // a folder no backup was made in yet
     LongWork m_work;
     Label* m_outside;
     Label* m_folder;

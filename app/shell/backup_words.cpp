@@ -57,9 +57,6 @@ QString backupDueWords(const core::Stores& stores, const core::Clock& clock) {
 }
 
 QString sentence(const core::BackupReport& report) {
-    if (report.wasStopped) {
-        return tr("Stopped. What was copied stays, and the backup made before holds.");
-    }
     return tr("Backed up and checked: %1 files copied, %2 were there already.")
         .arg(number(report.filesCopied), number(report.filesAlreadyThere));
 }

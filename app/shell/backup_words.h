@@ -4,6 +4,7 @@
 #include <QString>
 
 #include "app/session/session.h"
+#include "core/record/safe_keeping.h"
 #include "core/upkeep/backup_rule.h"
 
 namespace headcap::app {

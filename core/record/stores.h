@@ -195,15 +195,6 @@ struct BackupReport {
     std::int64_t filesCopied = 0;
     std::int64_t filesAlreadyThere = 0;
     std::int64_t bytesCopied = 0;
-    bool wasStopped = false; // what was copied stays, and the backup that was there before holds
-};
-
-// Files that were missing or altered, put back by their digests.
-struct MendReport {
-    std::vector<VerifyFinding> mended{}; // each as verify named it before
-    std::vector<VerifyFinding> left{};   // those for which nothing was found
-    std::int64_t filesLookedAt = 0;
-    bool wasStopped = false;
 };
 
 class Upkeep {
@@ -213,10 +204,6 @@ public:
     // Everything, to a folder outside the workshop, only what it lacks; checked by opening it.
     virtual BackupReport backup(const std::filesystem::path& folder, const Progress& progress) = 0;
     [[nodiscard]] virtual std::optional<Instant> lastOutsideBackup() const = 0;
-    // The newest of the copies made by themselves inside the workshop.
-    [[nodiscard]] virtual std::optional<Instant> lastInsideBackup() const = 0;
-    // Looks through a folder, a backup or any other, for the files that verify would miss.
-    virtual MendReport mendFiles(const std::filesystem::path& from, const Progress& progress) = 0;
     virtual void rebuildSearch() = 0;
     [[nodiscard]] virtual std::filesystem::path folder() const = 0;
 };

@@ -5,7 +5,7 @@
 #include <filesystem>
 #include <memory>
 
-#include "core/record/stores.h"
+#include "core/record/safe_keeping.h"
 
 namespace headcap::core {
 

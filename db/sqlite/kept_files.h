@@ -4,6 +4,7 @@
 #include <functional>
 #include <vector>
 
+#include "core/record/safe_keeping.h"
 #include "db/files/file_store.h"
 #include "db/sqlite/connection.h"
 

@@ -218,8 +218,8 @@ private:
 
 } // namespace
 
-SalvagedRecords salvageRecords(DamagedDatabase& damaged, Connection& into, std::int64_t provedTo,
-                               core::Instant now) {
+SalvagedRecords salvageRecords(DamagedDatabase& damaged, Connection& into,
+                               const JournalHead& proved, core::Instant now) {
     return Salvaging(damaged, into, proved, now).run();
 }
 

@@ -24,6 +24,14 @@ bool isWithin(const fs::path& inner, const fs::path& outer) {
     return !relative.empty() && *relative.begin() != "..";
 }
 
+constexpr std::string_view kLastOutside = "last_outside_backup";
+constexpr std::string_view kOutsideFolder = "outside_backup_folder";
+
+std::optional<std::string> meta(Connection& connection, std::string_view name) {
+    Query query(connection, "SELECT value FROM meta WHERE name = ?");
+    return query.with(name).step() ? std::optional{query.text(0)} : std::nullopt;
+}
+
 // The backup in a folder. Between the two renames that put a new one in its place there is none
 // of that name, and the one before it holds.
 fs::path databaseIn(const fs::path& backup) {
@@ -80,7 +88,7 @@ core::BackupReport SqliteUpkeep::backup(const fs::path& folder, const core::Prog
         m_folder, whole, [&](std::int64_t done) { return progress(done, std::max(done, total)); });
     if (files.wasStopped) {
         fs::remove(fresh);
-        return {whole, files.copied, files.alreadyThere, files.bytes, true};
+        return {whole, files.copied, files.alreadyThere, files.bytes};
     }
     const auto entry = entryRow(*reader, head.sequence);
     if (!entry || entry->hash != head.hash) {
@@ -95,31 +103,41 @@ core::BackupReport SqliteUpkeep::backup(const fs::path& folder, const core::Prog
                          "all was backed up but for " + std::to_string(files.altered.size()) +
                              " files that are not what was kept: " + files.altered.front());
     }
-    noteOutsideBackup();
-    return {whole, files.copied, files.alreadyThere, files.bytes, false};
+    noteOutsideBackup(whole);
+    return {whole, files.copied, files.alreadyThere, files.bytes};
 }
 
-void SqliteUpkeep::noteOutsideBackup() {
+void SqliteUpkeep::noteOutsideBackup(const fs::path& folder) {
     const std::string now = core::isoText(m_kept.clock.now());
     m_kept.writer.run([&](Connection& connection) {
         WriteTransaction transaction(connection);
-        {
-            Query note(connection, "INSERT INTO meta(name, value) VALUES('last_outside_backup', ?) "
-                                   "ON CONFLICT(name) DO UPDATE SET value = excluded.value");
-            note.with(now).step();
+        for (const auto& [name, value] :
+             {std::pair{kLastOutside, now}, std::pair{kOutsideFolder, folder.string()}}) {
+            Query note(connection, "INSERT INTO meta(name, value) VALUES(?, ?) ON CONFLICT(name) "
+                                   "DO UPDATE SET value = excluded.value");
+            note.with(name).with(std::string_view{value}).step();
         }
         transaction.commit();
     });
 }
 
 std::optional<core::Instant> SqliteUpkeep::lastOutsideBackup() const {
-    const auto reader = m_kept.readers.lend();
-    Query query(*reader, "SELECT value FROM meta WHERE name = 'last_outside_backup'");
-    return query.step() ? core::instantFromIso(query.text(0)) : std::nullopt;
+    const auto noted = meta(*m_kept.readers.lend(), kLastOutside);
+    return noted ? core::instantFromIso(*noted) : std::nullopt;
+}
+
+std::optional<fs::path> SqliteUpkeep::outsideFolder() const {
+    const auto noted = meta(*m_kept.readers.lend(), kOutsideFolder);
+    return noted ? std::optional<fs::path>{*noted} : std::nullopt;
 }
 
 std::optional<core::Instant> SqliteUpkeep::lastInsideBackup() const {
     return db::lastInsideBackup(m_folder);
+}
+
+bool SqliteUpkeep::restore(const fs::path& backup, const fs::path& folder,
+                           const core::Progress& progress) {
+    return restoreWorkshop(backup, folder, m_settings, progress);
 }
 
 core::MendReport SqliteUpkeep::mendFiles(const fs::path& from, const core::Progress& progress) {

@@ -6,6 +6,7 @@
 
 #include <gtest/gtest.h>
 
+#include "core/record/safe_keeping.h"
 #include "tests/db/database_look.h"
 #include "tests/db/workshop_fixture.h"
 
@@ -82,8 +83,9 @@ TEST_F(ClockTest, aClockThatWasWrongDoesNotStopTheAutomaticBackups) {
                       [](const std::string& name) { return name.starts_with("workshop-2031-"); }),
                   std::min(i + 1, 10));
     }
-    ASSERT_TRUE(stores().upkeep.lastInsideBackup());
-    EXPECT_LT(*stores().upkeep.lastInsideBackup() - right, 24h * 14);
+    const auto last = safeKeepingOf(stores().upkeep)->lastInsideBackup();
+    ASSERT_TRUE(last);
+    EXPECT_LT(*last - right, 24h * 14);
 }
 
 // The zone of the process, put back when it goes.

@@ -1,6 +1,7 @@
 // Files that are missing or altered are put back by what they hold, from wherever they are found.
 #include <gtest/gtest.h>
 
+#include "core/record/safe_keeping.h"
 #include "tests/db/folder_look.h"
 #include "tests/db/workshop_fixture.h"
 
@@ -33,6 +34,7 @@ protected:
     Digest put(Shelf shelf, std::string_view bytes, std::string_view suffix) {
         return stores().files.put(shelf, std::as_bytes(std::span{bytes}), suffix);
     }
+    SafeKeeping& keeping() { return *safeKeepingOf(stores().upkeep); }
     [[nodiscard]] fs::path fileOf(std::size_t picture) {
         return stores().files.pathOf(Shelf::photograph, pictures[picture].digest);
     }
@@ -49,7 +51,7 @@ TEST_F(MendFilesTest, putsBackFromABackup) {
     const auto whole = test::everythingIn(folder() / "photos");
     fs::remove(fileOf(0));
     test::writeBytes(fileOf(1), "photograph !");
-    const auto report = stores().upkeep.mendFiles(temp.path() / "backup", kGoOn);
+    const auto report = keeping().mendFiles(temp.path() / "backup", kGoOn);
     EXPECT_EQ(report.mended.size(), 2U);
     EXPECT_TRUE(report.left.empty());
     EXPECT_EQ(test::everythingIn(folder() / "photos"), whole);
@@ -65,7 +67,7 @@ TEST_F(MendFilesTest, findsThemInAnyFolderUnderAnyName) {
     fs::remove(fileOf(2));
     fs::remove(stores().files.pathOf(Shelf::attachment, letter.digest));
     fs::remove(fileOf(0));
-    const auto report = stores().upkeep.mendFiles(temp.path() / "card", kGoOn);
+    const auto report = keeping().mendFiles(temp.path() / "card", kGoOn);
     EXPECT_EQ(report.mended.size(), 2U);
     ASSERT_EQ(report.left.size(), 1U);
     EXPECT_EQ(report.left[0].sentence, "The photograph \"IMG_0.jpg\" of job 2031-001 is missing.");
@@ -87,16 +89,16 @@ TEST_F(MendFilesTest, namesEachJobThatShowsTheFile) {
     EXPECT_NE((findings[0].sentence + findings[1].sentence).find("job 2031-002"),
               std::string::npos);
     test::writeBytes(temp.path() / "copy", "photograph 0");
-    EXPECT_EQ(stores().upkeep.mendFiles(temp.path(), kGoOn).mended.size(), 2U);
+    EXPECT_EQ(keeping().mendFiles(temp.path(), kGoOn).mended.size(), 2U);
 }
 
 TEST_F(MendFilesTest, canBeStoppedAndSaysSoWhereItCanNotLook) {
     fs::remove(fileOf(0));
     const auto stopped =
-        stores().upkeep.mendFiles(folder(), [](std::int64_t, std::int64_t) { return false; });
+        keeping().mendFiles(folder(), [](std::int64_t, std::int64_t) { return false; });
     EXPECT_TRUE(stopped.wasStopped);
     EXPECT_EQ(stopped.left.size(), 1U);
-    EXPECT_THROW((void)stores().upkeep.mendFiles(temp.path() / "nowhere", kGoOn), StoreError);
+    EXPECT_THROW((void)keeping().mendFiles(temp.path() / "nowhere", kGoOn), StoreError);
 }
 
 } // namespace

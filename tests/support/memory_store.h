@@ -405,49 +405,13 @@ private:
 
 class MemoryUpkeep final : public core::Upkeep {
 public:
-    std::optional<core::Instant> lastOutside;
-    std::optional<core::Instant> lastInside;
-    core::VerifyReport found;
-    core::MendReport mended;
-    std::vector<std::filesystem::path> backups; // where to
-    int steps = 1;                              // of a backup, each of which may be stopped
-
-    core::VerifyReport verify(const core::Progress&) const override { return found; }
-    core::BackupReport backup(const std::filesystem::path& folder,
-                              const core::Progress& progress) override {
-        core::BackupReport report{.folder = folder};
-        for (int i = 0; i < steps && !report.wasStopped; ++i) {
-            report.wasStopped = !progress(i, steps);
-        }
-        backups.push_back(folder);
-        return report;
+    core::VerifyReport verify(const core::Progress&) const override { return {}; }
+    core::BackupReport backup(const std::filesystem::path&, const core::Progress&) override {
+        return {};
     }
-    std::optional<core::Instant> lastOutsideBackup() const override { return lastOutside; }
-    std::optional<core::Instant> lastInsideBackup() const override { return lastInside; }
-    core::MendReport mendFiles(const std::filesystem::path&, const core::Progress&) override {
-        return mended;
-    }
+    std::optional<core::Instant> lastOutsideBackup() const override { return std::nullopt; }
     void rebuildSearch() override {}
     std::filesystem::path folder() const override { return {}; }
 };
-}
-core::BackupReport backup(const std::filesystem::path&, const core::Progress&) override {
-    return {};
-}
-std::optional<core::Instant> lastOutsideBackup() const override {
-    return std::nullopt;
-}
-std::optional<core::Instant> lastInsideBackup() const override {
-    return std::nullopt;
-}
-core::MendReport mendFiles(const std::filesystem::path&, const core::Progress&) override {
-    return {};
-}
-void rebuildSearch() override {}
-std::filesystem::path folder() const override {
-    return {};
-}
-}
-;
 
 } // namespace headcap::tests

@@ -26,6 +26,7 @@
 #include "app/shell/job_view.h"
 #include "app/shell/main_window.h"
 #include "app/shell/worklist_view.h"
+#include "tests/support/fake_keeping.h"
 #include "tests/support/sample_survey.h"
 #include "tests/support/sample_workshop.h"
 
@@ -70,12 +71,16 @@ std::vector<Scene> scenes() {
         {QStringLiteral("workshop"),
          [](app::MainWindow& window, SampleWorkshop&) { window.go({ViewId::workshop}); }},
         {QStringLiteral("backups"),
-         [](app::MainWindow& window, SampleWorkshop& sample) {
-             sample.upkeep.lastOutside = sample.clock.now() - std::chrono::hours{9 * 24};
-             sample.upkeep.lastInside = sample.clock.now() - std::chrono::minutes{5};
-             sample.settings.set(app::Setting::backupFolder,
-                                 QStringLiteral("/media/bindery-disk/backups"));
+         [](app::MainWindow& window, SampleWorkshop&) { window.go({ViewId::backups}); }},
+        {QStringLiteral("backup-due"), [](app::MainWindow&, SampleWorkshop&) {}},
+        {QStringLiteral("backup-checked"),
+         [](app::MainWindow& window, SampleWorkshop&) {
              window.go({ViewId::backups});
+             for (auto* button : window.current()->findChildren<QPushButton*>()) {
+                 if (button->text() == QStringLiteral("Check everything")) {
+                     QTest::keyClick(button, Qt::Key_Space);
+                 }
+             }
          }},
         {QStringLiteral("form-open"),
          [](app::MainWindow& window, SampleWorkshop& sample) {
@@ -168,7 +173,24 @@ void take(const Scene& scene, const QDir& folder, const QString& tone, int scale
         SampleWorkshop sample;
         addSurvey(sample);
         addPhotographs(sample);
-        app::Session session{sample.means()};
+        FakeKeeping keeping;
+        const auto days = scene.name.contains(QStringLiteral("backup")) ? 9 : 2;
+        keeping.lastOutside = sample.clock.at - std::chrono::hours{24 * days};
+        keeping.lastInside = sample.clock.at;
+        keeping.lastFolder = "/media/bindery-disk/backups";
+        keeping.found.findings = {
+            {"photograph", std::nullopt,
+             "The photograph \"orchards-spine.jpg\" of job 2031-004 is missing."},
+            {"attachment", std::nullopt,
+             "The attachment \"letter.pdf\" of job 2031-007 is not what was kept."}};
+        auto means = sample.means();
+        app::Session session{
+            {.stores = {means.stores.records, means.stores.jobs, means.stores.journal,
+                        means.stores.search, means.stores.files, keeping},
+             .clock = means.clock,
+             .ids = means.ids,
+             .prompts = means.prompts,
+             .settings = means.settings}};
         app::MainWindow window{session};
         window.resize(width, scene.isTall ? 2400 : width == 1024 ? 768 : 900);
         window.setVisible(true);

@@ -8,9 +8,7 @@
 #include <chrono>
 #include <cstdio>
 #include <cstring>
-#include <fstream>
 #include <functional>
-#include <map>
 #include <random>
 #include <string>
 #include <vector>
@@ -18,17 +16,14 @@
 #include <QApplication>
 #include <QProcess>
 #include <QTemporaryDir>
-#include <QTest>
 
 #include <fmt/format.h>
-#include <sqlite3.h>
 
-#include "app/look/dress.h"
-#include "app/session/dialog_prompts.h"
-#include "app/shell/main_window.h"
 #include "app/shell/worklist.h"
 #include "db/workshop.h"
+#include "tests/bench/workshop/bare_log.h"
 #include "tests/bench/workshop/make_workshop.h"
+#include "tests/bench/workshop/window_run.h"
 
 namespace headcap::bench {
 namespace {
@@ -56,98 +51,6 @@ struct Times {
     }
 };
 
-std::int64_t memoryMb() {
-    std::ifstream in("/proc/self/status");
-    std::string line;
-    while (std::getline(in, line)) {
-        if (line.starts_with("VmHWM:")) {
-            return std::stoll(line.substr(6)) / 1024;
-        }
-    }
-    return 0;
-}
-
-// The same rows into the same tables by the bare API, with the same durability.
-class BareLog {
-public:
-    BareLog(const fs::path& workshop, const fs::path& folder) {
-        fs::create_directories(folder);
-        const fs::path file = folder / "bare.sqlite";
-        fs::remove(file);
-        sqlite3_open(file.c_str(), &m_database);
-        run("PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL");
-        run("ATTACH '" + (workshop / "workshop.sqlite").string() + "' AS w");
-        std::vector<std::string> tables;
-        sqlite3_stmt* query = nullptr;
-        sqlite3_prepare_v2(m_database,
-                           "SELECT sql FROM w.sqlite_schema WHERE tbl_name IN ('step', "
-                           "'material_use', 'ledger_entry') AND type IN ('table', 'index') AND "
-                           "sql IS NOT NULL ORDER BY type DESC",
-                           -1, &query, nullptr);
-        while (sqlite3_step(query) == SQLITE_ROW) {
-            tables.emplace_back(reinterpret_cast<const char*>(sqlite3_column_text(query, 0)));
-        }
-        sqlite3_finalize(query);
-        for (const std::string& sql : tables) {
-            run(sql);
-        }
-        for (const char* table : {"step", "material_use", "ledger_entry"}) {
-            run(std::string{"INSERT INTO main."} + table + " SELECT * FROM w." + table);
-        }
-        run("DETACH w");
-    }
-    ~BareLog() { sqlite3_close(m_database); }
-    BareLog(const BareLog&) = delete;
-    BareLog& operator=(const BareLog&) = delete;
-
-    void add(const std::vector<core::AnyRecord>& records) {
-        run("BEGIN IMMEDIATE");
-        for (const core::AnyRecord& record : records) {
-            sqlite3_stmt* insert = statementFor(core::kindOf(record));
-            int at = 0;
-            for (const core::ColumnValue& value : core::valuesOf(record)) {
-                ++at;
-                if (const auto* number = std::get_if<std::int64_t>(&value)) {
-                    sqlite3_bind_int64(insert, at, *number);
-                } else if (const auto* text = std::get_if<std::string>(&value)) {
-                    sqlite3_bind_text(insert, at, text->data(), static_cast<int>(text->size()),
-                                      SQLITE_TRANSIENT);
-                } else {
-                    sqlite3_bind_null(insert, at);
-                }
-            }
-            if (sqlite3_step(insert) != SQLITE_DONE) {
-                std::fprintf(stderr, "bare: %s\n", sqlite3_errmsg(m_database));
-            }
-            sqlite3_reset(insert);
-        }
-        run("COMMIT");
-    }
-
-private:
-    void run(const std::string& sql) {
-        if (sqlite3_exec(m_database, sql.c_str(), nullptr, nullptr, nullptr) != SQLITE_OK) {
-            std::fprintf(stderr, "bare: %s: %s\n", sql.c_str(), sqlite3_errmsg(m_database));
-        }
-    }
-    sqlite3_stmt* statementFor(core::RecordKind kind) {
-        sqlite3_stmt*& statement = m_statements[kind];
-        if (statement == nullptr) {
-            std::string marks;
-            for (std::size_t i = 0; i < core::columnsOf(kind).size(); ++i) {
-                marks += marks.empty() ? "?" : ", ?";
-            }
-            const std::string sql =
-                fmt::format("INSERT INTO {} VALUES({})", core::nameOf(kind), marks);
-            sqlite3_prepare_v2(m_database, sql.c_str(), -1, &statement, nullptr);
-        }
-        return statement;
-    }
-
-    sqlite3* m_database = nullptr;
-    std::map<core::RecordKind, sqlite3_stmt*> m_statements;
-};
-
 struct Figures {
     std::int64_t jobs = 0;
     double megabytes = 0;
@@ -159,6 +62,7 @@ struct Figures {
     double startRatio = 0;
     std::string start;
     std::int64_t memory = 0;
+    std::string longest;
 };
 
 std::vector<core::JobLine> someJobs(core::Stores stores) {
@@ -244,59 +148,18 @@ void logSteps(core::Stores stores, const fs::path& workshop, const fs::path& scr
     figures.logStep = fmt::format("{:.2f} beside {:.2f}", ours.at(0.5), theirs.at(0.5));
 }
 
-// In a process of its own: from its start to the first useful window. Prints milliseconds and MB.
-int startOnce(QApplication& application, const QString& workshop, const Clock::time_point& begun) {
-    app::dress(application, {});
-    const auto sinceStart = [&] {
-        return std::chrono::duration<double, std::milli>(Clock::now() - begun).count();
-    };
-    if (workshop.isEmpty()) {
-        QWidget window;
-        window.resize(1440, 900);
-        window.show();
-        (void)QTest::qWaitForWindowExposed(&window);
-        (void)window.grab();
-        std::printf("%.2f %lld\n", sinceStart(), static_cast<long long>(memoryMb()));
-        return 0;
-    }
-    const core::SystemClock clock;
-    core::IdSource ids(clock);
-    db::SqliteWorkshops workshops(clock, {.makesBackups = false});
-    const auto open = workshops.open(workshop.toStdString());
-    app::DialogPrompts prompts;
-    const QTemporaryDir folder;
-    app::Settings settings(folder.filePath(QStringLiteral("settings.ini")));
-    app::Session session{{.stores = open->stores(),
-                          .clock = clock,
-                          .ids = ids,
-                          .prompts = prompts,
-                          .settings = settings}};
-    app::MainWindow window{session};
-    window.resize(1440, 900);
-    window.QWidget::show();
-    (void)QTest::qWaitForWindowExposed(&window);
-    (void)window.grab();
-    const double started = sinceStart();
-    // A while of work, for its memory.
-    for (const core::JobLine& line : open->stores().jobs.page(0, 40)) {
-        window.go({.view = app::ViewId::job, .job = line.id});
-        QCoreApplication::processEvents();
-    }
-    window.go({.view = app::ViewId::find, .words = QStringLiteral("guarded")});
-    QTest::qWait(200);
-    std::printf("%.2f %lld\n", started, static_cast<long long>(memoryMb()));
-    return 0;
+QStringList saidBy(const QStringList& words, QChar apart) {
+    QProcess program;
+    program.start(QCoreApplication::applicationFilePath(), words);
+    program.waitForFinished(-1);
+    return QString::fromUtf8(program.readAllStandardOutput()).trimmed().split(apart);
 }
 
 std::pair<double, std::int64_t> startedIn(const QString& workshop) {
     Times times;
     std::int64_t memory = 0;
     for (int i = 0; i < 7; ++i) {
-        QProcess program;
-        program.start(QCoreApplication::applicationFilePath(),
-                      {QStringLiteral("--start"), workshop});
-        program.waitForFinished(-1);
-        const auto said = QString::fromUtf8(program.readAllStandardOutput()).split(u' ');
+        const auto said = saidBy({QStringLiteral("--start"), workshop}, u' ');
         times.all.push_back(said.value(0).toDouble());
         memory = std::max<std::int64_t>(memory, said.value(1).toLongLong());
     }
@@ -328,6 +191,11 @@ Figures measure(const fs::path& folder, std::int64_t jobs) {
     figures.startRatio = ours.first / bare.first;
     figures.start = fmt::format("{:.0f} beside {:.0f}", ours.first, bare.first);
     figures.memory = ours.second;
+    const auto replay =
+        saidBy({QStringLiteral("--replay"), QString::fromStdString(workshop)}, u'|');
+    figures.longest = fmt::format("{} ({}); {} of {} over 50", replay.value(0).toStdString(),
+                                  replay.value(1).toStdString(), replay.value(2).toStdString(),
+                                  replay.value(3).toStdString());
     return figures;
 }
 
@@ -353,6 +221,8 @@ void print(const std::vector<Figures>& all) {
     row("… ratio", [](const Figures& f) { return fmt::format("{:.2f}", f.logRatio); });
     row("start beside a bare window, ms", [](const Figures& f) { return f.start; });
     row("… ratio", [](const Figures& f) { return fmt::format("{:.2f}", f.startRatio); });
+    row("longest the window was busy in an hour's work, ms",
+        [](const Figures& f) { return f.longest; });
     row("memory after 40 jobs, MB", [](const Figures& f) { return std::to_string(f.memory); });
 }
 
@@ -367,6 +237,9 @@ int main(int argc, char** argv) {
     const QStringList words = application.arguments();
     if (words.value(1) == QStringLiteral("--start")) {
         return startOnce(application, words.value(2), begun);
+    }
+    if (words.value(1) == QStringLiteral("--replay")) {
+        return replayAnHour(application, words.value(2));
     }
     std::vector<std::int64_t> sizes{1'000, 10'000};
     if (words.contains(QStringLiteral("--full"))) {
