@@ -63,6 +63,7 @@ void takeFirstPage(const fs::path& backup, const fs::path& into) {
         page[92 + i] = page[24 + i];     // the count holds
         page[32 + i] = page[36 + i] = 0; // no free pages are known
     }
+    page[18] = page[19] = 2; // in WAL mode, for there may be a WAL
     std::fstream(into, std::ios::binary | std::ios::in | std::ios::out)
         .write(page.data(), static_cast<std::streamsize>(size));
 }

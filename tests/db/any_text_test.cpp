@@ -88,7 +88,7 @@ INSTANTIATE_TEST_SUITE_P(
         std::string("'; DROP TABLE job; -- \"quoted\" `ticks` \\ back"),
         std::string("<b>bold</b> &amp; <script>alert(1)</script> %1 %n {0}"),
         std::string("e\u0301\u0323 \U0001F4D6 \uFFFD \uFEFF z\u0300\u0300\u0300")),
-    [](const auto& info) { return "text" + std::to_string(info.index); });
+    [](const auto& text) { return "text" + std::to_string(text.index); });
 
 class LongTextTest : public test::WorkshopFixture {};
 

@@ -27,15 +27,15 @@ protected:
         Change change{.sentence = "Change", .who = person.id};
         const auto some = valid.any(kind);
         if (!some || isPermanent || chance.oneIn(2)) {
-            const auto made = valid.make(kind);
+            auto made = valid.make(kind);
             if (!made) {
                 return;
             }
-            change.add(*made);
+            change.add(unsent(*std::move(made)));
         } else if (chance.oneIn(3)) {
             change.remove(some->record, some->revision);
-        } else if (const auto other = valid.remake(some->record)) {
-            change.update(*other, some->revision);
+        } else if (auto other = valid.remake(some->record)) {
+            change.update(unsent(*std::move(other)), some->revision);
         }
         const auto done =
             change.writes.empty() ? std::nullopt : std::optional{records().apply(change)};
@@ -43,6 +43,13 @@ protected:
             kinds.insert(kind);
             ++changes;
         }
+    }
+    // What was sent can't be undone.
+    static AnyRecord unsent(AnyRecord record) {
+        if (auto* proposal = std::get_if<Proposal>(&record)) {
+            proposal->sentOn.reset();
+        }
+        return record;
     }
     std::string verified() {
         std::string all;

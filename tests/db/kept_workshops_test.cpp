@@ -181,8 +181,7 @@ TEST_P(KeptWorkshop, isSalvagedThroughTheChangesOfSchema) {
     EXPECT_EQ(rowsOf(database), before);
 }
 
-INSTANTIATE_TEST_SUITE_P(Schemas, KeptWorkshop,
-                         ::testing::Range(1, db::newestVersion(db::migrations())));
+INSTANTIATE_TEST_SUITE_P(Schemas, KeptWorkshop, ::testing::Values(1, 2));
 
 } // namespace
 } // namespace headcap::core
