@@ -36,8 +36,6 @@ constexpr std::array kTable{
                 "Ctrl+2", HEADCAP_WORDS("What is on the shelf")},
     ActionEntry{ActionId::workshop, Place::everywhere, HEADCAP_WORDS("Workshop and people"),
                 "Ctrl+3", HEADCAP_WORDS("The workshop's letterhead, and who works here")},
-    ActionEntry{ActionId::backups, Place::everywhere, HEADCAP_WORDS("Backups"), "Ctrl+Shift+B",
-                HEADCAP_WORDS("When the last were made; make one, restore one, check everything")},
     ActionEntry{ActionId::otherWorkshop, Place::everywhere, HEADCAP_WORDS("Another workshop"),
                 "Ctrl+Shift+O", HEADCAP_WORDS("Saves, closes this workshop, and opens another")},
     ActionEntry{ActionId::allJobs, Place::worklist, HEADCAP_WORDS("All jobs"), "Ctrl+T",

@@ -24,7 +24,6 @@ enum class ActionId {
     worklist,
     materials,
     workshop,
-    backups,
     otherWorkshop,
     allJobs,
     toBook,

@@ -50,7 +50,6 @@ void MainWindow::addKeys() {
     on(ActionId::worklist, [this] { go({ViewId::worklist}); });
     on(ActionId::materials, [this] { go({ViewId::materials}); });
     on(ActionId::workshop, [this] { go({ViewId::workshop}); });
-    on(ActionId::backups, [this] { go({ViewId::backups}); });
     on(ActionId::back, [this] { back(); });
     on(ActionId::undo, [this] {
         if (current()->leave()) {

@@ -12,7 +12,7 @@
 
 namespace headcap::app {
 
-enum class ViewId { worklist, job, materials, find, newJob, keys, workshop, backups };
+enum class ViewId { worklist, job, materials, find, newJob, keys, workshop };
 
 struct Destination {
     ViewId view = ViewId::worklist;

@@ -1,6 +1,5 @@
 #include "app/shell/view_table.h"
 
-#include "app/shell/backup_view.h"
 #include "app/shell/find_view.h"
 #include "app/shell/job_view.h"
 #include "app/shell/keys_view.h"
@@ -30,7 +29,7 @@ const std::vector<ViewEntry>& viewTable() {
         entry<WorklistView>(ViewId::worklist),   entry<JobView>(ViewId::job),
         entry<FindView>(ViewId::find),           entry<NewJobView>(ViewId::newJob),
         entry<MaterialsView>(ViewId::materials), entry<KeysView>(ViewId::keys),
-        entry<WorkshopView>(ViewId::workshop),   entry<BackupView>(ViewId::backups),
+        entry<WorkshopView>(ViewId::workshop),
     };
     return kTable;
 }

@@ -26,8 +26,7 @@ QPushButton* quietButton(const QString& words, const QString& tip) {
 
 WorklistHead::WorklistHead(Session& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_summary(new Label(Face::body, Ink::quiet)),
-      m_due(new QWidget), m_dueWords(new Label(Face::body, Ink::open)), m_find(new QLineEdit),
-      m_newJob(new QPushButton(wordsOf(ActionId::newJob))),
+      m_find(new QLineEdit), m_newJob(new QPushButton(wordsOf(ActionId::newJob))),
       m_person(quietButton({}, tipOf(ActionId::choosePerson))),
       m_materials(quietButton(wordsOf(ActionId::materials), tipOf(ActionId::materials))),
       m_all(quietButton(wordsOf(ActionId::allJobs), tipOf(ActionId::allJobs))) {
@@ -73,20 +72,6 @@ void WorklistHead::layOut() {
     down->setSpacing(kGrid);
     down->addLayout(above);
     down->addLayout(below);
-    auto* backups = quietButton(wordsOf(ActionId::backups), tipOf(ActionId::backups));
-    connect(backups, &QPushButton::clicked, this, [this] { Q_EMIT goAsked({ViewId::backups}); });
-    auto* due = new QHBoxLayout(m_due);
-    due->setContentsMargins(0, 0, 0, 0);
-    due->addWidget(m_dueWords);
-    due->addWidget(backups);
-    due->addStretch(1);
-    down->addWidget(m_due);
-    m_due->hide();
-}
-
-void WorklistHead::setBackupDue(const QString& sentence) {
-    m_dueWords->setText(sentence);
-    m_due->setVisible(!sentence.isEmpty());
 }
 
 void WorklistHead::setInTheHouse(int jobs) {

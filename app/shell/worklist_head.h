@@ -21,8 +21,6 @@ public:
     [[nodiscard]] QLineEdit& find() { return *m_find; }
     void setInTheHouse(int jobs);
     void setTable(bool isTable); // what the button leads to
-    // That a backup is due; empty: none is.
-    void setBackupDue(const QString& sentence);
 
 Q_SIGNALS:
     void goAsked(const headcap::app::Destination& destination);
@@ -37,8 +35,6 @@ private:
 
     Session& m_session;
     Label* m_summary;
-    QWidget* m_due;
-    Label* m_dueWords;
     QLineEdit* m_find;
     QPushButton* m_newJob;
     QPushButton* m_person;

@@ -15,7 +15,6 @@
 #include "app/session/actions.h"
 #include "app/session/words.h"
 #include "app/shell/all_jobs.h"
-#include "app/shell/backup_words.h"
 #include "app/shell/slip_group.h"
 #include "app/shell/slip_sheet.h"
 #include "app/shell/worklist_head.h"
@@ -115,7 +114,6 @@ void WorklistView::refresh() {
         return;
     }
     m_head->setInTheHouse(list.inTheHouse);
-    m_head->setBackupDue(backupDueWords(m_session.stores(), m_session.clock()));
     m_slips->show(std::move(list));
     m_slips->setFilter(find().text());
     if (m_faces->currentIndex() == 1) {

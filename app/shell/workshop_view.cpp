@@ -58,11 +58,6 @@ void WorkshopView::addFolder(QVBoxLayout& down) {
     connect(other, &QPushButton::clicked, this, &View::otherWorkshopAsked);
     auto* head = new QHBoxLayout;
     head->addWidget(new Label(Face::heading, Ink::ink, tr("Where it lies")), 1);
-    auto* backups = new QPushButton(wordsOf(ActionId::backups));
-    backups->setProperty(kQuietButton, true);
-    backups->setToolTip(tipOf(ActionId::backups));
-    connect(backups, &QPushButton::clicked, this, [this] { Q_EMIT goAsked({ViewId::backups}); });
-    head->addWidget(backups);
     head->addWidget(other);
     auto* folder = new Label(Face::body, Ink::ink,
                              QString::fromStdString(m_session.stores().upkeep.folder().string()));

@@ -84,7 +84,7 @@ void measures(std::string_view bytes) {
         [](const Strength& strength) { return toText(strength); });
     (void)parseLength(bytes);
     (void)parseMoney(bytes, "EUR");
-    (void)readRoman(bytes);
+    (void)romanNumber(bytes);
 }
 
 void times(std::string_view bytes) {
@@ -158,7 +158,9 @@ void records(std::string_view bytes) {
 }
 
 void lines(std::string_view bytes) {
-    const StepLine line = readStepLine(bytes, {});
+    static const Shelf kShelf;
+    static const std::vector<Person> kPeople;
+    const StepLine line = readStepLine(bytes, {.shelf = kShelf, .people = kPeople});
     std::size_t at = 0;
     for (const LineSpan& span : line.spans) {
         if (span.begin < at || span.end < span.begin || span.end > bytes.size()) {
@@ -166,7 +168,7 @@ void lines(std::string_view bytes) {
         }
         at = span.end;
     }
-    (void)parseMixParts(bytes, {});
+    (void)parseMixParts(bytes, kShelf);
     (void)foldForSearch(bytes);
     (void)Uuid::fromText(bytes);
     (void)Digest::fromHex(bytes);

@@ -26,7 +26,6 @@
 #include "app/shell/job_view.h"
 #include "app/shell/main_window.h"
 #include "app/shell/worklist_view.h"
-#include "tests/support/fake_keeping.h"
 #include "tests/support/sample_survey.h"
 #include "tests/support/sample_workshop.h"
 
@@ -70,18 +69,6 @@ std::vector<Scene> scenes() {
          [](app::MainWindow& window, SampleWorkshop&) { window.go({ViewId::keys}); }},
         {QStringLiteral("workshop"),
          [](app::MainWindow& window, SampleWorkshop&) { window.go({ViewId::workshop}); }},
-        {QStringLiteral("backups"),
-         [](app::MainWindow& window, SampleWorkshop&) { window.go({ViewId::backups}); }},
-        {QStringLiteral("backup-due"), [](app::MainWindow&, SampleWorkshop&) {}},
-        {QStringLiteral("backup-checked"),
-         [](app::MainWindow& window, SampleWorkshop&) {
-             window.go({ViewId::backups});
-             for (auto* button : window.current()->findChildren<QPushButton*>()) {
-                 if (button->text() == QStringLiteral("Check everything")) {
-                     QTest::keyClick(button, Qt::Key_Space);
-                 }
-             }
-         }},
         {QStringLiteral("form-open"),
          [](app::MainWindow& window, SampleWorkshop& sample) {
              const auto piece = sample.file(*sample.grafting).pieces.front();
@@ -173,24 +160,7 @@ void take(const Scene& scene, const QDir& folder, const QString& tone, int scale
         SampleWorkshop sample;
         addSurvey(sample);
         addPhotographs(sample);
-        FakeKeeping keeping;
-        const auto days = scene.name.contains(QStringLiteral("backup")) ? 9 : 2;
-        keeping.lastOutside = sample.clock.at - std::chrono::hours{24 * days};
-        keeping.lastInside = sample.clock.at;
-        keeping.lastFolder = "/media/bindery-disk/backups";
-        keeping.found.findings = {
-            {"photograph", std::nullopt,
-             "The photograph \"orchards-spine.jpg\" of job 2031-004 is missing."},
-            {"attachment", std::nullopt,
-             "The attachment \"letter.pdf\" of job 2031-007 is not what was kept."}};
-        auto means = sample.means();
-        app::Session session{
-            {.stores = {means.stores.records, means.stores.jobs, means.stores.journal,
-                        means.stores.search, means.stores.files, keeping},
-             .clock = means.clock,
-             .ids = means.ids,
-             .prompts = means.prompts,
-             .settings = means.settings}};
+        app::Session session{sample.means()};
         app::MainWindow window{session};
         window.resize(width, scene.isTall ? 2400 : width == 1024 ? 768 : 900);
         window.setVisible(true);
