@@ -68,11 +68,14 @@ void trySalvage(Scene& scene, const std::string& damaged, const std::string& how
     writeBytes(scene.folder / kDatabase, damaged);
     fs::remove_all(scene.saved);
     const auto report = scene.workshops.salvage(scene.folder, scene.saved, {}, kGoOn);
-    if (!report.check.isClean()) {
-        std::string found;
-        for (const auto& finding : report.check.findings) {
+    std::string found;
+    for (const auto& finding : report.check.findings) {
+        // Where entries are lost the ledger can't balance, and says so.
+        if (report.isWhole() || finding.what != "ledger") {
             found += "  " + finding.sentence + "\n";
         }
+    }
+    if (!found.empty()) {
         scene.program.lost("soundness of what was salvaged, " + how + ":\n" + found);
     }
     const auto open = scene.workshops.open(scene.saved);
