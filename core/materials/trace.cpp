@@ -58,6 +58,17 @@ public:
                 }
             }
         }
+        const ByKey<Cutting> cuttings{m_all.cuttings};
+        for (const CutPart& part : m_all.cutParts) {
+            const Cutting* cutting = cuttings.find(part.cutting);
+            const Lot* lot = reached(part.sheet);
+            if (lot != nullptr && cutting != nullptr && cutting->job && !cutting->takenBackAt &&
+                part.kind == CutPartKind::piece) {
+                addTo(*cutting->job, [&](TracedJob& job) {
+                    job.pieces.push_back({lot, cutting, &part});
+                });
+            }
+        }
         for (auto& [job, traced] : m_traced) {
             std::ranges::stable_sort(traced.uses, {},
                                      [](const TracedUse& one) { return one.step->at; });
@@ -93,11 +104,19 @@ private:
             m_trace.lots.insert(m_trace.lots.end(), next.begin(), next.end());
             ring = std::move(next);
         }
+        for (const Lot* lot : m_reached) {
+            m_near.emplace_back(lot->id, lot);
+        }
+        std::ranges::sort(m_near, {}, &Near::first);
     }
 
+    // Among the few that were reached, not among all there are.
     const Lot* reached(const std::optional<Id<Lot>>& id) const {
-        const Lot* lot = m_lots.find(id);
-        return lot != nullptr && m_reached.contains(lot) ? lot : nullptr;
+        if (!id) {
+            return nullptr;
+        }
+        const auto at = std::ranges::lower_bound(m_near, *id, {}, &Near::first);
+        return at == m_near.end() || at->first != *id ? nullptr : at->second;
     }
 
     template <class Add>
@@ -122,7 +141,9 @@ private:
     ByKey<Item> m_items;
     ByKey<Owner> m_owners;
     ByKey<Step> m_steps;
+    using Near = std::pair<Id<Lot>, const Lot*>;
     std::set<const Lot*> m_reached;
+    std::vector<Near> m_near;
     std::map<const Job*, TracedJob> m_traced;
     LotTrace m_trace;
 };
@@ -152,6 +173,12 @@ public:
                 one(m_all.steps, use.record.step);
                 jobOf(use.record.job);
                 m_all.uses.push_back(std::move(use.record));
+            }
+            for (auto& part : allWith(m_store, &CutPart::sheet, lot)) {
+                if (one(m_all.cuttings, part.record.cutting) && m_all.cuttings.back().job) {
+                    jobOf(*m_all.cuttings.back().job);
+                }
+                m_all.cutParts.push_back(std::move(part.record));
             }
             leaves(&Facsimile::printedOn, lot);
             leaves(&Facsimile::attachedWith, lot);
