@@ -1,7 +1,9 @@
 #include "app/pages/bench_page.h"
 
 #include <QAction>
+#include <QCoreApplication>
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QPushButton>
 #include <QStackedWidget>
 #include <QVBoxLayout>
@@ -55,6 +57,7 @@ void BenchPage::layOut() {
 }
 
 void BenchPage::connectParts() {
+    m_log->installEventFilter(this);
     connect(m_lines, &OpenLines::addAsked, this, &BenchPage::startNew);
     connect(m_lines, &OpenLines::lineChosen, this, &BenchPage::start);
     connect(m_log, &RuledTable::opened, this, [this] {
@@ -92,6 +95,19 @@ void BenchPage::addKeys() {
             m_details->askReason();
         }
     });
+}
+
+// The log does not search by what is typed: letters go up, to the line at the foot.
+bool BenchPage::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::KeyPress) {
+        const QString text = static_cast<QKeyEvent*>(event)->text();
+        if (!text.isEmpty() && (text.front().isLetterOrNumber() || text == u'#')) {
+            event->ignore();
+            QCoreApplication::sendEvent(this, event);
+            return true;
+        }
+    }
+    return JobPage::eventFilter(watched, event);
 }
 
 void BenchPage::load(const core::JobFile& file) {

@@ -35,6 +35,9 @@ public:
     [[nodiscard]] StepForm& form() { return *m_form; }
     [[nodiscard]] OpenLines& lines() { return *m_lines; }
 
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
 private:
     void layOut();
     void connectParts();

@@ -5,6 +5,8 @@
 #include "app/session/actions.h"
 #include "app/session/sentences.h"
 #include "app/session/words.h"
+#include "core/treatment/approval.h"
+#include "core/treatment/line_completion.h"
 #include "core/treatment/step_line.h"
 #include "core/values/spoken_time.h"
 
@@ -73,6 +75,36 @@ std::vector<LineChip> BenchReader::read(const QString& line) const {
             {tr("by"), tr("nobody yet (%1)").arg(keyText(ActionId::choosePerson)), true});
     }
     return chips;
+}
+
+std::vector<LineOffer> BenchReader::offers(const QString& upToCursor,
+                                           const core::JobFile& file) const {
+    constexpr std::size_t kOffered = 5;
+    std::vector<std::string> awaited;
+    for (const core::ProposalLine* line : core::openLines(file)) {
+        awaited.push_back(line->technique);
+    }
+    const core::LineContext context{m_shelf, m_people};
+    const std::string line = toCore(upToCursor);
+    std::vector<LineOffer> offers;
+    for (const auto& one : core::completionsOf(line, context, awaited, kOffered)) {
+        offers.push_back(
+            {fromCore(one.text), fromCore(one.says), fromCore(core::completed(line, one))});
+    }
+    return offers;
+}
+
+std::optional<BenchLine::Scanned> BenchReader::scanned(const QString& before, const QString& word,
+                                                       const QString& after) const {
+    const core::Lot* lot = core::lotOnLabel(toCore(word.trimmed()), m_shelf);
+    if (lot == nullptr) {
+        return std::nullopt;
+    }
+    const std::string head = toCore(before);
+    const core::Dropped dropped = core::dropInto(head + toCore(after), head.size(), *lot);
+    const QString line = fromCore(dropped.line);
+    const auto cursor = fromCore(std::string_view{dropped.line}.substr(0, dropped.cursor)).size();
+    return BenchLine::Scanned{line, static_cast<int>(cursor)};
 }
 
 bool BenchReader::log(const QString& line, const core::Id<core::Job>& job) {
