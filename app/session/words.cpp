@@ -58,6 +58,22 @@ QString words(core::RecordKind value) {
         QT_TRANSLATE_NOOP("words", "the ledger entry"),
         QT_TRANSLATE_NOOP("words", "the photograph"),
         QT_TRANSLATE_NOOP("words", "the issued report"),
+        QT_TRANSLATE_NOOP("words", "the walk through the book"),
+        QT_TRANSLATE_NOOP("words", "the look at the leaf"),
+        QT_TRANSLATE_NOOP("words", "the plate called for"),
+        QT_TRANSLATE_NOOP("words", "the line of the leaf sheet"),
+        QT_TRANSLATE_NOOP("words", "the cutting"),
+        QT_TRANSLATE_NOOP("words", "the part of the cutting"),
+        QT_TRANSLATE_NOOP("words", "the recipe"),
+        QT_TRANSLATE_NOOP("words", "the part of the recipe"),
+        QT_TRANSLATE_NOOP("words", "the house value"),
+        QT_TRANSLATE_NOOP("words", "the technique of the house"),
+        QT_TRANSLATE_NOOP("words", "the clock"),
+        QT_TRANSLATE_NOOP("words", "the setting time"),
+        QT_TRANSLATE_NOOP("words", "the check of the step"),
+        QT_TRANSLATE_NOOP("words", "the row of the release list"),
+        QT_TRANSLATE_NOOP("words", "the explanation"),
+        QT_TRANSLATE_NOOP("words", "the return"),
     };
     return said(kWords, value);
 }

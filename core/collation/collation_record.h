@@ -71,6 +71,8 @@ struct CollationFinding {
     CollationDecision decision = CollationDecision::undecided;
     std::string decisionNote{};
     std::optional<Id<Person>> who;
+    std::string found{};    // as it is: where it is bound, as printed
+    std::string expected{}; // as it should be
 
     friend bool operator==(const CollationFinding&, const CollationFinding&) = default;
 };
@@ -129,7 +131,9 @@ struct Description<CollationFinding> {
                           field("on_arrival", &R::onArrival),
                           field("decision", &R::decision),
                           searched("decision_note", &R::decisionNote),
-                          field("who", &R::who)};
+                          field("who", &R::who),
+                          field("found", &R::found),
+                          field("expected", &R::expected)};
     }
 };
 

@@ -22,6 +22,10 @@ struct EnumNames<Page> {
     case RecordKind::collation:
     case RecordKind::collationFinding:
     case RecordKind::facsimile:
+    case RecordKind::walk:
+    case RecordKind::walkEntry:
+    case RecordKind::calledPlate:
+    case RecordKind::leafTask:
         return Page::collation;
     case RecordKind::examination:
     case RecordKind::finding:
@@ -34,16 +38,26 @@ struct EnumNames<Page> {
     case RecordKind::decision:
         return Page::proposal;
     case RecordKind::step:
+    case RecordKind::benchClock:
+    case RecordKind::setting:
+    case RecordKind::stepCheck:
+    case RecordKind::explanation:
         return Page::bench;
     case RecordKind::materialUse:
     case RecordKind::material:
     case RecordKind::lot:
     case RecordKind::lotPart:
     case RecordKind::ledgerEntry:
+    case RecordKind::cutting:
+    case RecordKind::cutPart:
+    case RecordKind::recipe:
+    case RecordKind::recipePart:
         return Page::materials;
     case RecordKind::photograph:
         return Page::photographs;
     case RecordKind::issuedReport:
+    case RecordKind::releaseCheck:
+    case RecordKind::handBack:
         return Page::report;
     default:
         return Page::book;

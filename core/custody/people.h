@@ -1,10 +1,13 @@
 // Who works here, who owns the books, and the workshop itself as its letterhead names it.
 #pragma once
 
+#include <cstdint>
+#include <optional>
 #include <string>
 
 #include "core/record/describe.h"
 #include "core/values/id.h"
+#include "core/values/money.h"
 
 namespace headcap::core {
 
@@ -19,6 +22,10 @@ struct Workshop {
     std::string email{};
     std::string letterheadNote{}; // membership, registration
     std::string currency = "EUR"; // ISO 4217
+    std::optional<Money> hourlyRate{};
+    std::int64_t taxPpm = 0; // 200,000 is 20 %
+    bool taxPerLine = false; // rounded by line, or once on the total
+    std::string terms{};     // what every proposal says at its foot
 
     friend bool operator==(const Workshop&, const Workshop&) = default;
 };
@@ -66,7 +73,11 @@ struct Description<Workshop> {
                           field("telephone", &R::telephone),
                           field("email", &R::email),
                           field("letterhead_note", &R::letterheadNote),
-                          field("currency", &R::currency)};
+                          field("currency", &R::currency),
+                          field("hourly_rate", &R::hourlyRate),
+                          field("tax_ppm", &R::taxPpm),
+                          field("tax_per_line", &R::taxPerLine),
+                          field("terms", &R::terms)};
     }
 };
 

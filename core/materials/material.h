@@ -54,6 +54,19 @@ struct Material {
     Reversibility reversibility = Reversibility::unknown;
     std::string caution{};
     std::string note{};
+    std::string kindKey{}; // of resources/material_kinds.json, where it was begun from one
+    std::string fibre{};
+    std::string tannage{};
+    std::optional<Strength> solids{};
+    std::optional<std::int64_t> phHundredths{}; // of a cold extract
+    std::optional<std::int64_t>
+        alkaliReserveMmolKg{}; // acid neutralised, in mmol/kg: ISO 9706 asks for 400
+    std::optional<std::int64_t> densityMgMl{};
+    std::optional<std::int64_t> stretchAcrossPpm{}; // on pasting
+    std::optional<std::int64_t> stretchAlongPpm{};
+    std::string evidence{};       // for the standard met
+    bool keptBack = false;        // rare: spent last
+    std::optional<Money> price{}; // of one of its unit
 
     friend bool operator==(const Material&, const Material&) = default;
 };
@@ -86,6 +99,10 @@ struct Lot {
     std::optional<Id<Lot>> parent; // of an offcut
     bool finished = false;         // used up or thrown away: no longer offered
     std::string note{};
+    std::optional<std::int64_t> phHundredths{};
+    std::optional<std::int64_t> alkaliReserveMmolKg{};
+    std::string evidence{}; // certificate, own test
+    bool keptBack = false;
 
     friend bool operator==(const Lot&, const Lot&) = default;
 };
@@ -142,7 +159,19 @@ struct Description<Material> {
                           field("removal", &R::removal),
                           field("reversibility", &R::reversibility),
                           field("caution", &R::caution),
-                          searched("note", &R::note)};
+                          searched("note", &R::note),
+                          field("kind_key", &R::kindKey),
+                          field("fibre", &R::fibre),
+                          field("tannage", &R::tannage),
+                          field("solids", &R::solids),
+                          field("ph_hundredths", &R::phHundredths),
+                          field("alkali_reserve_mmol_kg", &R::alkaliReserveMmolKg),
+                          field("density_mg_ml", &R::densityMgMl),
+                          field("stretch_across_ppm", &R::stretchAcrossPpm),
+                          field("stretch_along_ppm", &R::stretchAlongPpm),
+                          field("evidence", &R::evidence),
+                          field("kept_back", &R::keptBack),
+                          field("price", &R::price)};
     }
 };
 
@@ -178,7 +207,11 @@ struct Description<Lot> {
                           field("grain", &R::grain),
                           field("parent", &R::parent),
                           field("finished", &R::finished),
-                          searched("note", &R::note)};
+                          searched("note", &R::note),
+                          field("ph_hundredths", &R::phHundredths),
+                          field("alkali_reserve_mmol_kg", &R::alkaliReserveMmolKg),
+                          field("evidence", &R::evidence),
+                          field("kept_back", &R::keptBack)};
     }
 };
 

@@ -16,17 +16,23 @@
 #include <tl/expected.hpp>
 
 #include "core/collation/collation_record.h"
+#include "core/collation/walk_record.h"
 #include "core/custody/custody.h"
 #include "core/custody/item.h"
 #include "core/custody/job.h"
 #include "core/custody/people.h"
+#include "core/custody/release_record.h"
 #include "core/facsimile/facsimile.h"
+#include "core/materials/cutting_record.h"
 #include "core/materials/ledger_entry.h"
 #include "core/materials/material.h"
+#include "core/materials/recipe_record.h"
 #include "core/photo/photograph.h"
 #include "core/record/record_ref.h"
 #include "core/report/issued_report.h"
 #include "core/survey/finding.h"
+#include "core/treatment/bench_record.h"
+#include "core/treatment/house_technique.h"
 #include "core/treatment/proposal.h"
 #include "core/treatment/step.h"
 
@@ -36,7 +42,10 @@ using AnyRecord =
     std::variant<Workshop, Person, Owner, Item, Work, Job, StateChange, Piece, CustodyMove, Hazard,
                  Notice, FollowUp, Attachment, Examination, Finding, Test, Collation,
                  CollationFinding, Facsimile, Proposal, ProposalOption, ProposalLine, Decision,
-                 Step, MaterialUse, Material, Lot, LotPart, LedgerEntry, Photograph, IssuedReport>;
+                 Step, MaterialUse, Material, Lot, LotPart, LedgerEntry, Photograph, IssuedReport,
+                 Walk, WalkEntry, CalledPlate, LeafTask, Cutting, CutPart, Recipe, RecipePart,
+                 HouseValue, HouseTechnique, BenchClock, Setting, StepCheck, ReleaseCheck,
+                 Explanation, HandBack>;
 
 static_assert(std::variant_size_v<AnyRecord> == kRecordKindCount);
 

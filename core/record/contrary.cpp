@@ -47,6 +47,16 @@ std::vector<Write> contrary(const Step& step, const TakingBack& taking) {
     return one(Write::What::update, struck);
 }
 
+std::vector<Write> contrary(const Cutting& cutting, const TakingBack& taking) {
+    if (cutting.takenBackAt) {
+        return {};
+    }
+    Cutting back = cutting;
+    back.takenBackAt = taking.at;
+    back.takenBackBy = taking.who;
+    return one(Write::What::update, back);
+}
+
 std::vector<Write> contrary(const LedgerEntry& entry, const TakingBack& taking, IdSource& keys) {
     return one(Write::What::add, LedgerEntry{.id = keys.next<LedgerEntry>(),
                                              .lot = entry.lot,
@@ -105,6 +115,9 @@ std::vector<Write> contraryOf(const AnyRecord& record, const JournalEntry& entry
     HEADCAP_CONTRACT(isPermanent(refOf(record)));
     if (const auto* step = std::get_if<Step>(&record)) {
         return contrary(*step, taking);
+    }
+    if (const auto* cutting = std::get_if<Cutting>(&record)) {
+        return contrary(*cutting, taking);
     }
     if (const auto* line = std::get_if<LedgerEntry>(&record)) {
         return contrary(*line, taking, keys);

@@ -209,6 +209,20 @@ std::optional<JobFile> loadJobFile(const RecordStore& store, const Id<Job>& id) 
     load.ofJob(file.uses);
     load.ofJob(file.photographs);
     load.ofJob(file.reports);
+    load.ofJob(file.walks);
+    load.ofJob(file.walkEntries);
+    load.ofJob(file.plates);
+    load.ofJob(file.leafTasks);
+    load.ofJob(file.cuttings);
+    load.ofJob(file.clocks);
+    load.ofJob(file.settings);
+    load.ofJob(file.stepChecks);
+    load.ofJob(file.releaseChecks);
+    load.ofJob(file.explanations);
+    load.ofJob(file.handBacks);
+    std::ranges::stable_sort(file.walkEntries, {}, &WalkEntry::position);
+    std::ranges::stable_sort(file.plates, {}, &CalledPlate::position);
+    std::ranges::stable_sort(file.leafTasks, {}, &LeafTask::position);
     std::stable_sort(file.steps.begin(), file.steps.end(),
                      [](const Step& a, const Step& b) { return a.at < b.at; });
     std::stable_sort(file.photographs.begin(), file.photographs.end(),

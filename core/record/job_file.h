@@ -43,6 +43,17 @@ struct JobFile {
     std::vector<MaterialUse> uses{};
     std::vector<Photograph> photographs{};
     std::vector<IssuedReport> reports{};
+    std::vector<Walk> walks{};            // each person's own
+    std::vector<WalkEntry> walkEntries{}; // of all walks, by their place in the book
+    std::vector<CalledPlate> plates{};    // in the order they are called for
+    std::vector<LeafTask> leafTasks{};
+    std::vector<Cutting> cuttings{}; // those taken back among them
+    std::vector<BenchClock> clocks{};
+    std::vector<Setting> settings{};
+    std::vector<StepCheck> stepChecks{};
+    std::vector<ReleaseCheck> releaseChecks{};
+    std::vector<Explanation> explanations{};
+    std::vector<HandBack> handBacks{};
 
     // The lots the job names, those they were mixed from or cut off through any number of steps,
     // with their kinds, parts and the whole ledger of each.

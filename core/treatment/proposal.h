@@ -32,6 +32,13 @@ struct Proposal {
     std::string risks{};
     std::optional<Day> sentOn{};
     std::string note{};
+    std::int64_t taxPpm = 0; // 200,000 is 20 %
+    bool taxPerLine = false;
+    std::optional<Money> deposit{};
+    std::optional<Money> insuredValue{};
+    std::optional<Day> validUntil{};
+    std::optional<Day> startOn{};
+    std::optional<Day> readyOn{};
 
     friend bool operator==(const Proposal&, const Proposal&) = default;
 };
@@ -60,6 +67,8 @@ struct ProposalLine {
     std::string materials{};
     Minutes minutes{0};
     std::optional<Money> price{};
+    std::int64_t count = 1; // of what the technique is done to
+    std::optional<Money> materialsCost{};
 
     friend bool operator==(const ProposalLine&, const ProposalLine&) = default;
 };
@@ -76,6 +85,7 @@ struct Decision {
     Day onDay;
     DecisionMeans means = DecisionMeans::email;
     std::string note{};
+    std::optional<Money> limit{}; // not to be gone above without asking
 
     friend bool operator==(const Decision&, const Decision&) = default;
 };
@@ -107,7 +117,14 @@ struct Description<Proposal> {
                           field("not_included", &R::notIncluded),
                           field("risks", &R::risks),
                           field("sent_on", &R::sentOn),
-                          field("note", &R::note)};
+                          field("note", &R::note),
+                          field("tax_ppm", &R::taxPpm),
+                          field("tax_per_line", &R::taxPerLine),
+                          field("deposit", &R::deposit),
+                          field("insured_value", &R::insuredValue),
+                          field("valid_until", &R::validUntil),
+                          field("start_on", &R::startOn),
+                          field("ready_on", &R::readyOn)};
     }
 };
 
@@ -143,7 +160,9 @@ struct Description<ProposalLine> {
                           searched("description", &R::description),
                           field("materials", &R::materials),
                           field("minutes", &R::minutes),
-                          field("price", &R::price)};
+                          field("price", &R::price),
+                          field("count", &R::count),
+                          field("materials_cost", &R::materialsCost)};
     }
 };
 
@@ -163,7 +182,8 @@ struct Description<Decision> {
                           field("authority", &R::authority),
                           field("on_day", &R::onDay),
                           field("means", &R::means),
-                          field("note", &R::note)};
+                          field("note", &R::note),
+                          field("limit", &R::limit)};
     }
 };
 

@@ -2,6 +2,7 @@
 // deleted: it can be struck, or corrected by a further one.
 #pragma once
 
+#include <cstdint>
 #include <optional>
 #include <string>
 
@@ -45,6 +46,10 @@ struct Step {
     std::optional<Instant> struckAt{};
     std::optional<Id<Person>> struckBy;
     std::string struckWhy{};
+    std::optional<std::int64_t> temperatureTenthsC{};
+    std::optional<std::int64_t> humidityPercent{};
+    std::string concentration{};
+    std::string pressure{};
 
     friend bool operator==(const Step&, const Step&) = default;
 };
@@ -103,7 +108,11 @@ struct Description<Step> {
                           field("corrects", &R::corrects),
                           field("struck_at", &R::struckAt),
                           field("struck_by", &R::struckBy),
-                          field("struck_why", &R::struckWhy)};
+                          field("struck_why", &R::struckWhy),
+                          field("temperature_tenths_c", &R::temperatureTenthsC),
+                          field("humidity_percent", &R::humidityPercent),
+                          field("concentration", &R::concentration),
+                          field("pressure", &R::pressure)};
     }
 };
 
