@@ -8,6 +8,7 @@
 #include "core/treatment/approval.h"
 #include "core/treatment/line_completion.h"
 #include "core/treatment/step_line.h"
+#include "core/values/decimal.h"
 #include "core/values/spoken_time.h"
 
 namespace headcap::app {
@@ -63,6 +64,19 @@ std::vector<LineChip> BenchReader::read(const QString& line) const {
     }
     if (said.sets) {
         chips.push_back({tr("sets"), fromCore(core::toText(*said.sets))});
+    }
+    QStringList conditions;
+    if (said.temperatureTenthsC) {
+        conditions << fromCore(core::decimalText(*said.temperatureTenthsC, 1)) +
+                          QStringLiteral(" °C");
+    }
+    if (said.humidityPercent) {
+        conditions << tr("%1 % RH").arg(*said.humidityPercent);
+    }
+    conditions << fromCore(said.concentration) << fromCore(said.pressure);
+    conditions.removeAll({});
+    if (!conditions.isEmpty()) {
+        chips.push_back({tr("at"), conditions.join(QStringLiteral(", "))});
     }
     const auto who = said.person ? said.person : m_session.person();
     for (const core::Person& person : m_people) {
