@@ -13,7 +13,8 @@ std::string whyNot(const core::PlanFileError& error) {
     case core::PlanFileFault::notJson:
         return "the plan is not JSON from byte " + std::to_string(error.at) + " on.";
     case core::PlanFileFault::wrongType:
-        return place + " is of the wrong kind: a measure is a number of millimetres, a name is text.";
+        return place +
+               " is of the wrong kind: a measure is a number of millimetres, a name is text.";
     case core::PlanFileFault::missing:
         return place + " is missing.";
     case core::PlanFileFault::unknownField:

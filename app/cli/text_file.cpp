@@ -9,9 +9,8 @@ namespace headcap::app::cli {
 std::string textOf(const QString& path) {
     QFile file{path};
     if (!file.open(QIODevice::ReadOnly)) {
-        throw Failure{Exit::inputUnusable,
-                      path.toStdString() + " could not be read: " +
-                          file.errorString().toStdString() + "."};
+        throw Failure{Exit::inputUnusable, path.toStdString() + " could not be read: " +
+                                               file.errorString().toStdString() + "."};
     }
     std::string text = file.readAll().toStdString();
     if (text.starts_with("\xEF\xBB\xBF")) {

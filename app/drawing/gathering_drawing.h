@@ -18,8 +18,8 @@ namespace headcap::app {
 
 struct GatheringDrawing {
     const Colours& colours;
-    QFont refs;  // of the references
-    QFont words; // of the words over them
+    QFont refs;                          // of the references
+    QFont words;                         // of the words over them
     std::optional<std::size_t> looked{}; // the leaf being looked at
 };
 

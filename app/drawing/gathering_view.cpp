@@ -51,13 +51,17 @@ void GatheringView::setCurrent(std::size_t index) {
     update();
 }
 
-int GatheringView::perRow(int width) const { return std::max(1, width / kStation); }
+int GatheringView::perRow(int width) const {
+    return std::max(1, width / kStation);
+}
 
 int GatheringView::rowHeight() const {
     return QFontMetrics{faceFont(Face::formula)}.height() + 5 * kGrid;
 }
 
-QSize GatheringView::sizeHint() const { return {12 * kStation, heightForWidth(12 * kStation)}; }
+QSize GatheringView::sizeHint() const {
+    return {12 * kStation, heightForWidth(12 * kStation)};
+}
 
 int GatheringView::heightForWidth(int width) const {
     const int count = static_cast<int>(m_pictures.size());
@@ -108,8 +112,8 @@ void GatheringView::paintEvent(QPaintEvent*) {
     if (m_current >= m_pictures.size()) {
         return;
     }
-    const QRectF area{0.0, static_cast<double>(height() - kDrawing),
-                      static_cast<double>(width()), static_cast<double>(kDrawing)};
+    const QRectF area{0.0, static_cast<double>(height() - kDrawing), static_cast<double>(width()),
+                      static_cast<double>(kDrawing)};
     drawGathering(painter, area, m_pictures[m_current],
                   {.colours = coloursFor(palette()),
                    .refs = faceFont(Face::formula),

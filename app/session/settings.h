@@ -17,7 +17,7 @@ enum class Setting {
     workshop,     // folder opened last
     windowPlace,  // geometry
     marginFolded, // the margin of a job
-    stepDrafts, // by job: a step that is written and not yet logged
+    stepDrafts,   // by job: a step that is written and not yet logged
     worklistAsTable,
 };
 

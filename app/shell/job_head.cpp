@@ -1,5 +1,6 @@
 #include "app/shell/job_head.h"
 
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QPainter>
 #include <QPushButton>

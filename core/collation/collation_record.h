@@ -96,8 +96,8 @@ template <>
 struct Description<Collation> {
     static constexpr std::string_view kKind = "collation";
     static constexpr Permanence kPermanence = Permanence::editable;
+    template <class R = Collation>
     static constexpr auto fields() {
-        using R = Collation;
         return std::tuple{field("id", &R::id),
                           field("job", &R::job),
                           field("part", &R::part),
@@ -120,8 +120,8 @@ template <>
 struct Description<CollationFinding> {
     static constexpr std::string_view kKind = "collation_finding";
     static constexpr Permanence kPermanence = Permanence::editable;
+    template <class R = CollationFinding>
     static constexpr auto fields() {
-        using R = CollationFinding;
         return std::tuple{field("id", &R::id),
                           field("job", &R::job),
                           field("part", &R::part),

@@ -34,8 +34,8 @@ std::vector<LeafState> statesOf(const LaidBook& book, const std::vector<Collatio
     }
     const auto mark = [&](const std::string& place, LeafState state) {
         const auto set = parseLeafSet(place);
-        const auto located = set ? locate(book, *set)
-                                 : tl::expected<LocatedSet, PlaceError>{LocatedSet{}};
+        const auto located =
+            set ? locate(book, *set) : tl::expected<LocatedSet, PlaceError>{LocatedSet{}};
         if (located) {
             for (const std::size_t leaf : located->leaves) {
                 states[leaf] = state;
@@ -48,8 +48,8 @@ std::vector<LeafState> statesOf(const LaidBook& book, const std::vector<Collatio
         }
     }
     for (const Facsimile& leaf : facsimiles) {
-        mark(leaf.place, leaf.kind == SuppliedKind::facsimile ? LeafState::facsimile
-                                                              : LeafState::supplied);
+        mark(leaf.place,
+             leaf.kind == SuppliedKind::facsimile ? LeafState::facsimile : LeafState::supplied);
     }
     return states;
 }
@@ -59,17 +59,17 @@ void addStubs(PicturedGathering& picture, const Gathering& gathering,
               const std::vector<int>& positions) {
     std::vector<int> at = positions;
     for (const int cancelled : gathering.cancelled) {
-        const auto before = std::find_if(at.begin(), at.end(),
-                                         [&](int position) { return position > cancelled; });
+        const auto before =
+            std::find_if(at.begin(), at.end(), [&](int position) { return position > cancelled; });
         const auto index = static_cast<std::size_t>(before - at.begin());
         for (PicturedLeaf& leaf : picture.leaves) {
             if (leaf.conjugate && *leaf.conjugate >= index) {
                 ++*leaf.conjugate;
             }
         }
-        picture.leaves.insert(picture.leaves.begin() + static_cast<std::ptrdiff_t>(index),
-                              {.ref = picture.signature + std::to_string(cancelled),
-                               .state = LeafState::cancelled});
+        picture.leaves.insert(
+            picture.leaves.begin() + static_cast<std::ptrdiff_t>(index),
+            {.ref = picture.signature + std::to_string(cancelled), .state = LeafState::cancelled});
         at.insert(before, cancelled);
     }
 }

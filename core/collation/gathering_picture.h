@@ -16,8 +16,8 @@ namespace headcap::core {
 enum class LeafState {
     present,
     lacking,
-    loose,     // in the book, but not held by its fold
-    misbound,  // in the book, not where it belongs
+    loose,    // in the book, but not held by its fold
+    misbound, // in the book, not where it belongs
     facsimile,
     supplied,  // an original leaf from another copy
     cancelled, // taken out by the printer: a stub

@@ -121,8 +121,8 @@ template <>
 struct Description<Walk> {
     static constexpr std::string_view kKind = "walk";
     static constexpr Permanence kPermanence = Permanence::editable;
+    template <class R = Walk>
     static constexpr auto fields() {
-        using R = Walk;
         return std::tuple{field("id", &R::id),
                           field("job", &R::job),
                           field("part", &R::part),
@@ -140,8 +140,8 @@ template <>
 struct Description<WalkEntry> {
     static constexpr std::string_view kKind = "walk_entry";
     static constexpr Permanence kPermanence = Permanence::editable;
+    template <class R = WalkEntry>
     static constexpr auto fields() {
-        using R = WalkEntry;
         return std::tuple{field("id", &R::id),
                           field("job", &R::job),
                           field("walk", &R::walk),
@@ -168,8 +168,8 @@ template <>
 struct Description<CalledPlate> {
     static constexpr std::string_view kKind = "called_plate";
     static constexpr Permanence kPermanence = Permanence::editable;
+    template <class R = CalledPlate>
     static constexpr auto fields() {
-        using R = CalledPlate;
         return std::tuple{field("id", &R::id),
                           field("job", &R::job),
                           field("part", &R::part),
@@ -187,8 +187,8 @@ template <>
 struct Description<LeafTask> {
     static constexpr std::string_view kKind = "leaf_task";
     static constexpr Permanence kPermanence = Permanence::editable;
+    template <class R = LeafTask>
     static constexpr auto fields() {
-        using R = LeafTask;
         return std::tuple{field("id", &R::id),
                           field("job", &R::job),
                           field("part", &R::part),

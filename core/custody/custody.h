@@ -140,8 +140,8 @@ template <>
 struct Description<Piece> {
     static constexpr std::string_view kKind = "piece";
     static constexpr Permanence kPermanence = Permanence::editable;
+    template <class R = Piece>
     static constexpr auto fields() {
-        using R = Piece;
         return std::tuple{field("id", &R::id),          field("job", &R::job),
                           field("count", &R::count),    searched("what", &R::what),
                           field("kept_at", &R::keptAt), field("returned", &R::returned)};
@@ -152,8 +152,8 @@ template <>
 struct Description<CustodyMove> {
     static constexpr std::string_view kKind = "custody_move";
     static constexpr Permanence kPermanence = Permanence::permanent;
+    template <class R = CustodyMove>
     static constexpr auto fields() {
-        using R = CustodyMove;
         return std::tuple{field("id", &R::id),
                           field("job", &R::job),
                           field("at", &R::at),
@@ -168,8 +168,8 @@ template <>
 struct Description<Hazard> {
     static constexpr std::string_view kKind = "hazard";
     static constexpr Permanence kPermanence = Permanence::editable;
+    template <class R = Hazard>
     static constexpr auto fields() {
-        using R = Hazard;
         return std::tuple{
             field("id", &R::id),        field("item", &R::item),   searched("term", &R::term),
             field("state", &R::state),  field("place", &R::place), field("method", &R::method),
@@ -181,8 +181,8 @@ template <>
 struct Description<Notice> {
     static constexpr std::string_view kKind = "notice";
     static constexpr Permanence kPermanence = Permanence::editable;
+    template <class R = Notice>
     static constexpr auto fields() {
-        using R = Notice;
         return std::tuple{field("id", &R::id),
                           field("job", &R::job),
                           field("subject", &R::subject),
@@ -200,8 +200,8 @@ template <>
 struct Description<FollowUp> {
     static constexpr std::string_view kKind = "follow_up";
     static constexpr Permanence kPermanence = Permanence::editable;
+    template <class R = FollowUp>
     static constexpr auto fields() {
-        using R = FollowUp;
         return std::tuple{field("id", &R::id),          field("job", &R::job),
                           searched("what", &R::what),   field("due_on", &R::dueOn),
                           searched("why", &R::why),     field("who", &R::who),
@@ -213,8 +213,8 @@ template <>
 struct Description<Attachment> {
     static constexpr std::string_view kKind = "attachment";
     static constexpr Permanence kPermanence = Permanence::editable;
+    template <class R = Attachment>
     static constexpr auto fields() {
-        using R = Attachment;
         return std::tuple{field("id", &R::id),
                           field("job", &R::job),
                           field("subject", &R::subject),

@@ -66,8 +66,8 @@ template <>
 struct Description<Item> {
     static constexpr std::string_view kKind = "item";
     static constexpr Permanence kPermanence = Permanence::editable;
+    template <class R = Item>
     static constexpr auto fields() {
-        using R = Item;
         return std::tuple{field("id", &R::id),
                           field("owner", &R::owner),
                           field("part_of", &R::partOf),
@@ -94,8 +94,8 @@ template <>
 struct Description<Work> {
     static constexpr std::string_view kKind = "work";
     static constexpr Permanence kPermanence = Permanence::editable;
+    template <class R = Work>
     static constexpr auto fields() {
-        using R = Work;
         return std::tuple{field("id", &R::id),
                           field("item", &R::item),
                           field("position", &R::position),

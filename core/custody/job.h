@@ -84,8 +84,8 @@ template <>
 struct Description<Job> {
     static constexpr std::string_view kKind = "job";
     static constexpr Permanence kPermanence = Permanence::editable;
+    template <class R = Job>
     static constexpr auto fields() {
-        using R = Job;
         return std::tuple{field("id", &R::id),
                           searched("number", &R::number),
                           field("item", &R::item),
@@ -109,8 +109,8 @@ template <>
 struct Description<StateChange> {
     static constexpr std::string_view kKind = "state_change";
     static constexpr Permanence kPermanence = Permanence::permanent;
+    template <class R = StateChange>
     static constexpr auto fields() {
-        using R = StateChange;
         return std::tuple{field("id", &R::id),
                           field("job", &R::job),
                           field("from_state", &R::fromState),

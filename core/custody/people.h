@@ -65,8 +65,8 @@ template <>
 struct Description<Workshop> {
     static constexpr std::string_view kKind = "workshop";
     static constexpr Permanence kPermanence = Permanence::editable;
+    template <class R = Workshop>
     static constexpr auto fields() {
-        using R = Workshop;
         return std::tuple{field("id", &R::id),
                           field("name", &R::name),
                           field("address", &R::address),
@@ -85,8 +85,8 @@ template <>
 struct Description<Person> {
     static constexpr std::string_view kKind = "person";
     static constexpr Permanence kPermanence = Permanence::editable;
+    template <class R = Person>
     static constexpr auto fields() {
-        using R = Person;
         return std::tuple{
             field("id", &R::id),     searched("name", &R::name),  field("initials", &R::initials),
             field("role", &R::role), field("active", &R::active), field("note", &R::note)};
@@ -97,8 +97,8 @@ template <>
 struct Description<Owner> {
     static constexpr std::string_view kKind = "owner";
     static constexpr Permanence kPermanence = Permanence::editable;
+    template <class R = Owner>
     static constexpr auto fields() {
-        using R = Owner;
         return std::tuple{field("id", &R::id),
                           field("kind", &R::kind),
                           searched("name", &R::name),

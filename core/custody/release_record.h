@@ -34,8 +34,8 @@ struct ReleaseCheck {
 struct Explanation {
     Id<Explanation> id;
     Id<Job> job;
-    RecordRef subject; // the step, line or other record it speaks of
-    std::string rule{};  // of the audit, where it answers one
+    RecordRef subject;  // the step, line or other record it speaks of
+    std::string rule{}; // of the audit, where it answers one
     std::string text{};
     std::optional<Id<Person>> who;
     Instant at;
@@ -70,8 +70,8 @@ template <>
 struct Description<ReleaseCheck> {
     static constexpr std::string_view kKind = "release_check";
     static constexpr Permanence kPermanence = Permanence::editable;
+    template <class R = ReleaseCheck>
     static constexpr auto fields() {
-        using R = ReleaseCheck;
         return std::tuple{field("id", &R::id),      field("job", &R::job),
                           field("key", &R::key),    field("answer", &R::answer),
                           searched("why", &R::why), field("who", &R::who),
@@ -83,8 +83,8 @@ template <>
 struct Description<Explanation> {
     static constexpr std::string_view kKind = "explanation";
     static constexpr Permanence kPermanence = Permanence::editable;
+    template <class R = Explanation>
     static constexpr auto fields() {
-        using R = Explanation;
         return std::tuple{
             field("id", &R::id),     field("job", &R::job),      field("subject", &R::subject),
             field("rule", &R::rule), searched("text", &R::text), field("who", &R::who),
@@ -96,8 +96,8 @@ template <>
 struct Description<HandBack> {
     static constexpr std::string_view kKind = "hand_back";
     static constexpr Permanence kPermanence = Permanence::editable;
+    template <class R = HandBack>
     static constexpr auto fields() {
-        using R = HandBack;
         return std::tuple{field("id", &R::id),
                           field("job", &R::job),
                           field("on_day", &R::onDay),

@@ -28,8 +28,8 @@ std::vector<WorkPiece> casePieces(const MeasuredBook& book, const WorkHouseValue
     const FigureSource source =
         isAsPublished(house) ? FigureSource::published : FigureSource::house;
     return {
-        {PieceUse::board, PieceStock::board, sizes.boardWidth, sizes.height, 2, GrainWay::alongHeight,
-         false, source},
+        {PieceUse::board, PieceStock::board, sizes.boardWidth, sizes.height, 2,
+         GrainWay::alongHeight, false, source},
         {PieceUse::spinePiece, PieceStock::board, sizes.spineWidth, sizes.height, 1,
          GrainWay::alongHeight, false, source},
         {PieceUse::cover, PieceStock::cloth, sizes.coverWidth, sizes.coverHeight, 1,

@@ -66,8 +66,8 @@ template <>
 struct Description<Facsimile> {
     static constexpr std::string_view kKind = "facsimile";
     static constexpr Permanence kPermanence = Permanence::editable;
+    template <class R = Facsimile>
     static constexpr auto fields() {
-        using R = Facsimile;
         return std::tuple{field("id", &R::id),
                           field("job", &R::job),
                           field("part", &R::part),

@@ -55,8 +55,8 @@ template <>
 struct Description<Cutting> {
     static constexpr std::string_view kKind = "cutting";
     static constexpr Permanence kPermanence = Permanence::permanent;
+    template <class R = Cutting>
     static constexpr auto fields() {
-        using R = Cutting;
         return std::tuple{field("id", &R::id),
                           field("job", &R::job),
                           field("at", &R::at),
@@ -72,8 +72,8 @@ template <>
 struct Description<CutPart> {
     static constexpr std::string_view kKind = "cut_part";
     static constexpr Permanence kPermanence = Permanence::permanent;
+    template <class R = CutPart>
     static constexpr auto fields() {
-        using R = CutPart;
         return std::tuple{field("id", &R::id),       field("cutting", &R::cutting),
                           field("sheet", &R::sheet), field("sheet_number", &R::sheetNumber),
                           field("kind", &R::kind),   searched("name", &R::name),

@@ -54,8 +54,8 @@ template <>
 struct Description<LedgerEntry> {
     static constexpr std::string_view kKind = "ledger_entry";
     static constexpr Permanence kPermanence = Permanence::permanent;
+    template <class R = LedgerEntry>
     static constexpr auto fields() {
-        using R = LedgerEntry;
         return std::tuple{field("id", &R::id),     field("lot", &R::lot),
                           field("at", &R::at),     field("who", &R::who),
                           field("kind", &R::kind), field("amount", &R::amount),

@@ -145,8 +145,8 @@ template <>
 struct Description<Material> {
     static constexpr std::string_view kKind = "material";
     static constexpr Permanence kPermanence = Permanence::editable;
+    template <class R = Material>
     static constexpr auto fields() {
-        using R = Material;
         return std::tuple{field("id", &R::id),
                           searched("name", &R::name),
                           field("kind", &R::kind),
@@ -179,8 +179,8 @@ template <>
 struct Description<Lot> {
     static constexpr std::string_view kKind = "lot";
     static constexpr Permanence kPermanence = Permanence::editable;
+    template <class R = Lot>
     static constexpr auto fields() {
-        using R = Lot;
         return std::tuple{field("id", &R::id),
                           searched("number", &R::number),
                           field("material", &R::material),
@@ -219,8 +219,8 @@ template <>
 struct Description<LotPart> {
     static constexpr std::string_view kKind = "lot_part";
     static constexpr Permanence kPermanence = Permanence::editable;
+    template <class R = LotPart>
     static constexpr auto fields() {
-        using R = LotPart;
         return std::tuple{field("id", &R::id), field("lot", &R::lot), field("source", &R::source),
                           field("amount", &R::amount)};
     }

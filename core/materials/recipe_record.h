@@ -55,8 +55,8 @@ template <>
 struct Description<Recipe> {
     static constexpr std::string_view kKind = "recipe";
     static constexpr Permanence kPermanence = Permanence::editable;
+    template <class R = Recipe>
     static constexpr auto fields() {
-        using R = Recipe;
         return std::tuple{field("id", &R::id),
                           searched("name", &R::name),
                           field("makes", &R::makes),
@@ -74,8 +74,8 @@ template <>
 struct Description<RecipePart> {
     static constexpr std::string_view kKind = "recipe_part";
     static constexpr Permanence kPermanence = Permanence::editable;
+    template <class R = RecipePart>
     static constexpr auto fields() {
-        using R = RecipePart;
         return std::tuple{field("id", &R::id),
                           field("recipe", &R::recipe),
                           field("position", &R::position),
@@ -89,8 +89,8 @@ template <>
 struct Description<HouseValue> {
     static constexpr std::string_view kKind = "house_value";
     static constexpr Permanence kPermanence = Permanence::editable;
+    template <class R = HouseValue>
     static constexpr auto fields() {
-        using R = HouseValue;
         return std::tuple{field("id", &R::id), field("key", &R::key), field("value", &R::value),
                           field("source", &R::source), field("note", &R::note)};
     }

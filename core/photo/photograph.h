@@ -63,8 +63,8 @@ template <>
 struct Description<Photograph> {
     static constexpr std::string_view kKind = "photograph";
     static constexpr Permanence kPermanence = Permanence::editable;
+    template <class R = Photograph>
     static constexpr auto fields() {
-        using R = Photograph;
         return std::tuple{field("id", &R::id),
                           field("job", &R::job),
                           field("part", &R::part),

@@ -24,7 +24,8 @@ struct TakingBack {
 
 // What is written when this permanent record, added by the entry and as it stands now, is taken
 // back: a step is struck; a ledger entry or move has its contrary; a cutting says that it was taken
-// back; a use of material and a check go with their step, the parts of a cutting with it. Keys come from `keys`.
+// back; a use of material and a check go with their step, the parts of a cutting with it. Keys come
+// from `keys`.
 [[nodiscard]] std::vector<Write> contraryOf(const AnyRecord& record, const JournalEntry& entry,
                                             const TakingBack& taking, IdSource& keys);
 

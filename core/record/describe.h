@@ -37,7 +37,8 @@ enum class Permanence {
 // Specialised beside each record:
 //   static constexpr std::string_view kKind;
 //   static constexpr Permanence kPermanence;
-//   static constexpr auto fields();   // std::tuple of Field, the key first
+//   template <class R = Record>         // so that only a source that reads them compiles them
+//   static constexpr auto fields();     // std::tuple of Field, the key first
 template <class Record>
 struct Description;
 

@@ -35,8 +35,8 @@ template <>
 struct Description<IssuedReport> {
     static constexpr std::string_view kKind = "issued_report";
     static constexpr Permanence kPermanence = Permanence::permanent;
+    template <class R = IssuedReport>
     static constexpr auto fields() {
-        using R = IssuedReport;
         return std::tuple{field("id", &R::id),
                           field("job", &R::job),
                           field("version", &R::version),

@@ -86,8 +86,8 @@ template <>
 struct Description<Examination> {
     static constexpr std::string_view kKind = "examination";
     static constexpr Permanence kPermanence = Permanence::editable;
+    template <class R = Examination>
     static constexpr auto fields() {
-        using R = Examination;
         return std::tuple{field("id", &R::id),
                           field("job", &R::job),
                           field("part", &R::part),
@@ -102,8 +102,8 @@ template <>
 struct Description<Finding> {
     static constexpr std::string_view kKind = "finding";
     static constexpr Permanence kPermanence = Permanence::editable;
+    template <class R = Finding>
     static constexpr auto fields() {
-        using R = Finding;
         return std::tuple{field("id", &R::id),
                           field("job", &R::job),
                           field("part", &R::part),
@@ -125,8 +125,8 @@ template <>
 struct Description<Test> {
     static constexpr std::string_view kKind = "test";
     static constexpr Permanence kPermanence = Permanence::editable;
+    template <class R = Test>
     static constexpr auto fields() {
-        using R = Test;
         return std::tuple{field("id", &R::id),
                           field("job", &R::job),
                           field("part", &R::part),

@@ -58,8 +58,8 @@ template <>
 struct Description<BenchClock> {
     static constexpr std::string_view kKind = "bench_clock";
     static constexpr Permanence kPermanence = Permanence::editable;
+    template <class R = BenchClock>
     static constexpr auto fields() {
-        using R = BenchClock;
         return std::tuple{field("id", &R::id),
                           field("job", &R::job),
                           field("who", &R::who),
@@ -77,8 +77,8 @@ template <>
 struct Description<Setting> {
     static constexpr std::string_view kKind = "setting";
     static constexpr Permanence kPermanence = Permanence::editable;
+    template <class R = Setting>
     static constexpr auto fields() {
-        using R = Setting;
         return std::tuple{field("id", &R::id),
                           field("job", &R::job),
                           field("step", &R::step),
@@ -94,8 +94,8 @@ template <>
 struct Description<StepCheck> {
     static constexpr std::string_view kKind = "step_check";
     static constexpr Permanence kPermanence = Permanence::permanent;
+    template <class R = StepCheck>
     static constexpr auto fields() {
-        using R = StepCheck;
         return std::tuple{field("id", &R::id),     field("job", &R::job),
                           field("step", &R::step), field("what", &R::what),
                           field("done", &R::done), field("why_not", &R::whyNot)};

@@ -42,8 +42,8 @@ template <>
 struct Description<HouseTechnique> {
     static constexpr std::string_view kKind = "house_technique";
     static constexpr Permanence kPermanence = Permanence::editable;
+    template <class R = HouseTechnique>
     static constexpr auto fields() {
-        using R = HouseTechnique;
         return std::tuple{field("id", &R::id),
                           field("key", &R::key),
                           searched("name", &R::name),

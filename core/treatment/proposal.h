@@ -106,8 +106,8 @@ template <>
 struct Description<Proposal> {
     static constexpr std::string_view kKind = "proposal";
     static constexpr Permanence kPermanence = Permanence::editable;
+    template <class R = Proposal>
     static constexpr auto fields() {
-        using R = Proposal;
         return std::tuple{field("id", &R::id),
                           field("job", &R::job),
                           field("version", &R::version),
@@ -132,8 +132,8 @@ template <>
 struct Description<ProposalOption> {
     static constexpr std::string_view kKind = "proposal_option";
     static constexpr Permanence kPermanence = Permanence::editable;
+    template <class R = ProposalOption>
     static constexpr auto fields() {
-        using R = ProposalOption;
         return std::tuple{field("id", &R::id),
                           field("job", &R::job),
                           field("proposal", &R::proposal),
@@ -149,8 +149,8 @@ template <>
 struct Description<ProposalLine> {
     static constexpr std::string_view kKind = "proposal_line";
     static constexpr Permanence kPermanence = Permanence::editable;
+    template <class R = ProposalLine>
     static constexpr auto fields() {
-        using R = ProposalLine;
         return std::tuple{field("id", &R::id),
                           field("job", &R::job),
                           field("option", &R::option),
@@ -170,8 +170,8 @@ template <>
 struct Description<Decision> {
     static constexpr std::string_view kKind = "decision";
     static constexpr Permanence kPermanence = Permanence::editable;
+    template <class R = Decision>
     static constexpr auto fields() {
-        using R = Decision;
         return std::tuple{field("id", &R::id),
                           field("job", &R::job),
                           field("proposal", &R::proposal),

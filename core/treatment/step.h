@@ -87,8 +87,8 @@ template <>
 struct Description<Step> {
     static constexpr std::string_view kKind = "step";
     static constexpr Permanence kPermanence = Permanence::permanent;
+    template <class R = Step>
     static constexpr auto fields() {
-        using R = Step;
         return std::tuple{field("id", &R::id),
                           field("job", &R::job),
                           field("part", &R::part),
@@ -120,8 +120,8 @@ template <>
 struct Description<MaterialUse> {
     static constexpr std::string_view kKind = "material_use";
     static constexpr Permanence kPermanence = Permanence::permanent;
+    template <class R = MaterialUse>
     static constexpr auto fields() {
-        using R = MaterialUse;
         return std::tuple{field("id", &R::id),
                           field("job", &R::job),
                           field("step", &R::step),

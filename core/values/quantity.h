@@ -20,8 +20,12 @@ public:
     [[nodiscard]] constexpr bool isNegative() const { return m_count < 0; }
     [[nodiscard]] static constexpr Self fromCount(std::int64_t count) { return Self{count}; }
 
-    friend constexpr Self operator+(Self a, Self b) { return Self::fromCount(a.count() + b.count()); }
-    friend constexpr Self operator-(Self a, Self b) { return Self::fromCount(a.count() - b.count()); }
+    friend constexpr Self operator+(Self a, Self b) {
+        return Self::fromCount(a.count() + b.count());
+    }
+    friend constexpr Self operator-(Self a, Self b) {
+        return Self::fromCount(a.count() - b.count());
+    }
     friend constexpr Self operator-(Self a) { return Self::fromCount(-a.count()); }
     friend constexpr Self& operator+=(Self& a, Self b) { return a = a + b; }
     friend constexpr Self& operator-=(Self& a, Self b) { return a = a - b; }

@@ -88,7 +88,8 @@ void Teller::gather(core::RecordKind kind, const Json& objects, const ToldRecord
         told.push_back(std::make_unique<ToldRecord>(
             ToldRecord{kind, &object, core::RecordRef{kind, m_ids.nextUuid()}, parent}));
         const ToldRecord* made = told.back().get();
-        const bool isField = slotNamed(kind, "key") != nullptr; // some kinds have a key of their own
+        const bool isField =
+            slotNamed(kind, "key") != nullptr; // some kinds have a key of their own
         if (const auto key = object.find("key"); key != object.end() && !isField) {
             m_names.learn(scope, key->get<std::string>(), made->ref);
         }

@@ -77,8 +77,8 @@ CutProblem workshopPlan(unsigned seed) {
         const bool isStrip = i % 2 == 0;
         problem.pieces.push_back(
             {std::to_string(i), Length::millimetres(isStrip ? between(12, 60) : between(120, 320)),
-             Length::millimetres(between(150, 320)), i % 4 == 0 ? GrainWay::none : GrainWay::alongHeight,
-             2});
+             Length::millimetres(between(150, 320)),
+             i % 4 == 0 ? GrainWay::none : GrainWay::alongHeight, 2});
     }
     return problem;
 }

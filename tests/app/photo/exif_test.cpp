@@ -1,7 +1,7 @@
 #include "app/photo/exif.h"
 
-#include <QSize>
 #include <QFile>
+#include <QSize>
 #include <QTemporaryDir>
 
 #include <exiv2/exiv2.hpp>

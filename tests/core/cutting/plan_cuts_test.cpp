@@ -43,7 +43,8 @@ TEST_P(GrainCounts, areThoseOfTheTable) {
     const GrainCount& row = GetParam();
     CutProblem problem =
         oneSheet(row.sheetAcross, row.sheetTall, row.sheetGrain, CutObjective::mostValue);
-    problem.pieces.push_back({"piece", row.pieceAcross, row.pieceAlong, GrainWay::alongHeight, 100});
+    problem.pieces.push_back(
+        {"piece", row.pieceAcross, row.pieceAlong, GrainWay::alongHeight, 100});
     EXPECT_EQ(plan(problem).placed.size(), row.expected);
 }
 
@@ -148,7 +149,8 @@ TEST(PlanCuts, spendsCommonPaperBeforeRare) {
 }
 
 TEST(PlanCuts, leavesOneLargeOffcut) {
-    CutProblem problem = oneSheet(mm(1000), mm(700), GrainWay::alongHeight, CutObjective::allPieces);
+    CutProblem problem =
+        oneSheet(mm(1000), mm(700), GrainWay::alongHeight, CutObjective::allPieces);
     problem.pieces.push_back({"leaf", mm(175), mm(250), GrainWay::alongHeight, 4});
     problem.rules.leastOffcut = mm(30);
     const CutPlan found = plan(problem);
