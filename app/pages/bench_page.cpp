@@ -299,14 +299,19 @@ void BenchPage::answer(const QString& what, bool isMade, const QString& whyNot) 
     if (!m_details->step()) {
         return;
     }
-    apply(core::answerCheck(*m_file,
-                            {.id = session().ids().next<core::StepCheck>(),
-                             .job = m_file->job.id,
-                             .step = *m_details->step(),
-                             .what = toCore(what),
-                             .done = isMade,
-                             .whyNot = toCore(whyNot)},
-                            session().person()));
+    auto change = core::answerCheck(*m_file,
+                                    {.id = session().ids().next<core::StepCheck>(),
+                                     .job = m_file->job.id,
+                                     .step = *m_details->step(),
+                                     .what = toCore(what),
+                                     .done = isMade,
+                                     .whyNot = toCore(whyNot)},
+                                    session().person());
+    if (!change) {
+        session().say({Notice::Kind::refused, sentence(change.error())});
+    } else {
+        keep(std::move(*change));
+    }
 }
 
 void BenchPage::startCorrection() {
@@ -363,6 +368,9 @@ void BenchPage::take() {
     if (!change) {
         session().say({Notice::Kind::refused, sentence(change.error())});
         return;
+    }
+    for (const core::StepCheck& check : made->checks) {
+        change->add(check);
     }
     for (const core::BenchClock& clock : m_file->clocks) {
         if (made->clock == clock.id && !clock.step) {

@@ -118,25 +118,6 @@ QString sentence(core::StepProblem problem) {
         return tr("That step is struck already.");
     case Problem::notAStep:
         return tr("That step is not in this job's log.");
-    case Problem::checkUnexplained:
-        return tr("Not logged: say why the check was not made.");
-    }
-    return {};
-}
-
-QString sentence(core::ClockProblem problem) {
-    using Problem = core::ClockProblem;
-    switch (problem) {
-    case Problem::alreadyRuns:
-        return tr("Its clock runs already.");
-    case Problem::nothingSaid:
-        return tr("Not started: say for what.");
-    case Problem::notThere:
-        return tr("That clock is not in this job.");
-    case Problem::notRunning:
-        return tr("That clock has been stopped already.");
-    case Problem::alreadyTaken:
-        return tr("Its minutes stand in a step of the log, and stay there.");
     }
     return {};
 }

@@ -14,7 +14,6 @@ namespace headcap::app {
 [[nodiscard]] QString sentence(const core::Refusal& refusal);
 [[nodiscard]] QString sentence(const core::StoreError& error);
 [[nodiscard]] QString sentence(core::StepProblem problem);
-[[nodiscard]] QString sentence(core::ClockProblem problem);
 
 // What a field takes, for the sentence beside it.
 enum class Reading { length, amount, money, strength, day, bookDate, minutes, number };

@@ -54,10 +54,21 @@ void before(const AuditContext& at, const AuditSink& found) {
     }
 }
 
+template <class Record>
+bool speaksOf(const std::vector<Record>& records, const Departure& one, const AuditSink& found) {
+    const auto subject = std::ranges::find_if(
+        records, [&](const Record& record) { return refOf(record.id) == one.subject; });
+    if (subject != records.end()) {
+        found(*subject, one.sentence);
+    }
+    return subject != records.end();
+}
+
 void departed(const AuditContext& at, const AuditSink& found, DepartureKind kind) {
     for (const Departure& one : departures(at.file, at.clock)) {
         if (one.kind == kind && one.isOpen()) {
-            found(one.subject, one.sentence);
+            (void)(speaksOf(at.file.steps, one, found) || speaksOf(at.file.lines, one, found) ||
+                   speaksOf(at.file.decisions, one, found));
         }
     }
 }

@@ -28,9 +28,6 @@ public:
     void operator()(const Record& record, std::string sentence) const {
         m_add(refOf(record.id), std::move(sentence));
     }
-    void operator()(const RecordRef& record, std::string sentence) const {
-        m_add(record, std::move(sentence));
-    }
 
 private:
     std::function<void(RecordRef, std::string)> m_add;

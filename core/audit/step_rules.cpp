@@ -6,9 +6,9 @@
 
 #include "core/audit/facts.h"
 #include "core/custody/job_states.h"
-#include "core/treatment/bench_log.h"
 #include "core/treatment/clocks.h"
 #include "core/treatment/setting_times.h"
+#include "core/treatment/step_checks.h"
 #include "core/treatment/techniques.h"
 #include "core/values/english.h"
 
@@ -145,12 +145,12 @@ void stillSetting(const AuditContext& at, const AuditSink& found) {
         return;
     }
     for (const SettingTime& time : settingTimes(at.file, at.clock.now())) {
-        const RecordRef ref =
-            time.setting != nullptr ? refOf(time.setting->id) : refOf(time.step->id);
-        if (!time.isOver()) {
-            found(ref, time.what + " has not finished setting.");
-        } else if (time.setting != nullptr) {
-            found(ref, time.what + " has set, and nobody has seen to it.");
+        const std::string says =
+            time.isOver() ? " has set, and nobody has seen to it." : " has not finished setting.";
+        if (time.setting != nullptr) {
+            found(*time.setting, time.what + says);
+        } else if (!time.isOver()) {
+            found(*time.step, time.what + says);
         }
     }
 }

@@ -35,12 +35,6 @@ std::optional<StepProblem> problemOf(const LoggedStep& logged, const Shelf& shel
             return StepProblem::unitDiffers;
         }
     }
-    for (const StepCheck& check : logged.checks) {
-        HEADCAP_CONTRACT(check.step == step.id && check.job == step.job);
-        if (!check.done && check.whyNot.empty()) {
-            return StepProblem::checkUnexplained;
-        }
-    }
     return std::nullopt;
 }
 
@@ -62,24 +56,22 @@ void writeStep(Change& change, const LoggedStep& logged, IdSource& ids) {
     }
 }
 
-void writeBeside(Change& change, const LoggedStep& logged, IdSource& ids) {
-    for (const StepCheck& check : logged.checks) {
-        change.add(check);
-    }
-    if (const auto setting = settingOf(logged.step, ids)) {
+// Where it sets, its setting time is noted with it.
+void writeSetting(Change& change, const Step& step, IdSource& ids) {
+    if (const auto setting = settingOf(step, ids)) {
         change.add(*setting);
     }
 }
 
-// What the struck step's checks answered, where the new one leaves it open.
-void keepChecks(LoggedStep& rightly, const JobFile& file, const Id<Step>& old, IdSource& ids) {
+// What the struck step's checks answered stands for the one that says it rightly.
+void keepChecks(Change& change, const JobFile& file, const Id<Step>& from, const Id<Step>& to,
+                IdSource& ids) {
     for (const StepCheck& check : file.stepChecks) {
-        const bool isAnswered =
-            std::ranges::find(rightly.checks, check.what, &StepCheck::what) != rightly.checks.end();
-        if (check.step == old && !isAnswered) {
-            rightly.checks.push_back(check);
-            rightly.checks.back().id = ids.next<StepCheck>();
-            rightly.checks.back().step = rightly.step.id;
+        if (check.step == from) {
+            StepCheck kept = check;
+            kept.id = ids.next<StepCheck>();
+            kept.step = to;
+            change.add(kept);
         }
     }
 }
@@ -142,7 +134,7 @@ tl::expected<Change, StepProblem> logStep(const LoggedStep& logged, const Shelf&
     }
     Change change{.sentence = "Step logged: " + stepTitle(logged.step), .who = logged.step.who};
     writeStep(change, logged, ids);
-    writeBeside(change, logged, ids);
+    writeSetting(change, logged.step, ids);
     return change;
 }
 
@@ -167,7 +159,6 @@ tl::expected<Change, StepProblem> correctStep(const JobFile& file, const Id<Step
         return tl::unexpected(step.error());
     }
     rightly.step.corrects = old;
-    keepChecks(rightly, file, old, ids);
     if (const auto problem = problemOf(rightly, shelf)) {
         return tl::unexpected(*problem);
     }
@@ -177,7 +168,8 @@ tl::expected<Change, StepProblem> correctStep(const JobFile& file, const Id<Step
     change.update(*step, file.revisionOf(refOf(old)));
     giveBack(change, file, *step, striking, ids);
     writeStep(change, rightly, ids);
-    writeBeside(change, rightly, ids);
+    writeSetting(change, rightly.step, ids);
+    keepChecks(change, file, old, rightly.step.id, ids);
     follow(change, file, file.clocks, old, rightly.step.id);
     follow(change, file, file.facsimiles, old, rightly.step.id);
     follow(change, file, file.photographs, old, rightly.step.id);
@@ -193,41 +185,6 @@ std::vector<LedgerEntry> standingEntries(const std::vector<LedgerEntry>& ledger,
                    ledger.end();
     });
     return standing;
-}
-
-std::vector<std::string> openChecks(const JobFile& file, const Step& step) {
-    const Technique* technique = techniqueNamed(step.technique);
-    if (technique == nullptr || step.struckAt) {
-        return {};
-    }
-    auto open = technique->checks;
-    std::erase_if(open, [&](const std::string& what) {
-        return std::ranges::any_of(file.stepChecks, [&](const StepCheck& check) {
-            return check.step == step.id && check.what == what;
-        });
-    });
-    return open;
-}
-
-tl::expected<Change, StepProblem> answerCheck(const JobFile& file, StepCheck check,
-                                              std::optional<Id<Person>> who) {
-    const Step* step = file.step(check.step);
-    if (step == nullptr) {
-        return tl::unexpected(StepProblem::notAStep);
-    }
-    if (step->struckAt) {
-        return tl::unexpected(StepProblem::alreadyStruck);
-    }
-    if (!check.done && check.whyNot.empty()) {
-        return tl::unexpected(StepProblem::checkUnexplained);
-    }
-    check.job = step->job;
-    Change change{.sentence =
-                      fmt::format("{}: {}{}", check.done ? "Checked" : "Not checked", check.what,
-                                  check.done ? "" : ", because " + check.whyNot),
-                  .who = who};
-    change.add(std::move(check));
-    return change;
 }
 
 std::string stepTitle(const Step& step) {

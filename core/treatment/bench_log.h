@@ -22,18 +22,15 @@ enum class StepProblem {
     amountNotAbove, // an amount of nothing, or less
     reasonMissing,  // struck or corrected without a word why
     alreadyStruck,
-    notAStep,         // the step to be struck is not in the job's log
-    checkUnexplained, // a check that was not made, without a word why
+    notAStep, // the step to be struck is not in the job's log
 };
 
-// A step as it is to be written: the uses and checks name the step and its job.
+// A step as it is to be written: the uses name the step and its job.
 struct LoggedStep {
     Step step;
     std::vector<MaterialUse> uses{};
-    std::vector<StepCheck> checks{};
 };
 
-// Where it sets, its setting time is noted with it.
 [[nodiscard]] tl::expected<Change, StepProblem> logStep(const LoggedStep& logged,
                                                         const Shelf& shelf, IdSource& ids);
 
@@ -48,8 +45,7 @@ struct Striking {
 strikeStep(const JobFile& file, const Id<Step>& step, const Striking& striking, IdSource& ids);
 
 // Strikes the old step and logs the new one as its correction; what named the old step
-// (facsimiles, photographs, the clock it was measured by) names the new one, and its checks stand
-// where the new one does not answer them itself.
+// (facsimiles, photographs) names the new one.
 [[nodiscard]] tl::expected<Change, StepProblem>
 correctStep(const JobFile& file, const Id<Step>& old, LoggedStep rightly, const Shelf& shelf,
             const Striking& striking, IdSource& ids);
@@ -57,12 +53,6 @@ correctStep(const JobFile& file, const Id<Step>& old, LoggedStep rightly, const 
 // The ledger entries "used" of one use that still stand: those without their contrary.
 [[nodiscard]] std::vector<LedgerEntry> standingEntries(const std::vector<LedgerEntry>& ledger,
                                                        const Id<MaterialUse>& use);
-
-// The checks of its technique that nobody has answered yet, as the vocabulary says them.
-[[nodiscard]] std::vector<std::string> openChecks(const JobFile& file, const Step& step);
-// Answered after the step was logged.
-[[nodiscard]] tl::expected<Change, StepProblem> answerCheck(const JobFile& file, StepCheck check,
-                                                            std::optional<Id<Person>> who);
 
 // "Tipping in, K5": a step in a few words.
 [[nodiscard]] std::string stepTitle(const Step& step);

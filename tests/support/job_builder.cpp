@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "core/treatment/bench_log.h"
+#include "core/treatment/step_checks.h"
 #include "core/treatment/techniques.h"
 #include "core/values/contract.h"
 

@@ -12,7 +12,7 @@
 #include "app/pages/bench/step_words.h"
 #include "app/session/words.h"
 #include "core/treatment/approval.h"
-#include "core/treatment/bench_log.h"
+#include "core/treatment/step_checks.h"
 #include "core/treatment/techniques.h"
 #include "core/treatment/work_days.h"
 #include "core/values/decimal.h"

@@ -15,7 +15,7 @@ QString textOf(const StepDraft& draft) {
         kept["uses"].push_back(core::toJson(use));
     }
     kept["checks"] = nlohmann::json::array();
-    for (const core::StepCheck& check : draft.logged.checks) {
+    for (const core::StepCheck& check : draft.checks) {
         kept["checks"].push_back(core::toJson(check));
     }
     kept["clock"] = draft.clock ? draft.clock->text() : std::string{};
@@ -46,7 +46,7 @@ std::optional<StepDraft> draftFrom(const QString& text) {
     }
     for (const nlohmann::json& one : kept.value("checks", nlohmann::json::array())) {
         if (auto check = readRecord<core::StepCheck>(one)) {
-            draft.logged.checks.push_back(std::move(*check));
+            draft.checks.push_back(std::move(*check));
         }
     }
     if (const auto clock = core::Uuid::fromText(kept.value("clock", std::string{}))) {

@@ -4,6 +4,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "app/session/settings.h"
 #include "core/treatment/bench_log.h"
@@ -14,6 +15,7 @@ struct StepDraft {
     core::LoggedStep logged;
     std::string reason{};                              // of a correction
     std::optional<core::Id<core::BenchClock>> clock{}; // whose minutes it takes
+    std::vector<core::StepCheck> checks{};
 
     [[nodiscard]] bool isCorrection() const { return logged.step.corrects.has_value(); }
 };

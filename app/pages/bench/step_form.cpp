@@ -94,8 +94,10 @@ void StepForm::show(const StepDraft& draft, const core::JobFile& file) {
     m_uses->show(draft.logged.step, draft.logged.uses);
     m_clock = draft.clock;
     m_checks->clear();
-    showChecks(draft.logged.step.technique);
-    for (const core::StepCheck& check : draft.logged.checks) {
+    if (!draft.isCorrection()) { // which keeps those of the step it corrects
+        showChecks(draft.logged.step.technique);
+    }
+    for (const core::StepCheck& check : draft.checks) {
         for (CheckRow* row : m_checks->rows()) {
             if (row->what() == fromCore(check.what)) {
                 row->show(check.done, fromCore(check.whyNot));
@@ -163,7 +165,7 @@ std::optional<StepDraft> StepForm::draft() {
     StepDraft draft{{m_fields->form().taken(labels), m_uses->taken()},
                     toCore(m_reason->text().trimmed()),
                     m_clock};
-    draft.logged.checks = checksOf(draft.logged.step);
+    draft.checks = checksOf(draft.logged.step);
     return draft;
 }
 
@@ -173,7 +175,7 @@ std::optional<StepDraft> StepForm::finished() {
     }
     StepDraft made{
         {m_fields->taken(), m_uses->taken()}, toCore(m_reason->text().trimmed()), m_clock};
-    made.logged.checks = checksOf(made.logged.step);
+    made.checks = checksOf(made.logged.step);
     FieldRow* wrong = m_fields->asked(made.logged.step);
     if (made.isCorrection() && made.reason.empty()) {
         m_reason->setError(tr("Why is it corrected?"));

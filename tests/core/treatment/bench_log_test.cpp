@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include "core/treatment/step_checks.h"
 #include "core/treatment/techniques.h"
 #include "tests/support/apply_change.h"
 #include "tests/support/job_builder.h"
@@ -111,17 +112,6 @@ TEST_F(BenchLog, refusesWhatItCanNotAnswerFor) {
               StepProblem::reasonMissing);
 }
 
-TEST_F(BenchLog, aCheckThatWasNotMadeSaysWhy) {
-    LoggedStep mended = mend(grams(200));
-    mended.checks.push_back({.id = m_b.ids.next<StepCheck>(),
-                             .job = mended.step.job,
-                             .step = mended.step.id,
-                             .what = "Grain runs with the leaf"});
-    EXPECT_EQ(logStep(mended, shelfOf(m_b.file), m_b.ids).error(), StepProblem::checkUnexplained);
-    mended.checks.back().whyNot = "the tissue has no grain";
-    EXPECT_TRUE(logStep(mended, shelfOf(m_b.file), m_b.ids));
-}
-
 TEST_F(BenchLog, theChecksOfATechniqueStayOpenUntilTheyAreAnswered) {
     const LoggedStep mended = mend(grams(200));
     applyTo(m_b.file, *logStep(mended, shelfOf(m_b.file), m_b.ids));
@@ -130,7 +120,7 @@ TEST_F(BenchLog, theChecksOfATechniqueStayOpenUntilTheyAreAnswered) {
     ASSERT_EQ(open, techniqueNamed("tear_mending")->checks);
     StepCheck check{
         .id = m_b.ids.next<StepCheck>(), .job = step.job, .step = step.id, .what = open.front()};
-    EXPECT_EQ(answerCheck(m_b.file, check, m_b.anyone()).error(), StepProblem::checkUnexplained);
+    EXPECT_EQ(answerCheck(m_b.file, check, m_b.anyone()).error(), CheckProblem::unexplained);
     check.done = true;
     applyTo(m_b.file, *answerCheck(m_b.file, check, m_b.anyone()));
     EXPECT_EQ(openChecks(m_b.file, step).size(), open.size() - 1);
