@@ -168,8 +168,16 @@ bool BenchPage::goTo(const core::RecordRef& ref) {
     if (!m_file) {
         return false;
     }
+    if (ref.kind == core::RecordKind::benchClock || ref.kind == core::RecordKind::setting) {
+        return ref.kind == core::RecordKind::setting ? m_setting->focusFirst()
+                                                     : m_lines->goTo(ref.id);
+    }
     core::Uuid id = ref.id;
-    if (ref.kind == core::RecordKind::materialUse) {
+    if (ref.kind == core::RecordKind::stepCheck) {
+        for (const core::StepCheck& check : m_file->stepChecks) {
+            id = check.id.uuid() == ref.id ? check.step.uuid() : id;
+        }
+    } else if (ref.kind == core::RecordKind::materialUse) {
         for (const core::MaterialUse& use : m_file->uses) {
             id = use.id.uuid() == ref.id ? use.step.uuid() : id;
         }

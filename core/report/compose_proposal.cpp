@@ -25,6 +25,10 @@ std::string taxName(const Proposal& proposal) {
     return fmt::format("Tax {} %", decimalText(proposal.taxPpm, kPercentPlaces));
 }
 
+std::string said(const std::string& text) {
+    return capitalised(sentence(text));
+}
+
 std::string lineText(const ProposalLine& line) {
     const std::string name = capitalised(techniqueName(line.technique));
     return joined(
@@ -36,9 +40,9 @@ Section bookSection(const JobFile& file, const Proposal& proposal) {
     Facts facts;
     addFact(facts, "Owner", file.owner.name, refOf(file.owner.id));
     addFact(facts, "Book", itemTitle(file.item), refOf(file.item.id));
-    addFact(facts, "Asked for", sentence(file.job.request), refOf(file.job.id));
-    addFact(facts, "Aim", sentence(proposal.aim), refOf(proposal.id));
-    addFact(facts, "Risks", sentence(proposal.risks), refOf(proposal.id));
+    addFact(facts, "Asked for", said(file.job.request), refOf(file.job.id));
+    addFact(facts, "Aim", said(proposal.aim), refOf(proposal.id));
+    addFact(facts, "Risks", said(proposal.risks), refOf(proposal.id));
     addIf(section, std::move(facts));
     return section;
 }
@@ -91,10 +95,10 @@ Facts totalFacts(const OptionCost& cost, const Proposal& proposal) {
 Section optionSection(const JobFile& file, const Proposal& proposal, const ProposalOption& option) {
     Section section{.key = "proposal_option",
                     .title = option.name.empty() ? "An option" : option.name};
-    Facts said;
-    addFact(said, "What it does", sentence(option.effect), refOf(option.id));
-    addFact(said, "Risk", sentence(option.risk), refOf(option.id));
-    addIf(section, std::move(said));
+    Facts facts;
+    addFact(facts, "What it does", said(option.effect), refOf(option.id));
+    addFact(facts, "Risk", said(option.risk), refOf(option.id));
+    addIf(section, std::move(facts));
     std::vector<std::string> lasting;
     for (const ProposalLine* line : irreversibleLines(file, option.id)) {
         lasting.push_back(lineTitle(*line));
@@ -123,15 +127,15 @@ std::string dayOrNothing(const std::optional<Day>& day) {
 Section termsSection(const JobFile& file, const Proposal& proposal) {
     Section section{.key = "proposal_terms", .title = "Terms"};
     Facts facts;
-    addFact(facts, "Not included", sentence(proposal.notIncluded), refOf(proposal.id));
+    addFact(facts, "Not included", said(proposal.notIncluded), refOf(proposal.id));
     addFact(facts, "Deposit", money(proposal.deposit), refOf(proposal.id));
     addFact(facts, "Insured for", money(proposal.insuredValue), refOf(proposal.id));
     addFact(facts, "Begins", dayOrNothing(proposal.startOn), refOf(proposal.id));
     addFact(facts, "Ready", dayOrNothing(proposal.readyOn), refOf(proposal.id));
     addFact(facts, "Valid until", dayOrNothing(proposal.validUntil), refOf(proposal.id));
-    addFact(facts, "Note", sentence(proposal.note), refOf(proposal.id));
+    addFact(facts, "Note", said(proposal.note), refOf(proposal.id));
     if (file.workshop) {
-        addFact(facts, "Always", sentence(file.workshop->terms), refOf(file.workshop->id));
+        addFact(facts, "Always", said(file.workshop->terms), refOf(file.workshop->id));
     }
     addIf(section, std::move(facts));
     section.blocks.emplace_back(

@@ -26,17 +26,25 @@ std::string tailOf(const Words& words, std::size_t from) {
     return tail;
 }
 
-// The first phrase of the technique that the tail begins, and does not yet complete.
+// As one says what was done: "tipped in" rather than "tipping in" or "tip-in".
+int fitness(const std::string& phrase) {
+    const std::string first = phrase.substr(0, phrase.find(' '));
+    const bool isDone = first.ends_with("ed") || first.ends_with("wn") || first.ends_with("en");
+    return (isDone ? 2 : 0) + (phrase.find('-') == std::string::npos ? 1 : 0);
+}
+
+// The phrase of the technique that the tail begins, and does not yet complete.
 const std::string* phraseFor(const Technique& technique, std::string_view tail) {
+    const std::string* found = nullptr;
     for (const auto* phrases : {&technique.said, &technique.named}) {
-        const auto found = std::ranges::find_if(*phrases, [&](const std::string& phrase) {
-            return phrase.size() > tail.size() && phrase.starts_with(tail);
-        });
-        if (found != phrases->end()) {
-            return &*found;
+        for (const std::string& phrase : *phrases) {
+            const bool fits = phrase.size() > tail.size() && phrase.starts_with(tail);
+            if (fits && (found == nullptr || fitness(phrase) > fitness(*found))) {
+                found = &phrase;
+            }
         }
     }
-    return nullptr;
+    return found;
 }
 
 class Completer {
@@ -66,6 +74,9 @@ public:
     std::vector<LineCompletion> lots() const {
         std::vector<LineCompletion> found;
         const line::Word& last = m_words.back();
+        if (last.lower.size() < kLeastLetters) {
+            return found;
+        }
         std::vector<const Lot*> lots;
         for (const Lot& lot : m_context.shelf.lots) {
             if (!lot.finished && begins(lot, last.lower) && !isNamed(lot)) {
@@ -104,7 +115,7 @@ public:
     }
 
     [[nodiscard]] bool isNothingTyped() const {
-        return m_words.empty() || m_words.back().lower.size() < kLeastLetters;
+        return m_words.empty() || m_words.back().lower.empty();
     }
 
 private:
@@ -120,7 +131,10 @@ private:
         const std::size_t most = std::min(kLongestPhrase, m_words.size());
         for (std::size_t n = most; n > 0; --n) {
             const std::size_t from = m_words.size() - n;
-            if (const std::string* phrase = phraseFor(technique, tailOf(m_words, from))) {
+            const std::string tail = tailOf(m_words, from);
+            const std::string* phrase =
+                tail.size() < kLeastLetters ? nullptr : phraseFor(technique, tail);
+            if (phrase != nullptr) {
                 return LineCompletion{LinePart::technique, m_words[from].begin, *phrase,
                                       technique.name};
             }

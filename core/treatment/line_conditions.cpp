@@ -116,6 +116,7 @@ Conditions takeConditions(Words& words) {
         length = length > 0 ? length : takePressure(words, at, read);
         if (length > 0) {
             take(words, at, at + length, LinePart::condition);
+            takeLeads(words, at, {"at"});
         }
         at += std::max<std::size_t>(length, 1);
     }

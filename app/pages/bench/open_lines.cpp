@@ -97,13 +97,13 @@ WorkButton* OpenLines::addButton() {
 void OpenLines::show(const core::JobFile& file) {
     m_file = file;
     clear();
-    for (const core::BenchClock* clock : core::runningClocks(m_file)) {
+    for (const core::BenchClock* clock : core::runningClocks(*m_file)) {
         addClock(*clock);
     }
-    for (const core::BenchClock* clock : core::clocksToLog(m_file)) {
+    for (const core::BenchClock* clock : core::clocksToLog(*m_file)) {
         addClock(*clock);
     }
-    auto lines = waiting(m_file);
+    auto lines = waiting(*m_file);
     while (!lines.empty() && m_placed.size() < kShown) {
         addLine(*lines.front());
         lines.erase(lines.begin());
@@ -131,7 +131,7 @@ void OpenLines::addClock(const core::BenchClock& clock) {
 void OpenLines::addLine(const core::ProposalLine& line) {
     WorkButton* button = addButton();
     const QString title = fromCore(core::lineTitle(line));
-    const core::LineWork work = core::workedOn(m_file, line);
+    const core::LineWork work = core::workedOn(*m_file, line);
     const QString needs = work.steps == 0 ? needsOf(line)
                                           : tr("%1 so far, %2 estimated")
                                                 .arg(fromCore(core::toText(work.minutes)),
@@ -156,19 +156,32 @@ void OpenLines::addRest(const std::vector<const core::ProposalLine*>& rest) {
     place(button);
 }
 
+bool OpenLines::goTo(const core::Uuid& clock) {
+    for (WorkButton* button : m_buttons) {
+        if (button->property("clock").toString() == fromCore(clock.text())) {
+            button->setFocus(Qt::OtherFocusReason);
+            return true;
+        }
+    }
+    return false;
+}
+
 void OpenLines::tick() {
+    if (!m_file) {
+        return;
+    }
     const core::Instant now = m_clock.now();
     for (WorkButton* button : m_buttons) {
         const QString key = button->property("clock").toString();
-        const auto found = std::ranges::find_if(m_file.clocks, [&](const core::BenchClock& one) {
+        const auto found = std::ranges::find_if(m_file->clocks, [&](const core::BenchClock& one) {
             return fromCore(one.id.text()) == key;
         });
-        if (found == m_file.clocks.end()) {
+        if (found == m_file->clocks.end()) {
             continue;
         }
         const QString title = fromCore(core::clockTitle(*found));
         const QString ran = fromCore(core::toText(core::ranFor(*found, now)));
-        const core::Person* who = m_file.person(found->who);
+        const core::Person* who = m_file->person(found->who);
         const QString by = who == nullptr ? QString{} : fromCore(who->initials);
         if (found->stoppedAt) {
             button->show(title, tr("%1 measured, not logged").arg(ran), WorkButton::Mark::toLog);

@@ -3,6 +3,7 @@
 // line's clock, another stops it.
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include <QWidget>
@@ -24,6 +25,8 @@ public:
     using QWidget::show;
     // A step is being written: the first button goes on with it.
     void setWriting(bool isWriting);
+    // To the button of a clock; false where it has none.
+    bool goTo(const core::Uuid& clock);
     // As the clock now stands; done by itself every few seconds.
     void tick();
     [[nodiscard]] QPushButton& add() { return *m_add; }
@@ -44,7 +47,7 @@ private:
     void clear();
 
     const core::Clock& m_clock;
-    core::JobFile m_file;
+    std::optional<core::JobFile> m_file;
     QPushButton* m_add;
     QGridLayout* m_grid;
     std::vector<WorkButton*> m_buttons;

@@ -76,6 +76,15 @@ void SettingStrip::tick() {
     setVisible(!times.empty());
 }
 
+bool SettingStrip::focusFirst() {
+    auto* first =
+        m_down->count() == 0 ? nullptr : qobject_cast<SettingRow*>(m_down->itemAt(0)->widget());
+    if (first != nullptr) {
+        first->see().setFocus(Qt::OtherFocusReason);
+    }
+    return first != nullptr;
+}
+
 SettingRow::SettingRow(QWidget* parent) : QWidget(parent), m_see(new QPushButton) {
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     m_see->setMinimumHeight(kBenchControl);

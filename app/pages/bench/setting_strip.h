@@ -19,6 +19,7 @@ public:
     using QWidget::show;
     // As the clock now stands; done by itself every few seconds.
     void tick();
+    bool focusFirst();
 
 Q_SIGNALS:
     void seen(const headcap::core::SettingTime& time);

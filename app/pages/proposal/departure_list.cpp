@@ -20,7 +20,7 @@ DepartureList::DepartureList(QWidget* parent) : QWidget(parent) {
 
 void DepartureList::show(const core::JobFile& file, const core::Clock& clock) {
     m_file = file;
-    m_departures = core::departures(m_file, clock);
+    m_departures = core::departures(*m_file, clock);
     if (m_sheet != nullptr) {
         m_sheet->hide();
         m_sheet->deleteLater(); // a field of it may be the one that spoke
@@ -37,7 +37,7 @@ void DepartureList::show(const core::JobFile& file, const core::Clock& clock) {
             new Label(Face::body, Ink::quiet, tr("What was done is what was approved, so far.")));
     }
     layout()->addWidget(m_sheet);
-    setVisible(core::approval(m_file) != nullptr);
+    setVisible(core::approval(*m_file) != nullptr);
 }
 
 void DepartureList::addRow(const core::Departure& one) {

@@ -2,6 +2,8 @@
 // where the matter stands.
 #pragma once
 
+#include <optional>
+
 #include <QWidget>
 
 #include "core/treatment/departures.h"
@@ -25,7 +27,7 @@ Q_SIGNALS:
 private:
     void addRow(const core::Departure& one);
 
-    core::JobFile m_file;
+    std::optional<core::JobFile> m_file;
     std::vector<core::Departure> m_departures;
     QWidget* m_sheet = nullptr;
     QVBoxLayout* m_rows = nullptr;

@@ -1,5 +1,7 @@
 #include "core/treatment/line_completion.h"
 
+#include <algorithm>
+
 #include <gtest/gtest.h>
 
 #include "tests/support/job_builder.h"
@@ -59,8 +61,7 @@ TEST_F(LineCompletionTest, whatACompletionSaysIsReadAsThatTechnique) {
 }
 
 TEST_F(LineCompletionTest, whatIsAwaitedComesFirst) {
-    // Both begin so; the vocabulary has deacidifying before disbinding.
-    EXPECT_NE(texts("re", {"rebacking"}).front(), texts("re").front());
+    EXPECT_NE(texts("re").front(), "rebacked ");
     EXPECT_EQ(texts("re", {"rebacking"}).front(), "rebacked ");
 }
 
