@@ -3,9 +3,9 @@
 namespace headcap::app::cli {
 
 std::vector<Command> allCommands() {
-    return {demoCommand(), collateCommand(), catchwordsCommand(), leavesCommand(),
-            cutCommand(),  auditCommand(),   reportCommand(),     issueCommand(),
-            findCommand(), verifyCommand(),  backupCommand(),     restoreCommand()};
+    return {demoCommand(),   collateCommand(), catchwordsCommand(), leavesCommand(), cutCommand(),
+            auditCommand(),  reportCommand(),  issueCommand(),      findCommand(),   traceCommand(),
+            verifyCommand(), backupCommand(),  restoreCommand()};
 }
 
 } // namespace headcap::app::cli

@@ -14,6 +14,7 @@ namespace headcap::app::cli {
 [[nodiscard]] Command reportCommand();
 [[nodiscard]] Command issueCommand();
 [[nodiscard]] Command findCommand();
+[[nodiscard]] Command traceCommand();
 [[nodiscard]] Command verifyCommand();
 [[nodiscard]] Command backupCommand();
 [[nodiscard]] Command restoreCommand();

@@ -1,8 +1,12 @@
 #include "app/form/record_choices.h"
 
+#include <QCoreApplication>
+
 #include <map>
 
 #include "core/custody/hazards.h"
+#include "core/materials/shelf.h"
+#include "core/materials/shelf_life.h"
 #include "core/record/job_file.h"
 #include "core/treatment/techniques.h"
 
@@ -79,20 +83,40 @@ Choices volumesOf(std::function<const core::JobFile*()> file) {
     };
 }
 
+namespace {
+
+// How a lot stands with its date, where that is worth saying.
+QString standingOf(const core::Lot& lot, const core::Material* kind, core::Day today) {
+    switch (core::ageOf(lot, kind, today)) {
+    case core::LotAge::overdue:
+        return QStringLiteral(" · ") + QCoreApplication::translate("form", "past its date");
+    case core::LotAge::nearDate:
+        return QStringLiteral(" · ") + QCoreApplication::translate("form", "near its date");
+    case core::LotAge::keeps:
+    case core::LotAge::fresh:
+        break;
+    }
+    return {};
+}
+
+} // namespace
+
 Choices lotsOf(Session& session) {
     return [&session] {
         std::vector<Choice> choices;
         session.guarded([&] {
-            std::map<core::Id<core::Material>, std::string> names;
-            for (const auto& one : core::all<core::Material>(session.records())) {
-                names.emplace(one.record.id, one.record.name);
+            std::map<core::Id<core::Material>, core::Material> kinds;
+            for (auto& one : core::all<core::Material>(session.records())) {
+                kinds.emplace(one.record.id, std::move(one.record));
             }
             for (const auto& one : core::all<core::Lot>(session.records())) {
-                if (!one.record.finished) {
+                const core::Lot& lot = one.record;
+                const auto kind = kinds.find(lot.material);
+                const core::Material* known = kind == kinds.end() ? nullptr : &kind->second;
+                if (!lot.finished) {
                     choices.push_back(
-                        {one.record.id.text(),
-                         QStringLiteral("%1, %2").arg(fromCore(one.record.number),
-                                                      fromCore(names[one.record.material]))});
+                        {lot.id.text(), fromCore(core::lotName(lot, known)) +
+                                            standingOf(lot, known, session.clock().today())});
                 }
             }
         });

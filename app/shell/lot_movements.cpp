@@ -11,37 +11,13 @@
 #include "app/look/label.h"
 #include "app/session/sentences.h"
 #include "app/session/words.h"
+#include "app/stock/ledger_words.h"
 #include "core/materials/mix_text.h"
 
 namespace headcap::app {
 namespace {
 
 constexpr int kLedgerHeight = 280;
-
-QString sentenceFor(core::LedgerProblem problem, const core::Material* kind) {
-    using P = core::LedgerProblem;
-    switch (problem) {
-    case P::numberMissing:
-        return LotMovements::tr("The lot has no number yet; give it the one on its label first.");
-    case P::materialUnknown:
-        return LotMovements::tr("The lot's kind is not known; choose one first.");
-    case P::lotUnknown:
-        return LotMovements::tr("A lot of the mix is not on the shelf; look at its number.");
-    case P::amountNotAbove:
-        return LotMovements::tr("An amount above nothing is needed.");
-    case P::unitDiffers:
-        return kind == nullptr ? LotMovements::tr("A lot is counted in one unit all its life.")
-                               : LotMovements::tr("%1 is counted in %2; write the amount so.")
-                                     .arg(fromCore(kind->name), words(kind->unit));
-    case P::sourceMissing:
-        return LotMovements::tr("Say what it was mixed or saved from first.");
-    case P::reasonMissing:
-        return LotMovements::tr("Say why it was thrown away.");
-    case P::balanceUnknown:
-        return LotMovements::tr("The entries of this lot do not add up; headcap verify says more.");
-    }
-    return {};
-}
 
 QString sentenceFor(const core::MixTextError& error) {
     switch (error.problem) {
@@ -166,7 +142,7 @@ tl::expected<core::Change, QString> LotMovements::composed(const core::Lot& lot)
     const core::Hand hand{m_session.person(), m_session.clock().now()};
     core::IdSource& ids = m_session.ids();
     const auto inWords = [&](core::LedgerProblem problem) {
-        return sentenceFor(problem, m_shelf.material(lot.material));
+        return ledgerSentence(problem, m_shelf.material(lot.material));
     };
     switch (movement()) {
     case Movement::cameIn:

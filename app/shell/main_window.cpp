@@ -49,6 +49,9 @@ void MainWindow::addKeys() {
     on(ActionId::keys, [this] { go({ViewId::keys}); });
     on(ActionId::worklist, [this] { go({ViewId::worklist}); });
     on(ActionId::materials, [this] { go({ViewId::materials}); });
+    on(ActionId::mixing, [this] { go({ViewId::mixing}); });
+    on(ActionId::cutting, [this] { go({ViewId::cutting}); });
+    on(ActionId::stockList, [this] { go({ViewId::stock}); });
     on(ActionId::workshop, [this] { go({ViewId::workshop}); });
     on(ActionId::back, [this] { back(); });
     on(ActionId::undo, [this] {

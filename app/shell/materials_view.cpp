@@ -5,12 +5,12 @@
 #include <QScrollArea>
 #include <QVBoxLayout>
 
-#include "app/form/record_choices.h"
 #include "app/look/grid.h"
 #include "app/look/label.h"
 #include "app/shell/lot_movements.h"
+#include "app/stock/lot_whereabouts.h"
+#include "app/stock/ways_on.h"
 #include "core/custody/job_states.h"
-#include "core/materials/material_kinds.h"
 #include "core/materials/shelf_life.h"
 
 namespace headcap::app {
@@ -52,7 +52,7 @@ MaterialsView::MaterialsView(Session& session, QWidget* parent)
            tr("Each lot with its number: bought, saved from an old binding, mixed, or cut off "
               "another. Make its kind of material below first.")},
           tr("Lot"))),
-      m_movements(new LotMovements(session)),
+      m_movements(new LotMovements(session)), m_whereabouts(new LotWhereabouts(session)),
       m_materials(new RecordList<core::Material>(
           session, m_edits,
           {tr("Kinds of material"), tr("Add a kind"),
@@ -60,6 +60,7 @@ MaterialsView::MaterialsView(Session& session, QWidget* parent)
           tr("Material"))) {
     buildLots();
     buildMaterials();
+    connect(m_whereabouts, &LotWhereabouts::goAsked, this, &View::goAsked);
     m_edits.alignLabels();
     layOut();
 }
@@ -73,8 +74,13 @@ void MaterialsView::layOut() {
     down->addWidget(new Label(Face::title, Ink::ink, title()));
     down->addWidget(new Label(Face::small, Ink::quiet,
                               tr("What is on the shelf, how much is left, and where it went.")));
-    for (QWidget* section : {static_cast<QWidget*>(m_lots), static_cast<QWidget*>(m_movements),
-                             static_cast<QWidget*>(m_materials)}) {
+    down->addSpacing(kGap);
+    down->addWidget(new WaysOn(*this, {{ActionId::mixing, ViewId::mixing},
+                                       {ActionId::cutting, ViewId::cutting},
+                                       {ActionId::stockList, ViewId::stock}}));
+    for (QWidget* section :
+         {static_cast<QWidget*>(m_lots), static_cast<QWidget*>(m_movements),
+          static_cast<QWidget*>(m_whereabouts), static_cast<QWidget*>(m_materials)}) {
         down->addSpacing(kSection);
         down->addWidget(section);
     }
@@ -87,103 +93,6 @@ void MaterialsView::layOut() {
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
     whole->addWidget(scroll);
-}
-
-void MaterialsView::buildLots() {
-    using R = core::Lot;
-    auto& form = m_lots->form();
-    form.text(tr("Number"), &R::number).placeholder(tr("on its label: 26-014"));
-    form.pick(tr("Material"), &R::material, [this] {
-        std::vector<Choice> kinds;
-        for (const core::Material& kind : m_shelf.materials) {
-            kinds.push_back({kind.id.text(), fromCore(kind.name)});
-        }
-        return kinds;
-    });
-    form.choice(tr("It was"), &R::origin);
-    const auto is = [](core::LotOrigin origin) {
-        return [origin](const R& lot) { return lot.origin == origin; };
-    };
-    const auto isBought = is(core::LotOrigin::bought);
-    const auto isSaved = is(core::LotOrigin::saved);
-    const auto isMixed = is(core::LotOrigin::mixed);
-    const auto isSheet = [this](const R& lot) {
-        const core::Material* kind = m_shelf.material(lot.material);
-        return kind != nullptr && kind->unit == core::Unit::sheet;
-    };
-    form.onlyWhen(form.usedText(tr("Supplier"), &R::supplier), isBought);
-    form.onlyWhen(form.usedText(tr("Maker"), &R::maker), isBought);
-    form.onlyWhen(form.text(tr("Product"), &R::product), isBought);
-    form.onlyWhen(form.text(tr("Batch"), &R::batch), isBought);
-    form.onlyWhen(form.value(tr("Cost"), &R::cost), isBought);
-    form.onlyWhen(form.lines(tr("Saved from"), &R::savedFrom)
-                      .placeholder(tr("the binding it was saved from")),
-                  isSaved);
-    form.onlyWhen(
-        form.text(tr("Free to use"), &R::whyFree).placeholder(tr("why it could be used elsewhere")),
-        isSaved);
-    form.onlyWhen(form.text(tr("Watermark"), &R::watermark), isSaved);
-    form.onlyWhen(form.value(tr("Mixed on"), &R::mixedOn), isMixed);
-    form.onlyWhen(form.pick(tr("Mixed by"), &R::mixedBy, peopleOf(m_session)), isMixed);
-    form.onlyWhen(form.usedText(tr("Recipe"), &R::recipe), isMixed);
-    form.onlyWhen(form.value(tr("Strength"), &R::strength).placeholder(tr("4 % w/v")), isMixed);
-    form.onlyWhen(form.pick(tr("Cut off lot"), &R::parent, lotsOf(m_session)),
-                  is(core::LotOrigin::offcut));
-    form.value(tr("Received"), &R::receivedOn);
-    form.value(tr("Opened"), &R::openedOn);
-    form.value(tr("Good until"), &R::goodUntil);
-    form.usedText(tr("Kept at"), &R::keptAt);
-    form.onlyWhen(form.value(tr("Sheet width"), &R::sheetWidth), isSheet);
-    form.onlyWhen(form.value(tr("Sheet height"), &R::sheetHeight), isSheet);
-    form.onlyWhen(form.choice(tr("Grain"), &R::grain), isSheet);
-    form.check(tr("Done with"), tr("used up or thrown away; no longer offered"), &R::finished);
-    form.lines(tr("Note"), &R::note);
-    m_lots->describe = [this](const R& lot) { return lotWords(lot); };
-    m_lots->make = [this] { return newLot(); };
-    connect(m_lots, &ListSection::currentMoved, this, &MaterialsView::showMovements);
-}
-
-void MaterialsView::buildMaterials() {
-    using R = core::Material;
-    auto& form = m_materials->form();
-    form.text(tr("Name"), &R::name).completed([] {
-        QStringList names;
-        for (const core::MaterialKind& kind : core::materialKinds()) {
-            names << fromCore(kind.name);
-        }
-        return names;
-    });
-    form.choice(tr("Kind"), &R::kind);
-    form.choice(tr("Counted in"), &R::unit);
-    form.lines(tr("Made of"), &R::composition);
-    form.value(tr("Thickness"), &R::thickness);
-    form.text(tr("Standard"), &R::standard).placeholder(tr("met, and the evidence for it"));
-    form.value(tr("Keeps for"), &R::shelfLifeDays)
-        .placeholder(tr("days once opened or mixed; 0: keeps"));
-    form.choice(tr("Comes off"), &R::reversibility);
-    form.lines(tr("How"), &R::removal).placeholder(tr("how it is usually taken off again"));
-    form.lines(tr("Caution"), &R::caution);
-    form.lines(tr("Note"), &R::note);
-    m_materials->describe = [](const R& material) {
-        return RowWords{.title = fromCore(material.name),
-                        .detail = fromCore(material.removal),
-                        .right = words(material.kind)};
-    };
-    // A kind of the vocabulary brings what is known of it with its name.
-    m_materials->form().setAlso([](const R& before, const R& after, core::Change& change) {
-        if (before.name == after.name) {
-            return;
-        }
-        for (const core::MaterialKind& kind : core::materialKinds()) {
-            auto* added =
-                change.writes.empty() ? nullptr : std::get_if<R>(&change.writes.back().record);
-            if (kind.name == after.name && added != nullptr && before.name.empty()) {
-                *added = core::materialFrom(kind, after.id);
-            }
-        }
-    });
-    m_materials->make = [this]() -> std::optional<R> { return R{.id = m_session.ids().next<R>()}; };
-    m_materials->list().setMarkWidth(0);
 }
 
 RowWords MaterialsView::lotWords(const core::Lot& lot) const {
@@ -223,7 +132,9 @@ std::optional<core::Lot> MaterialsView::newLot() {
 
 void MaterialsView::showMovements() {
     const auto chosen = m_lots->list().current();
-    m_movements->show(m_shelf, chosen ? std::optional{core::Id<core::Lot>{*chosen}} : std::nullopt);
+    const auto lot = chosen ? std::optional{core::Id<core::Lot>{*chosen}} : std::nullopt;
+    m_movements->show(m_shelf, lot);
+    m_session.guarded([&] { m_whereabouts->show(lot); });
 }
 
 bool MaterialsView::enter(const Destination& destination) {

@@ -10,6 +10,7 @@
 namespace headcap::app {
 
 class LotMovements;
+class LotWhereabouts;
 
 class MaterialsView : public View {
     Q_OBJECT
@@ -32,6 +33,7 @@ private:
     PageEdits m_edits;
     RecordList<core::Lot>* m_lots;
     LotMovements* m_movements;
+    LotWhereabouts* m_whereabouts;
     RecordList<core::Material>* m_materials;
     core::Shelf m_shelf;
 };

@@ -12,7 +12,7 @@
 
 namespace headcap::app {
 
-enum class ViewId { worklist, job, materials, find, newJob, keys, workshop };
+enum class ViewId { worklist, job, materials, find, newJob, keys, workshop, mixing, cutting, stock };
 
 struct Destination {
     ViewId view = ViewId::worklist;

@@ -7,6 +7,9 @@
 #include "app/shell/new_job_view.h"
 #include "app/shell/worklist_view.h"
 #include "app/shell/workshop_view.h"
+#include "app/stock/cutting_view.h"
+#include "app/stock/mixing_view.h"
+#include "app/stock/stock_view.h"
 
 namespace headcap::app {
 namespace {
@@ -29,7 +32,8 @@ const std::vector<ViewEntry>& viewTable() {
         entry<WorklistView>(ViewId::worklist),   entry<JobView>(ViewId::job),
         entry<FindView>(ViewId::find),           entry<NewJobView>(ViewId::newJob),
         entry<MaterialsView>(ViewId::materials), entry<KeysView>(ViewId::keys),
-        entry<WorkshopView>(ViewId::workshop),
+        entry<WorkshopView>(ViewId::workshop),   entry<MixingView>(ViewId::mixing),
+        entry<CuttingView>(ViewId::cutting),     entry<StockView>(ViewId::stock),
     };
     return kTable;
 }

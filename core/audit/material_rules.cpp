@@ -5,8 +5,9 @@
 #include <fmt/format.h>
 
 #include "core/audit/facts.h"
+#include "core/materials/conversion.h"
+#include "core/materials/fitness.h"
 #include "core/materials/ledger.h"
-#include "core/materials/shelf_life.h"
 #include "core/treatment/bench_log.h"
 #include "core/values/english.h"
 
@@ -44,37 +45,40 @@ void removal(const AuditContext& at, const AuditSink& found) {
          });
 }
 
-void overdue(const AuditContext& at, const AuditSink& found) {
-    each(at, found, "was past its date, and no reason is given.", [&](const MaterialUse& use) {
-        const Lot* lot = at.file.lot(use.lot);
-        const Step* step = at.file.step(use.step);
-        return lot != nullptr && step != nullptr && use.overrideReason.empty() &&
-               ageOf(*lot, kindOfLot(at.file, use.lot), at.clock.dayOf(step->at)) ==
-                   LotAge::overdue;
-    });
-}
-
-void contradictsUndoing(const AuditContext& at, const AuditSink& found) {
-    each(at, found, "is not readily taken off again, and the step promises that it can be undone.",
-         [&](const MaterialUse& use) {
-             const Material* kind = kindOfLot(at.file, use.lot);
-             const Step* step = at.file.step(use.step);
-             return use.stays && use.overrideReason.empty() && kind != nullptr && step != nullptr &&
-                    kind->reversibility == Reversibility::no &&
-                    step->reversibility == Reversibility::yes;
-         });
+// A lot not fit for its use, and no reason given.
+template <FitnessRule kRule>
+void unfit(const AuditContext& at, const AuditSink& found) {
+    for (const MaterialUse* use : facts::standingUses(at.file)) {
+        const Lot* lot = at.file.lot(use->lot);
+        const Material* kind = kindOfLot(at.file, use->lot);
+        const Step* step = at.file.step(use->step);
+        if (lot == nullptr || kind == nullptr || step == nullptr || !use->overrideReason.empty()) {
+            continue;
+        }
+        const Day on = at.clock.dayOf(step->at);
+        for (const FitnessPoint& point :
+             fitnessOf(*lot, *kind, purposeOf(*use, *step, at.file, on))) {
+            if (point.rule == kRule) {
+                found(*use, fmt::format("{} {}; no reason is given for its use on {}.",
+                                        facts::nameOf(*use, at), point.sentence, isoText(on)));
+            }
+        }
+    }
 }
 
 void usedNotBooked(const AuditContext& at, const AuditSink& found) {
     each(at, found, "is not booked in the ledger in the same amount.", [&](const MaterialUse& use) {
-        if (!use.lot || !use.amount || at.file.lot(use.lot) == nullptr) {
+        const Lot* lot = at.file.lot(use.lot);
+        const Material* kind = kindOfLot(at.file, use.lot);
+        if (!use.amount || lot == nullptr || kind == nullptr) {
             return false;
         }
-        std::optional<Amount> booked{Amount{0, use.amount->unit}};
+        const auto counted = asCounted(*use.amount, *lot, *kind);
+        std::optional<Amount> booked{Amount{0, kind->unit}};
         for (const LedgerEntry& entry : standingEntries(at.file.ledger, use.id)) {
             booked = booked ? sum(*booked, entry.amount) : booked;
         }
-        return booked != use.amount->negated();
+        return !counted || booked != counted->negated();
     });
 }
 
@@ -134,8 +138,20 @@ constexpr std::array kRules{
     AuditRule{"material_lot", Page::materials, kMust, kLog, noLot},
     AuditRule{"material_amount", Page::materials, kWorth, kLog, noAmount},
     AuditRule{"material_removal", Page::materials, kMust, "E.C.C.O. II Art. 9", removal},
-    AuditRule{"material_undoing", Page::materials, kMust, "E.C.C.O. II Art. 9", contradictsUndoing},
-    AuditRule{"lot_overdue", Page::materials, kMust, "common practice", overdue},
+    AuditRule{"material_undoing", Page::materials, kMust, "E.C.C.O. II Art. 9",
+              unfit<FitnessRule::notReversible>},
+    AuditRule{"material_permanence", Page::materials, kMust, "ISO 9706",
+              unfit<FitnessRule::notPermanent>},
+    AuditRule{"material_cyanotype", Page::materials, kMust, "published guidance on cyanotypes",
+              unfit<FitnessRule::bufferedOnPrint>},
+    AuditRule{"material_weight", Page::materials, kWorth, "published practice",
+              unfit<FitnessRule::tooHeavy>},
+    AuditRule{"material_claim", Page::materials, kWorth, "ISO 9706",
+              unfit<FitnessRule::claimUnproven>},
+    AuditRule{"print_stability", Page::materials, kWorth, "ISO 11798",
+              unfit<FitnessRule::printUnstable>},
+    AuditRule{"lot_overdue", Page::materials, kMust, "common practice",
+              unfit<FitnessRule::pastDate>},
     AuditRule{"lot_overdrawn", Page::materials, kMust, "common practice", overdrawn},
     AuditRule{"lot_booked", Page::materials, kMust, "common practice", usedNotBooked},
     AuditRule{"lot_origin", Page::materials, kMust, kLog, origin},

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/materials/conversion.h"
 #include "core/materials/ledger.h"
 #include "core/materials/shelf.h"
 
@@ -43,7 +44,7 @@ public:
         for (JobMaterial& material : m_all) {
             std::ranges::stable_sort(material.uses, {},
                                      [](const MaterialInStep& one) { return one.step->at; });
-            material.used = sumOf(material.uses);
+            material.used = sumOf(material);
         }
         std::ranges::stable_sort(m_all, [](const JobMaterial& a, const JobMaterial& b) {
             if ((a.lot == nullptr) != (b.lot == nullptr)) {
@@ -76,16 +77,22 @@ private:
         return m_all.emplace_back(std::move(made));
     }
 
-    static std::optional<Amount> sumOf(const std::vector<MaterialInStep>& uses) {
+    // In the unit of the lot; without one, in that of the uses.
+    static std::optional<Amount> sumOf(const JobMaterial& material) {
         std::optional<Amount> total;
-        for (const MaterialInStep& one : uses) {
-            if (!one.use->amount) {
+        for (const MaterialInStep& one : material.uses) {
+            std::optional<Amount> amount = one.use->amount;
+            if (amount && material.kind != nullptr) {
+                const auto counted = asCounted(*amount, *material.lot, *material.kind);
+                amount = counted ? std::optional{*counted} : std::nullopt;
+            }
+            if (amount && total) {
+                amount = sum(*total, *amount);
+            }
+            if (!amount) {
                 return std::nullopt;
             }
-            total = total ? sum(*total, *one.use->amount) : one.use->amount;
-            if (!total) {
-                return std::nullopt;
-            }
+            total = amount;
         }
         return total;
     }

@@ -4,23 +4,31 @@
 
 #include <fmt/format.h>
 
+#include "core/materials/conversion.h"
+
 namespace headcap::core {
 namespace {
 
-using Checked = tl::expected<const Material*, LedgerProblem>;
+// An amount as its lot is counted.
+struct Counted {
+    const Material* kind;
+    Amount amount;
+};
+using Checked = tl::expected<Counted, LedgerProblem>;
 
 Checked checkAmount(const Lot& lot, Amount amount, const Shelf& shelf) {
     const Material* kind = shelf.material(lot.material);
     if (kind == nullptr) {
         return tl::unexpected(LedgerProblem::materialUnknown);
     }
-    if (amount.unit != kind->unit) {
+    const auto counted = asCounted(amount, lot, *kind);
+    if (!counted) {
         return tl::unexpected(LedgerProblem::unitDiffers);
     }
-    if (amount.count <= 0) {
+    if (counted->count <= 0) {
         return tl::unexpected(LedgerProblem::amountNotAbove);
     }
-    return kind;
+    return Counted{kind, *counted};
 }
 
 LedgerEntry entryOf(const Id<Lot>& lot, LedgerKind kind, Amount amount, const Hand& hand,
@@ -36,18 +44,25 @@ LedgerEntry entryOf(const Id<Lot>& lot, LedgerKind kind, Amount amount, const Ha
             .note = note};
 }
 
-tl::expected<std::vector<const Lot*>, LedgerProblem> sourcesOf(const std::vector<MixPart>& parts,
-                                                               const Shelf& shelf) {
-    std::vector<const Lot*> sources;
+struct Source {
+    const Lot* lot;
+    Amount amount;
+    std::string why;
+};
+
+tl::expected<std::vector<Source>, LedgerProblem> sourcesOf(const std::vector<MixPart>& parts,
+                                                           const Shelf& shelf) {
+    std::vector<Source> sources;
     for (const MixPart& part : parts) {
         const Lot* source = shelf.lot(part.source);
         if (source == nullptr) {
             return tl::unexpected(LedgerProblem::lotUnknown);
         }
-        if (const auto checked = checkAmount(*source, part.amount, shelf); !checked) {
+        const auto checked = checkAmount(*source, part.amount, shelf);
+        if (!checked) {
             return tl::unexpected(checked.error());
         }
-        sources.push_back(source);
+        sources.push_back({source, checked->amount, part.why});
     }
     if (sources.empty()) {
         return tl::unexpected(LedgerProblem::sourceMissing);
@@ -80,9 +95,9 @@ tl::expected<Change, LedgerProblem> receiveLot(const Lot& lot, Amount amount, co
     if (lot.number.empty()) {
         return tl::unexpected(LedgerProblem::numberMissing);
     }
-    const auto kind = checkAmount(lot, amount, shelf);
-    if (!kind) {
-        return tl::unexpected(kind.error());
+    const auto counted = checkAmount(lot, amount, shelf);
+    if (!counted) {
+        return tl::unexpected(counted.error());
     }
     const bool saved = lot.origin == LotOrigin::saved;
     if (saved && lot.savedFrom.empty()) {
@@ -90,10 +105,10 @@ tl::expected<Change, LedgerProblem> receiveLot(const Lot& lot, Amount amount, co
     }
     Change change{.sentence =
                       fmt::format("Lot {} {}: {}, {}", lot.number, saved ? "saved" : "received",
-                                  (*kind)->name, toText(amount)),
+                                  counted->kind->name, toText(counted->amount)),
                   .who = hand.who};
-    change.add(lot).add(
-        entryOf(lot.id, saved ? LedgerKind::saved : LedgerKind::received, amount, hand, ids));
+    change.add(lot).add(entryOf(lot.id, saved ? LedgerKind::saved : LedgerKind::received,
+                                counted->amount, hand, ids));
     return change;
 }
 
@@ -103,9 +118,9 @@ tl::expected<Change, LedgerProblem> mixLot(const Lot& lot, const std::vector<Mix
     if (lot.number.empty()) {
         return tl::unexpected(LedgerProblem::numberMissing);
     }
-    const auto kind = checkAmount(lot, yield, shelf);
-    if (!kind) {
-        return tl::unexpected(kind.error());
+    const auto counted = checkAmount(lot, yield, shelf);
+    if (!counted) {
+        return tl::unexpected(counted.error());
     }
     const auto sources = sourcesOf(parts, shelf);
     if (!sources) {
@@ -114,20 +129,20 @@ tl::expected<Change, LedgerProblem> mixLot(const Lot& lot, const std::vector<Mix
     Change change{.who = hand.who};
     change.add(lot);
     std::string from;
-    for (std::size_t i = 0; i < parts.size(); ++i) {
-        const Lot& source = *(*sources)[i];
+    for (const Source& source : *sources) {
         change.add(LotPart{.id = ids.next<LotPart>(),
                            .lot = lot.id,
-                           .source = source.id,
-                           .amount = parts[i].amount});
-        change.add(entryOf(source.id, LedgerKind::mixedOut, parts[i].amount.negated(), hand, ids,
-                           "for lot " + lot.number));
-        from += fmt::format("{}{} of {}", from.empty() ? "" : ", ", toText(parts[i].amount),
-                            source.number);
+                           .source = source.lot->id,
+                           .amount = source.amount});
+        change.add(entryOf(source.lot->id, LedgerKind::mixedOut, source.amount.negated(), hand, ids,
+                           "for lot " + lot.number +
+                               (source.why.empty() ? "" : "; used because " + source.why)));
+        from += fmt::format("{}{} of {}", from.empty() ? "" : ", ", toText(source.amount),
+                            source.lot->number);
     }
-    change.add(entryOf(lot.id, LedgerKind::mixedIn, yield, hand, ids));
-    change.sentence =
-        fmt::format("Lot {} mixed: {}, {} from {}", lot.number, (*kind)->name, toText(yield), from);
+    change.add(entryOf(lot.id, LedgerKind::mixedIn, counted->amount, hand, ids));
+    change.sentence = fmt::format("Lot {} mixed: {}, {} from {}", lot.number, counted->kind->name,
+                                  toText(counted->amount), from);
     return change;
 }
 
@@ -145,17 +160,17 @@ tl::expected<Change, LedgerProblem> mixInto(const Lot& lot, const std::vector<Mi
 tl::expected<Change, LedgerProblem> discardFrom(const Lot& lot, Amount amount,
                                                 const std::string& why, const Shelf& shelf,
                                                 const Hand& hand, IdSource& ids) {
-    const auto kind = checkAmount(lot, amount, shelf);
-    if (!kind) {
-        return tl::unexpected(kind.error());
+    const auto counted = checkAmount(lot, amount, shelf);
+    if (!counted) {
+        return tl::unexpected(counted.error());
     }
     if (why.empty()) {
         return tl::unexpected(LedgerProblem::reasonMissing);
     }
-    Change change{.sentence =
-                      fmt::format("Lot {}: {} thrown away: {}", lot.number, toText(amount), why),
+    Change change{.sentence = fmt::format("Lot {}: {} thrown away: {}", lot.number,
+                                          toText(counted->amount), why),
                   .who = hand.who};
-    change.add(entryOf(lot.id, LedgerKind::discarded, amount.negated(), hand, ids, why));
+    change.add(entryOf(lot.id, LedgerKind::discarded, counted->amount.negated(), hand, ids, why));
     return change;
 }
 
@@ -180,25 +195,25 @@ tl::expected<Change, LedgerProblem> discardRest(const Lot& lot, Revision read,
     return change;
 }
 
-tl::expected<Change, LedgerProblem> countLot(const Lot& lot, Amount counted,
-                                             const std::string& note, const Shelf& shelf,
-                                             const Hand& hand, IdSource& ids) {
+tl::expected<Change, LedgerProblem> countLot(const Lot& lot, Amount found, const std::string& note,
+                                             const Shelf& shelf, const Hand& hand, IdSource& ids) {
     const Material* kind = shelf.material(lot.material);
     if (kind == nullptr) {
         return tl::unexpected(LedgerProblem::materialUnknown);
     }
-    if (counted.unit != kind->unit) {
+    const auto counted = asCounted(found, lot, *kind);
+    if (!counted) {
         return tl::unexpected(LedgerProblem::unitDiffers);
     }
-    if (counted.count < 0) {
+    if (counted->count < 0) {
         return tl::unexpected(LedgerProblem::amountNotAbove);
     }
     const auto balance = balanceOf(lot.id, kind->unit, shelf.ledger);
-    const auto difference = balance ? sum(counted, balance->negated()) : std::nullopt;
+    const auto difference = balance ? sum(*counted, balance->negated()) : std::nullopt;
     if (!difference) {
         return tl::unexpected(LedgerProblem::balanceUnknown);
     }
-    Change change{.sentence = fmt::format("Lot {} counted: {}", lot.number, toText(counted)),
+    Change change{.sentence = fmt::format("Lot {} counted: {}", lot.number, toText(*counted)),
                   .who = hand.who};
     change.add(entryOf(lot.id, LedgerKind::counted, *difference, hand, ids, note));
     return change;

@@ -1,6 +1,6 @@
 // The ledger of a lot: its balance, and the changes that move an amount in or out. Entries are
 // never edited. A lot is counted in its material's unit all its life; an amount of another unit is
-// refused, nothing is converted here.
+// entered as it converts to that (conversion.h), or refused.
 #pragma once
 
 #include <optional>
@@ -23,7 +23,7 @@ enum class LedgerProblem {
     materialUnknown, // the shelf does not hold the lot's kind
     lotUnknown,      // nor a source of the mix
     amountNotAbove,  // nothing, or less than nothing
-    unitDiffers,     // not the unit the lot is counted in
+    unitDiffers,     // and nothing leads to the unit the lot is counted in
     sourceMissing,   // a mix of nothing; a saved lot that does not say from what
     reasonMissing,   // thrown away, and no word why
     balanceUnknown,  // the entries there are do not add up
@@ -46,6 +46,7 @@ takeIn(const Lot& lot, Amount amount, const Shelf& shelf, const Hand& hand, IdSo
 struct MixPart {
     Id<Lot> source;
     Amount amount;
+    std::string why{}; // a lot that is not fit was used all the same
 };
 // A lot mixed from others: what each gave, and what the mix came to.
 [[nodiscard]] tl::expected<Change, LedgerProblem> mixLot(const Lot& lot,

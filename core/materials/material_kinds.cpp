@@ -56,7 +56,8 @@ Material materialFrom(const MaterialKind& kind, const Id<Material>& id) {
             .shelfLifeDays = kind.shelfLifeDays,
             .removal = kind.removal,
             .reversibility = kind.reversibility,
-            .caution = kind.caution};
+            .caution = kind.caution,
+            .kindKey = kind.key};
 }
 
 std::string_view wordsFor(MaterialClass kind) {

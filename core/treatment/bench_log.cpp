@@ -4,12 +4,24 @@
 
 #include <fmt/format.h>
 
+#include "core/materials/conversion.h"
 #include "core/treatment/setting_times.h"
 #include "core/treatment/techniques.h"
 #include "core/values/contract.h"
 
 namespace headcap::core {
 namespace {
+
+// What a use takes from its lot, as that is counted.
+std::optional<Amount> counted(const MaterialUse& use, const Shelf& shelf) {
+    const Lot* lot = use.lot ? shelf.lot(*use.lot) : nullptr;
+    const Material* kind = lot == nullptr ? nullptr : shelf.material(lot->material);
+    if (kind == nullptr || !use.amount) {
+        return std::nullopt;
+    }
+    const auto amount = asCounted(*use.amount, *lot, *kind);
+    return amount ? std::optional{*amount} : std::nullopt;
+}
 
 std::optional<StepProblem> problemOf(const LoggedStep& logged, const Shelf& shelf) {
     const Step& step = logged.step;
@@ -27,28 +39,27 @@ std::optional<StepProblem> problemOf(const LoggedStep& logged, const Shelf& shel
         if (!use.lot) {
             continue;
         }
-        const Material* kind = shelf.materialOf(*use.lot);
-        if (kind == nullptr) {
+        if (shelf.materialOf(*use.lot) == nullptr) {
             return StepProblem::lotUnknown;
         }
-        if (use.amount && use.amount->unit != kind->unit) {
+        if (use.amount && !counted(use, shelf)) {
             return StepProblem::unitDiffers;
         }
     }
     return std::nullopt;
 }
 
-void writeStep(Change& change, const LoggedStep& logged, IdSource& ids) {
+void writeStep(Change& change, const LoggedStep& logged, const Shelf& shelf, IdSource& ids) {
     change.add(logged.step);
     for (const MaterialUse& use : logged.uses) {
         change.add(use);
-        if (use.lot && use.amount) {
+        if (const auto amount = counted(use, shelf)) {
             change.add(LedgerEntry{.id = ids.next<LedgerEntry>(),
                                    .lot = *use.lot,
                                    .at = logged.step.at,
                                    .who = logged.step.who,
                                    .kind = LedgerKind::used,
-                                   .amount = use.amount->negated(),
+                                   .amount = amount->negated(),
                                    .use = use.id,
                                    .contraryOf = std::nullopt,
                                    .note = {}});
@@ -133,7 +144,7 @@ tl::expected<Change, StepProblem> logStep(const LoggedStep& logged, const Shelf&
         return tl::unexpected(*problem);
     }
     Change change{.sentence = "Step logged: " + stepTitle(logged.step), .who = logged.step.who};
-    writeStep(change, logged, ids);
+    writeStep(change, logged, shelf, ids);
     writeSetting(change, logged.step, ids);
     return change;
 }
@@ -167,7 +178,7 @@ tl::expected<Change, StepProblem> correctStep(const JobFile& file, const Id<Step
                   .who = striking.who};
     change.update(*step, file.revisionOf(refOf(old)));
     giveBack(change, file, *step, striking, ids);
-    writeStep(change, rightly, ids);
+    writeStep(change, rightly, shelf, ids);
     writeSetting(change, rightly.step, ids);
     keepChecks(change, file, old, rightly.step.id, ids);
     follow(change, file, file.clocks, old, rightly.step.id);

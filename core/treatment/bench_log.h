@@ -18,7 +18,7 @@ enum class StepProblem {
     nothingSaid,    // no technique, no place, no words
     negativeTime,   // minutes below nothing
     lotUnknown,     // a lot the shelf does not hold
-    unitDiffers,    // an amount not in the unit its lot is counted in
+    unitDiffers,    // an amount from which nothing leads to the unit its lot is counted in
     amountNotAbove, // an amount of nothing, or less
     reasonMissing,  // struck or corrected without a word why
     alreadyStruck,

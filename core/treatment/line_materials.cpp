@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "core/materials/conversion.h"
+
 namespace headcap::core::line {
 namespace {
 
@@ -87,8 +89,11 @@ void takeLot(Words& words, std::size_t at, const Lot& lot, const Shelf& shelf,
     const auto before = amountBefore(words, of ? begin - 1 : begin);
     const auto after = amountAt(words, end);
     const Material* kind = shelf.material(lot.material);
-    const bool afterFits = after && kind != nullptr && after->amount.unit == kind->unit;
-    const bool beforeFits = before && kind != nullptr && before->amount.unit == kind->unit;
+    const auto fits = [&](const auto& amount) {
+        return amount && kind != nullptr && asCounted(amount->amount, lot, *kind).has_value();
+    };
+    const bool afterFits = fits(after);
+    const bool beforeFits = fits(before);
     if (before && (beforeFits || !afterFits)) {
         use.amount = before->amount;
         begin = before->begin;

@@ -4,6 +4,7 @@
 
 #include <sqlite3.h>
 
+#include "core/materials/ledger_laws.h"
 #include "db/files/durable_file.h"
 #include "db/sqlite/errors.h"
 #include "db/sqlite/journal_sql.h"
@@ -232,28 +233,30 @@ private:
         }
     }
 
-    void ledger() {
-        Query query(m_connection,
-                    "SELECT e.\"id\", lot.number, material.unit, e.amount_unit, e.kind, "
-                    "e.amount_count, c.amount_count, c.lot = e.lot FROM ledger_entry e JOIN lot ON "
-                    "lot.id = e.lot JOIN material ON material.id = lot.material LEFT JOIN "
-                    "ledger_entry c ON c.id = e.contrary_of");
+    template <class Record>
+    std::vector<Record> all() {
+        constexpr RecordKind kKind = core::kindOf<Record>();
+        std::vector<Record> records;
+        Query query(m_connection, "SELECT " + columnList(kKind, "t") + " FROM " +
+                                      sqlName(core::nameOf(kKind)) + " t");
         while (query.step()) {
-            checkedOne();
-            const auto id = core::Uuid::fromText(query.text(0));
-            const auto ref =
-                id ? std::optional{RecordRef{RecordKind::ledgerEntry, *id}} : std::nullopt;
-            if (query.text(2) != query.text(3)) {
-                find("ledger", ref,
-                     "An entry of lot " + query.text(1) + " is in " + query.text(3) +
-                         ", and the lot is counted in " + query.text(2) + ".");
-            }
-            if (query.text(4) == "contrary" &&
-                (query.isNull(6) || query.number(6) != -query.number(5) || query.number(7) != 1)) {
-                find("ledger", ref,
-                     "A contrary entry of lot " + query.text(1) +
-                         " does not balance the entry it takes back.");
-            }
+            records.push_back(std::get<Record>(recordAt(query, kKind)));
+        }
+        return records;
+    }
+
+    void ledger() {
+        const core::LedgerBook book{.shelf = {.materials = all<core::Material>(),
+                                              .lots = all<core::Lot>(),
+                                              .parts = all<core::LotPart>(),
+                                              .ledger = all<core::LedgerEntry>()},
+                                    .uses = all<core::MaterialUse>(),
+                                    .steps = all<core::Step>(),
+                                    .cuttings = all<core::Cutting>(),
+                                    .cutParts = all<core::CutPart>()};
+        m_count = static_cast<std::int64_t>(book.shelf.ledger.size());
+        for (core::LedgerBreach& breach : core::ledgerBreaches(book)) {
+            find("ledger", breach.record, std::move(breach.sentence));
         }
     }
 

@@ -1,5 +1,7 @@
 #include "app/pages/bench/use_row.h"
 
+#include <algorithm>
+
 #include <QHBoxLayout>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -96,14 +98,20 @@ const core::Lot* UseRow::lotOf(const QString& text) const {
         choices.push_back(
             {lot.id.text(), fromCore(core::lotName(lot, m_shelf.material(lot.material)))});
     }
-    const auto key = keyOf(choices, text);
+    // What is offered says behind the name how the lot stands with its date.
+    const auto key = keyOf(choices, text.section(QStringLiteral(" · "), 0, 0));
     const auto id = key ? core::Uuid::fromText(*key) : std::nullopt;
     return id ? m_shelf.lot(core::Id<core::Lot>{*id}) : nullptr;
 }
 
-bool UseRow::isOverdue(const core::Lot& lot) const {
-    return core::ageOf(lot, m_shelf.material(lot.material), m_session.clock().today()) ==
-           core::LotAge::overdue;
+std::vector<core::FitnessPoint> UseRow::fitness(const core::Lot& lot) const {
+    const core::Material* kind = m_shelf.material(lot.material);
+    return kind == nullptr ? std::vector<core::FitnessPoint>{}
+                           : core::fitnessOf(lot, *kind, {.on = m_session.clock().today()});
+}
+
+bool UseRow::asksReason(const core::Lot* lot) const {
+    return lot != nullptr && std::ranges::any_of(fitness(*lot), &core::FitnessPoint::asksReason);
 }
 
 QString UseRow::standingOf(const QString& text) const {
@@ -115,9 +123,8 @@ QString UseRow::standingOf(const QString& text) const {
     if (const auto balance = m_shelf.balanceOf(lot->id)) {
         said << tr("%1 left").arg(fromCore(core::toText(*balance)));
     }
-    if (isOverdue(*lot)) {
-        const auto until = core::goodUntilOf(*lot, m_shelf.material(lot->material));
-        said << tr("past its date, %1").arg(shortDay(*until, m_session.clock().today()));
+    for (const core::FitnessPoint& point : fitness(*lot)) {
+        said << fromCore(point.sentence);
     }
     return said.join(QStringLiteral(" · "));
 }
@@ -125,7 +132,7 @@ QString UseRow::standingOf(const QString& text) const {
 // What a lot is for and how it comes off, where nothing else has been written there by hand.
 void UseRow::fillFromLot() {
     const core::Lot* lot = lotOf(m_lot->text());
-    m_reason->setVisible(m_more->isChecked() || (lot != nullptr && isOverdue(*lot)));
+    m_reason->setVisible(m_more->isChecked() || asksReason(lot));
     const core::Material* kind = lot == nullptr ? nullptr : m_shelf.material(lot->material);
     if (kind == nullptr || !m_form->record()) {
         return;
@@ -148,7 +155,7 @@ void UseRow::showMore(bool isShown) {
     for (FieldRow* row : m_further) {
         row->setVisible(isShown);
     }
-    m_reason->setVisible(isShown || (lot != nullptr && isOverdue(*lot)));
+    m_reason->setVisible(isShown || asksReason(lot));
     m_more->setText(isShown ? tr("Less") : tr("More …"));
 }
 

@@ -1,11 +1,12 @@
 // One material in a step that is being written: the lot, typed or scanned, and how much; behind
 // "More" what it is for, where it sits, whether it stays and how it comes off, filled in from the
-// lot. A lot past its date asks for the reason.
+// lot. A lot that is not fit asks for the reason.
 #pragma once
 
 #include <QWidget>
 
 #include "app/form/record_form.h"
+#include "core/materials/fitness.h"
 #include "core/materials/shelf.h"
 #include "core/treatment/step.h"
 
@@ -34,7 +35,8 @@ private:
     void showMore(bool isShown);
     [[nodiscard]] QString standingOf(const QString& text) const;
     [[nodiscard]] const core::Lot* lotOf(const QString& text) const;
-    [[nodiscard]] bool isOverdue(const core::Lot& lot) const;
+    [[nodiscard]] std::vector<core::FitnessPoint> fitness(const core::Lot& lot) const;
+    [[nodiscard]] bool asksReason(const core::Lot* lot) const;
 
     Session& m_session;
     const core::Shelf& m_shelf;

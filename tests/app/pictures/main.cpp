@@ -29,6 +29,8 @@
 #include "app/shell/job_view.h"
 #include "app/shell/main_window.h"
 #include "app/shell/worklist_view.h"
+#include "app/stock/cutting_view.h"
+#include "app/stock/piece_list.h"
 #include "tests/support/sample_survey.h"
 #include "tests/support/sample_workshop.h"
 
@@ -46,6 +48,45 @@ struct Scene {
 
 app::JobView& jobView(app::MainWindow& window) {
     return *qobject_cast<app::JobView*>(window.current());
+}
+
+// Endpapers and wrappers planned from three sheets of paper.
+void showCutting(app::MainWindow& window, SampleWorkshop& sample) {
+    const core::Material paper{.id = sample.ids.next<core::Material>(),
+                               .name = "A paper for endpapers, 110 g/m²",
+                               .kind = core::MaterialClass::paper,
+                               .unit = core::Unit::sheet};
+    core::Change change{.sentence = "Paper received"};
+    change.add(paper);
+    for (const auto& [number, width, height, sheets] :
+         {std::tuple{"31-030", 640, 900, 6}, std::tuple{"31-031", 300, 420, 1}}) {
+        const core::Lot lot{.id = sample.ids.next<core::Lot>(),
+                            .number = number,
+                            .material = paper.id,
+                            .origin =
+                                sheets == 1 ? core::LotOrigin::offcut : core::LotOrigin::bought,
+                            .sheetWidth = core::Length::millimetres(width),
+                            .sheetHeight = core::Length::millimetres(height),
+                            .grain = core::Grain::alongHeight};
+        change.add(lot).add(core::LedgerEntry{.id = sample.ids.next<core::LedgerEntry>(),
+                                              .lot = lot.id,
+                                              .at = sample.clock.now(),
+                                              .amount = core::Amount::sheets(sheets)});
+    }
+    (void)sample.store.apply(change);
+    window.go({.view = app::ViewId::cutting, .job = sample.grafting});
+    auto* view = qobject_cast<app::CuttingView*>(window.current());
+    const auto piece = [&](const char* name, int width, int height, core::GrainWay grain, int n) {
+        view->pieces().add({.id = name,
+                            .width = core::Length::millimetres(width),
+                            .height = core::Length::millimetres(height),
+                            .grain = grain,
+                            .count = n});
+    };
+    piece("endpaper fold", 242, 196, core::GrainWay::alongHeight, 4);
+    piece("wrapper", 420, 210, core::GrainWay::alongHeight, 1);
+    piece("guard", 24, 186, core::GrainWay::alongHeight, 6);
+    (void)QTest::qWaitFor([&] { return view->planned().has_value(); }, 10'000);
 }
 
 std::vector<Scene> scenes() {
@@ -68,6 +109,23 @@ std::vector<Scene> scenes() {
                  {.view = ViewId::materials,
                   .record = core::refOf(core::all<core::Lot>(sample.store).front().record.id)});
          }},
+        {QStringLiteral("materials-whole"),
+         [](app::MainWindow& window, SampleWorkshop& sample) {
+             window.go(
+                 {.view = ViewId::materials,
+                  .record = core::refOf(core::all<core::Lot>(sample.store).front().record.id)});
+         },
+         true},
+        {QStringLiteral("mixing"),
+         [](app::MainWindow& window, SampleWorkshop&) { window.go({ViewId::mixing}); }, true},
+        {QStringLiteral("cutting"), showCutting, true},
+        {QStringLiteral("stock"),
+         [](app::MainWindow& window, SampleWorkshop& sample) {
+             window.go(
+                 {.view = ViewId::stock,
+                  .record = core::refOf(core::all<core::Lot>(sample.store).front().record.id)});
+         },
+         true},
         {QStringLiteral("keys"),
          [](app::MainWindow& window, SampleWorkshop&) { window.go({ViewId::keys}); }},
         {QStringLiteral("workshop"),

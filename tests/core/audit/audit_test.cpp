@@ -32,6 +32,9 @@ Step& stepOf(FinishedJob& j, std::string_view technique) {
 Lot& pasteOf(FinishedJob& j) {
     return *std::ranges::find(j.file.lots, "31-002", &Lot::number);
 }
+Material& kindOfPaste(FinishedJob& j) {
+    return *std::ranges::find(j.file.materials, pasteOf(j).material, &Material::id);
+}
 Hazard& hazardOf(FinishedJob& j, HazardState state) {
     return j.file.hazards.emplace_back(Hazard{.id = j.ids.next<Hazard>(),
                                               .item = j.file.item.id,
@@ -193,6 +196,36 @@ const std::vector<Fault>& faults() {
         {"lot_booked", [](auto& j) { j.file.ledger.pop_back(); }},
         {"lot_origin", [](auto& j) { pasteOf(j).supplier.clear(); }},
         {"paper_permanence", [](auto&) {}},
+        {"material_permanence",
+         [](auto& j) {
+             Material& kind = kindOfPaste(j);
+             kind.kind = MaterialClass::paper;
+             kind.phHundredths = 620;
+         }},
+        {"material_cyanotype",
+         [](auto& j) {
+             Material& kind = kindOfPaste(j);
+             kind.kind = MaterialClass::paper;
+             kind.alkaliReserveMmolKg = 450;
+             j.file.item.note = "Six cyanotypes are bound in";
+         }},
+        {"material_weight",
+         [](auto& j) {
+             Material& kind = kindOfPaste(j);
+             kind.kind = MaterialClass::paper;
+             kind.grammageMgM2 = 160'000;
+         }},
+        {"material_claim",
+         [](auto& j) {
+             Material& kind = kindOfPaste(j);
+             kind.kind = MaterialClass::paper;
+             kind.standard = "ISO 9706";
+         }},
+        {"print_stability",
+         [](auto& j) {
+             kindOfPaste(j).kind = MaterialClass::ink;
+             stepOf(j, "tear_mending").technique = "printing_facsimile";
+         }},
         {"photograph_after", [](auto& j) { j.file.photographs.pop_back(); }},
         {"photograph_before",
          [](auto& j) { j.file.photographs.erase(j.file.photographs.begin()); }},

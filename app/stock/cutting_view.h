@@ -1,0 +1,85 @@
+// Cutting: the pieces wanted, typed or proposed from a book; the sheets and offcuts of one
+// material; the plan drawn to scale as soon as it is found, away from the window's thread; booked
+// in one change. Beside it the swell of the spine, and the house values all of it goes by.
+#pragma once
+
+#include <memory>
+#include <optional>
+#include <set>
+
+#include "app/shell/view.h"
+#include "app/stock/plan_work.h"
+#include "core/materials/cutting_booking.h"
+#include "core/materials/sheet_stock.h"
+
+class QPushButton;
+class QTimer;
+
+namespace headcap::app {
+
+class CuttingPlanWidget;
+class FieldRow;
+class HouseValueList;
+class Label;
+class PieceList;
+class PlainForm;
+class RuledList;
+class Session;
+class SwellForm;
+class WorkProposer;
+
+class CuttingView : public View {
+    Q_OBJECT
+public:
+    explicit CuttingView(Session& session, QWidget* parent = nullptr);
+    bool enter(const Destination& destination) override;
+    void refresh() override;
+    bool print() override;
+    [[nodiscard]] QString title() const override { return tr("Cutting"); }
+
+    [[nodiscard]] PieceList& pieces() { return *m_pieces; }
+    [[nodiscard]] WorkProposer& proposer() { return *m_proposer; }
+    [[nodiscard]] QPushButton& bookButton() { return *m_book; }
+    [[nodiscard]] const std::optional<core::CuttingToBook>& planned() const { return m_planned; }
+
+private:
+    void layOut();
+    void connectAll();
+    void showSheets();
+    void toggleSheet();
+    void propose();
+    void planSoon();
+    void plan();
+    void showOutcome(const PlanWork::Outcome& outcome);
+    void showPlan(const core::CutProblem& problem, const core::CutPlan& plan);
+    void forget(const QString& why, bool isWrong = false);
+    void book();
+    [[nodiscard]] core::CutProblem problem(std::vector<core::Id<core::Lot>>& lots) const;
+    [[nodiscard]] std::optional<core::Id<core::Job>> job() const;
+
+    Session& m_session;
+    core::Shelf m_shelf;
+    std::vector<core::SheetOfLot> m_sheets;
+    std::vector<core::Id<core::Material>> m_materials; // as the choice lists them
+    std::set<core::Id<core::Lot>> m_spared;            // not to be cut
+    std::vector<core::Id<core::Lot>> m_lots;           // of the problem that is being planned
+    std::optional<core::CuttingToBook> m_planned;
+
+    PlainForm* m_form;
+    FieldRow* m_job;
+    FieldRow* m_material;
+    WorkProposer* m_proposer;
+    PieceList* m_pieces;
+    RuledList* m_sheetList;
+    Label* m_noSheets;
+    Label* m_standing;
+    QPushButton* m_stop;
+    QPushButton* m_book;
+    CuttingPlanWidget* m_drawing;
+    SwellForm* m_swell;
+    HouseValueList* m_house;
+    PlanWork* m_work;
+    QTimer* m_soon;
+};
+
+} // namespace headcap::app

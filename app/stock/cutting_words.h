@@ -1,0 +1,23 @@
+// What the cutting window says of sheets and plans, and a plan on paper, a sheet a page.
+#pragma once
+
+#include <QString>
+
+#include "app/form/ruled_list.h"
+#include "core/cutting/plan_cuts.h"
+#include "core/materials/cutting_booking.h"
+#include "core/materials/sheet_stock.h"
+
+class QPrinter;
+
+namespace headcap::app {
+
+[[nodiscard]] RowWords sheetWords(const core::Shelf& shelf, const core::SheetOfLot& sheet,
+                                  bool isSpared, core::Day today);
+[[nodiscard]] QString standingWords(const core::CutProblem& problem, const core::CutPlan& plan);
+[[nodiscard]] QString sentenceFor(const core::CutProblemError& error,
+                                  const core::CutProblem& problem);
+[[nodiscard]] QString sentenceFor(core::CuttingFault fault);
+void printPlan(QPrinter& printer, const core::CutProblem& problem, const core::CutPlan& plan);
+
+} // namespace headcap::app

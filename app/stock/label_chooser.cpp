@@ -1,0 +1,189 @@
+#include "app/stock/label_chooser.h"
+
+#include <algorithm>
+
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QPainter>
+#include <QPrintDialog>
+#include <QPrinter>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "app/look/grid.h"
+#include "app/look/palette.h"
+#include "app/stock/plain_form.h"
+#include "core/custody/hazards.h"
+#include "core/materials/shelf_life.h"
+
+namespace headcap::app {
+namespace {
+
+constexpr int kPreviewWidth = 300;
+
+QWidget* sheetChoice() {
+    auto* box = new QComboBox;
+    for (const print::LabelSheet& sheet : print::labelSheets()) {
+        box->addItem(QString::fromUtf8(sheet.name));
+    }
+    return box;
+}
+
+print::LabelWords labelOf(const core::Lot& lot, const core::Material* kind) {
+    print::LabelWords label{.number = fromCore(lot.number),
+                            .title = kind == nullptr ? fromCore(lot.product) : fromCore(kind->name),
+                            .caution = kind == nullptr ? QString{} : fromCore(kind->caution)};
+    const auto add = [&](const QString& line) {
+        if (!line.isEmpty()) {
+            label.lines << line;
+        }
+    };
+    if (const auto until = core::goodUntilOf(lot, kind)) {
+        add(LabelChooser::tr("good until %1").arg(fromCore(core::isoText(*until))));
+    }
+    add(lot.strength ? fromCore(core::toText(*lot.strength)) : QString{});
+    add(lot.mixedOn ? LabelChooser::tr("mixed %1").arg(fromCore(core::isoText(*lot.mixedOn)))
+                    : QString{});
+    if (lot.sheetWidth && lot.sheetHeight) {
+        add(QStringLiteral("%1 × %2").arg(fromCore(core::toText(*lot.sheetWidth)),
+                                          fromCore(core::toText(*lot.sheetHeight))));
+    }
+    add(fromCore(lot.savedFrom.empty()
+                     ? lot.supplier
+                     : toCore(LabelChooser::tr("from %1").arg(fromCore(lot.savedFrom)))));
+    add(fromCore(lot.keptAt));
+    return label;
+}
+
+} // namespace
+
+LabelPreview::LabelPreview(QWidget* parent) : QWidget(parent) {
+    setAccessibleName(tr("Sheet of labels"));
+    setFixedSize(kPreviewWidth, static_cast<int>(kPreviewWidth * 1.42));
+}
+
+void LabelPreview::show(const print::LabelSheet& sheet, std::vector<print::LabelWords> labels,
+                        int from) {
+    m_sheet = &sheet;
+    m_labels = std::move(labels);
+    m_from = from;
+    setFixedHeight(static_cast<int>(kPreviewWidth * sheet.pageHeight / sheet.pageWidth));
+    update();
+}
+
+void LabelPreview::paintEvent(QPaintEvent*) {
+    if (m_sheet == nullptr) {
+        return;
+    }
+    QPainter painter{this};
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.fillRect(rect(), Qt::white);
+    painter.setPen(coloursFor(palette()).edge);
+    painter.drawRect(rect().adjusted(0, 0, -1, -1));
+    painter.scale(width() / m_sheet->pageWidth, width() / m_sheet->pageWidth);
+    painter.setPen(QPen{coloursOf(Tone::light).rule, 0});
+    for (int i = 0; i < m_sheet->count(); ++i) {
+        painter.drawRoundedRect(m_sheet->place(i), 1.5, 1.5);
+    }
+    print::paintLabels(painter, *m_sheet, m_labels, m_from);
+}
+
+LabelChooser::LabelChooser(Session& session, QWidget* parent)
+    : QWidget(parent), m_session(session), m_form(new PlainForm),
+      m_numbers(
+          &m_form->line(tr("Labels for"), tr("lots and jobs: 26-014, 26-020, 2026-003"), true)),
+      m_sheet(&m_form->control(tr("On"), sheetChoice())),
+      m_from(&m_form->line(tr("From label"), tr("1, or the first that is left on the sheet"))),
+      m_preview(new LabelPreview), m_print(new QPushButton(tr("Print the labels"))) {
+    auto* left = new QVBoxLayout;
+    left->setSpacing(kGap);
+    left->addWidget(m_form);
+    left->addWidget(m_print, 0, Qt::AlignLeft);
+    left->addStretch(1);
+    auto* across = new QHBoxLayout(this);
+    across->setContentsMargins(0, 0, 0, 0);
+    across->setSpacing(kSection);
+    across->addLayout(left, 1);
+    across->addWidget(m_preview, 0, Qt::AlignTop);
+    connect(m_form, &FormBase::edited, this, &LabelChooser::compose);
+    connect(m_print, &QPushButton::clicked, this, &LabelChooser::print);
+    compose();
+}
+
+void LabelChooser::refresh() {
+    m_session.guarded([this] { m_shelf = core::loadShelf(m_session.records()); });
+    compose();
+}
+
+void LabelChooser::choose(const QString& numbers) {
+    m_numbers->rewrite(numbers);
+    compose();
+}
+
+const print::LabelSheet& LabelChooser::sheet() const {
+    return print::labelSheets()[static_cast<std::size_t>(std::max(0, m_sheet->text().toInt()))];
+}
+
+int LabelChooser::from() const {
+    return std::clamp(m_from->text().trimmed().toInt(), 1, sheet().count()) - 1;
+}
+
+std::optional<print::LabelWords> LabelChooser::wordsFor(const QString& number) const {
+    if (const core::Lot* lot = m_shelf.numbered(toCore(number))) {
+        return labelOf(*lot, m_shelf.material(lot->material));
+    }
+    const auto job = m_session.stores().jobs.numbered(toCore(number));
+    if (!job) {
+        return std::nullopt;
+    }
+    print::LabelWords label{.number = fromCore(job->number),
+                            .title = fromCore(job->title),
+                            .lines = {fromCore(job->owner)}};
+    if (const auto file = core::loadJobFile(m_session.records(), job->id)) {
+        for (const core::Hazard& hazard : file->hazards) {
+            if (hazard.state != core::HazardState::cleared) {
+                label.caution = tr("%1: %2").arg(fromCore(core::hazardName(hazard.term)),
+                                                 fromCore(core::wordsFor(hazard.state)));
+            }
+        }
+    }
+    return label;
+}
+
+void LabelChooser::compose() {
+    m_labels.clear();
+    QStringList unknown;
+    m_session.guarded([&] {
+        QString text = m_numbers->text();
+        text.replace(QLatin1Char(';'), QLatin1Char(','));
+        for (const QString& part : text.split(QLatin1Char(','), Qt::SkipEmptyParts)) {
+            const QString number = part.trimmed();
+            if (auto label = number.isEmpty() ? std::nullopt : wordsFor(number)) {
+                m_labels.push_back(std::move(*label));
+            } else if (!number.isEmpty()) {
+                unknown << number;
+            }
+        }
+    });
+    m_numbers->setError(
+        unknown.isEmpty()
+            ? QString{}
+            : tr("No lot or job has the number %1.").arg(unknown.join(QStringLiteral(", "))));
+    m_print->setEnabled(!m_labels.empty());
+    m_preview->show(sheet(), m_labels, from());
+}
+
+bool LabelChooser::print() {
+    if (m_labels.empty()) {
+        return false;
+    }
+    QPrinter printer{QPrinter::HighResolution};
+    printer.setDocName(tr("Labels"));
+    QPrintDialog dialog{&printer, this};
+    if (dialog.exec() == QDialog::Accepted) {
+        print::printLabels(printer, sheet(), m_labels, from());
+    }
+    return true;
+}
+
+} // namespace headcap::app

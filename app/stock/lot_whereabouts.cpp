@@ -1,0 +1,145 @@
+#include "app/stock/lot_whereabouts.h"
+
+#include <QHBoxLayout>
+#include <QVBoxLayout>
+
+#include "app/form/ruled_table.h"
+#include "app/look/grid.h"
+#include "app/look/label.h"
+#include "app/session/words.h"
+#include "core/materials/trace.h"
+#include "core/treatment/bench_log.h"
+#include "core/treatment/techniques.h"
+
+namespace headcap::app {
+namespace {
+
+constexpr int kLeastHeight = 160;
+constexpr int kMostHeight = 420;
+constexpr int kRow = 48;
+
+QString tr(const char* text) {
+    return LotWhereabouts::tr(text);
+}
+
+QString numbersOf(const std::vector<const core::Lot*>& lots) {
+    QStringList numbers;
+    for (const core::Lot* lot : lots) {
+        numbers << fromCore(lot->number);
+    }
+    return numbers.join(QStringLiteral(", "));
+}
+
+TableCell throughOf(const core::LotTrace& trace, const core::Lot& used) {
+    const auto way = trace.through(used);
+    return {way.empty() ? tr("itself") : tr("through %1").arg(numbersOf(way))};
+}
+
+TableRow headingOf(const core::TracedJob& job) {
+    QString title = fromCore(job.job->number);
+    if (job.item != nullptr) {
+        title += QStringLiteral(" · ") + fromCore(core::headingOf(*job.item));
+    }
+    QString owner = job.owner == nullptr ? QString{} : fromCore(job.owner->name);
+    if (job.ownerNow != nullptr) {
+        owner = tr("%1, now of %2").arg(owner, fromCore(job.ownerNow->name));
+    }
+    return {.title = {title, Face::heading, Ink::ink},
+            .below = {owner.isEmpty() ? QString{} : tr("to tell: %1").arg(owner)}};
+}
+
+QString nameOf(const core::Step& step) {
+    const std::string name = core::techniqueName(step.technique);
+    return fromCore(name.empty() ? step.description : name);
+}
+
+TableRow rowOf(const core::LotTrace& trace, const core::TracedUse& one, const core::Clock& clock) {
+    const std::string& place = one.use->place.empty() ? one.step->place : one.use->place;
+    return {.id = one.use->id.uuid(),
+            .title = {nameOf(*one.step), Face::body, Ink::ink},
+            .mark = shortDay(clock.dayOf(one.step->at), clock.today()),
+            .middle = {{fromCore(place), Face::formula, Ink::ink}, throughOf(trace, *one.lot)},
+            .right = {one.use->amount ? fromCore(core::toText(*one.use->amount)) : QString{},
+                      Face::small, Ink::ink},
+            .below = {one.use->stays ? QString{} : tr("nothing of it stays")}};
+}
+
+TableRow rowOf(const core::LotTrace& trace, const core::TracedLeaf& one) {
+    return {.id = one.leaf->id.uuid(),
+            .title = {one.isPrintedOn ? tr("Facsimile printed on it") : tr("Facsimile held by it"),
+                      Face::body, Ink::ink},
+            .middle = {{fromCore(one.leaf->place), Face::formula, Ink::ink},
+                       throughOf(trace, *one.lot)}};
+}
+
+} // namespace
+
+LotWhereabouts::LotWhereabouts(Session& session, QWidget* parent)
+    : QWidget(parent), m_session(session), m_heading(new Label(Face::heading)),
+      m_count(new Label(Face::small, Ink::quiet)), m_made(new Label(Face::body)),
+      m_none(new Label(Face::body, Ink::quiet, tr("It has gone into no book yet."))),
+      m_table(new RuledTable(tr("Where the lot went"),
+                             {.mark = 88, .right = 88, .title = 5, .middle = {3, 4}})) {
+    m_made->setRunning();
+    auto* head = new QHBoxLayout;
+    head->addWidget(m_heading);
+    head->addStretch(1);
+    head->addWidget(m_count);
+    auto* down = new QVBoxLayout(this);
+    down->setContentsMargins(0, 0, 0, 0);
+    down->addLayout(head);
+    down->addWidget(new HairRule);
+    down->addSpacing(kGap);
+    down->addWidget(m_made);
+    down->addWidget(m_none);
+    down->addWidget(m_table);
+    connect(m_table, &RuledTable::opened, this, &LotWhereabouts::open);
+    connect(m_table, &QListView::clicked, this, &LotWhereabouts::open);
+}
+
+void LotWhereabouts::show(const std::optional<core::Id<core::Lot>>& lot) {
+    const auto all = lot ? core::loadWhereabouts(m_session.records(), *lot) : core::Whereabouts{};
+    const auto trace = lot ? core::traceLot(all, *lot) : std::nullopt;
+    setVisible(trace.has_value());
+    m_places.clear();
+    std::vector<TableRow> rows;
+    if (trace) {
+        m_heading->setText(tr("Where %1 went").arg(fromCore(trace->lot->number)));
+        m_made->setText(tr("Made from it: %1").arg(numbersOf(trace->lots)));
+        m_made->setVisible(!trace->lots.empty());
+        for (const core::TracedJob& job : trace->jobs) {
+            rows.push_back(headingOf(job));
+            for (const core::TracedUse& one : job.uses) {
+                rows.push_back(rowOf(*trace, one, m_session.clock()));
+                m_places[*rows.back().id] = {.view = ViewId::job,
+                                             .job = job.job->id,
+                                             .page = core::Page::bench,
+                                             .record = core::refOf(one.step->id)};
+            }
+            for (const core::TracedLeaf& one : job.leaves) {
+                rows.push_back(rowOf(*trace, one));
+                m_places[*rows.back().id] = {.view = ViewId::job,
+                                             .job = job.job->id,
+                                             .page = core::Page::collation,
+                                             .record = core::refOf(one.leaf->id)};
+            }
+        }
+        m_count->setText(
+            counted(static_cast<int>(trace->jobs.size()), tr("in %1 book"), tr("in %1 books")));
+    }
+    m_count->setVisible(!rows.empty());
+    m_none->setVisible(rows.empty());
+    m_table->setVisible(!rows.empty());
+    m_table->setFixedHeight(
+        std::clamp(static_cast<int>(rows.size()) * kRow, kLeastHeight, kMostHeight));
+    m_table->show(std::move(rows));
+}
+
+void LotWhereabouts::open() {
+    const auto id = m_table->current();
+    if (const auto place = id ? m_places.find(*id) : m_places.end(); place != m_places.end()) {
+        Q_EMIT goAsked(place->second);
+    }
+}
+
+} // namespace headcap::app

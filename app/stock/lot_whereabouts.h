@@ -1,0 +1,41 @@
+// Where the chosen lot went: the lots mixed from it or cut off it, and every book it now sits in,
+// with its owner, step by step. Enter goes to the step.
+#pragma once
+
+#include <optional>
+
+#include <QWidget>
+
+#include "app/session/session.h"
+#include "app/shell/view.h"
+#include "core/materials/material.h"
+
+namespace headcap::app {
+
+class Label;
+class RuledTable;
+
+class LotWhereabouts : public QWidget {
+    Q_OBJECT
+public:
+    explicit LotWhereabouts(Session& session, QWidget* parent = nullptr);
+    // Nothing: no lot is chosen.
+    void show(const std::optional<core::Id<core::Lot>>& lot);
+    using QWidget::show;
+
+Q_SIGNALS:
+    void goAsked(const headcap::app::Destination& destination);
+
+private:
+    void open();
+
+    Session& m_session;
+    Label* m_heading;
+    Label* m_count;
+    Label* m_made;
+    Label* m_none;
+    RuledTable* m_table;
+    std::map<core::Uuid, Destination> m_places;
+};
+
+} // namespace headcap::app

@@ -1,0 +1,262 @@
+#include "app/stock/mix_editor.h"
+
+#include <QHBoxLayout>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "app/form/record_choices.h"
+#include "app/look/grid.h"
+#include "app/look/label.h"
+#include "app/look/style.h"
+#include "app/stock/ledger_words.h"
+#include "app/stock/plain_form.h"
+#include "core/custody/job_states.h"
+#include "core/materials/fitness.h"
+#include "core/materials/shelf_life.h"
+
+namespace headcap::app {
+
+MixEditor::MixEditor(Session& session, QWidget* parent)
+    : QWidget(parent), m_session(session), m_down(new QVBoxLayout(this)),
+      m_name(new Label(Face::heading)), m_source(new Label(Face::small, Ink::quiet)),
+      m_method(new Label(Face::body)), m_caution(new Label(Face::smallStrong, Ink::must)),
+      m_book(new QPushButton(tr("Book the mix"))),
+      m_own(new QPushButton(tr("Keep as a recipe of our own"))) {
+    for (Label* label : {m_source, m_method, m_caution}) {
+        label->setRunning();
+    }
+    m_book->setToolTip(tr("Takes the parts from their lots and puts the mix on the shelf"));
+    m_own->setProperty(kQuietButton, true);
+    m_own->setToolTip(tr("With the amounts as they stand here; to be changed at will"));
+    auto* ways = new QHBoxLayout;
+    ways->addWidget(m_book);
+    ways->addWidget(m_own);
+    ways->addStretch(1);
+    m_down->setContentsMargins(0, 0, 0, 0);
+    m_down->setSpacing(kGap);
+    m_down->addWidget(m_name);
+    m_down->addWidget(new HairRule);
+    for (QWidget* one : {m_source, m_method, m_caution}) {
+        m_down->addWidget(one);
+    }
+    m_down->addLayout(ways);
+    m_down->addStretch(1);
+    connect(m_book, &QPushButton::clicked, this, &MixEditor::book);
+    connect(m_own, &QPushButton::clicked, this, &MixEditor::keepAsOwn);
+}
+
+void MixEditor::show(const core::RecipeCard& recipe, const core::Shelf& shelf) {
+    m_recipe = recipe;
+    m_scaled = recipe;
+    m_shelf = shelf;
+    m_name->setText(fromCore(recipe.name));
+    const QString strength = recipe.strength ? fromCore(core::toText(*recipe.strength)) : QString{};
+    QStringList said{strength, fromCore(recipe.source),
+                     recipe.keepsDays > 0 ? counted(static_cast<int>(recipe.keepsDays),
+                                                    tr("keeps %1 day"), tr("keeps %1 days"))
+                                          : QString{}};
+    said.removeAll({});
+    m_source->setText(said.join(QStringLiteral(" · ")));
+    m_method->setText(fromCore(recipe.method));
+    m_caution->setText(fromCore(recipe.caution));
+    m_method->setVisible(!recipe.method.empty());
+    m_caution->setVisible(!recipe.caution.empty());
+    build();
+}
+
+void MixEditor::build() {
+    delete m_form;
+    m_parts.clear();
+    m_form = new PlainForm;
+    const core::Day today = m_session.clock().today();
+    m_yield = &m_form->line(tr("To make"), tr("450 g"));
+    m_yield->accept(m_recipe.yields ? fromCore(core::toText(*m_recipe.yields)) : QString{});
+    connect(m_yield, &FieldRow::left, this, &MixEditor::scale);
+    m_number = &m_form->line(tr("Its number"), tr("on its label"));
+    const auto number =
+        core::nextLotNumber(m_session.records().greatest(core::RecordKind::lot, "number",
+                                                         core::lotNumberPrefix(today.year())),
+                            today.year());
+    m_number->accept(fromCore(number.value_or(std::string{})));
+    for (const core::RecipeCardPart& part : m_recipe.parts) {
+        addPart(part);
+    }
+    m_keptAt = &m_form->line(tr("Kept at"), tr("cold shelf"));
+    m_until = &m_form->line(tr("Good until"), tr("a day; look and smell before use all the same"));
+    if (m_recipe.keepsDays > 0) {
+        m_until->accept(fromCore(core::isoText(
+            core::Day{std::chrono::sys_days{today} + std::chrono::days{m_recipe.keepsDays}})));
+    }
+    m_down->insertWidget(5, m_form);
+}
+
+void MixEditor::addPart(const core::RecipeCardPart& part) {
+    const core::Material* kind = part.material ? m_shelf.material(*part.material) : nullptr;
+    const QString name = fromCore(kind != nullptr && part.what.empty() ? kind->name : part.what);
+    PartRows rows{&m_form->line(name), &m_form->line(tr("from lot")), nullptr};
+    rows.amount->accept(fromCore(core::toText(part.amount)));
+    const auto offered = core::lotsFor(part, m_shelf, m_session.clock().today());
+    if (!offered.empty()) {
+        rows.lot->accept(
+            fromCore(core::lotName(*offered.front(), m_shelf.material(offered.front()->material))));
+    }
+    const Choices lots = lotsOf(m_session);
+    rows.lot->completed([lots] { return wordsOf(lots()); })
+        .placeholder(tr("scan its label, or type"))
+        .understood([this, part](const QString& text) { return standingOf(text, part); });
+    rows.why = &m_form->line(tr("used because"), tr("why, though it is not fit"), true);
+    const auto showWhy = [this, rows] {
+        const core::Lot* lot = lotOf(rows.lot->text());
+        rows.why->setVisible(lot != nullptr && !unfitness(*lot).isEmpty());
+    };
+    connect(rows.lot, &FieldRow::edited, this, showWhy);
+    connect(rows.lot, &FieldRow::left, this, showWhy);
+    showWhy();
+    m_parts.push_back(rows);
+}
+
+const core::Lot* MixEditor::lotOf(const QString& text) const {
+    if (text.trimmed().isEmpty()) {
+        return nullptr;
+    }
+    const auto key = keyOf(lotsOf(m_session)(), text.trimmed());
+    const auto id = key ? core::Uuid::fromText(*key) : std::nullopt;
+    return id ? m_shelf.lot(core::Id<core::Lot>{*id}) : nullptr;
+}
+
+QString MixEditor::unfitness(const core::Lot& lot) const {
+    const core::Material* kind = m_shelf.material(lot.material);
+    QStringList said;
+    if (kind != nullptr) {
+        for (const core::FitnessPoint& point :
+             core::fitnessOf(lot, *kind, {.on = m_session.clock().today(), .stays = false})) {
+            if (point.asksReason) {
+                said << fromCore(point.sentence);
+            }
+        }
+    }
+    return said.join(QStringLiteral("; "));
+}
+
+QString MixEditor::standingOf(const QString& text, const core::RecipeCardPart&) const {
+    const core::Lot* lot = lotOf(text);
+    if (lot == nullptr) {
+        return text.trimmed().isEmpty() ? QString{} : tr("no such lot on the shelf");
+    }
+    QStringList said;
+    if (const auto balance = m_shelf.balanceOf(lot->id)) {
+        said << tr("%1 left").arg(fromCore(core::toText(*balance)));
+    }
+    const core::Material* kind = m_shelf.material(lot->material);
+    if (kind != nullptr) {
+        for (const core::FitnessPoint& point :
+             core::fitnessOf(*lot, *kind, {.on = m_session.clock().today(), .stays = false})) {
+            said << fromCore(point.sentence);
+        }
+    }
+    return said.join(QStringLiteral(" · "));
+}
+
+// By what is to be made; amounts changed by hand are put anew.
+void MixEditor::scale() {
+    const ReadingContext context{.today = m_session.clock().today()};
+    const auto yield = valueOf<core::Amount>(*m_yield, context);
+    if (!yield) {
+        return;
+    }
+    const auto scaled = core::scaledToYield(m_recipe, *yield);
+    if (!scaled) {
+        m_yield->setError(
+            tr("The recipe says what it makes in %1; write the amount so.")
+                .arg(m_recipe.yields ? words(m_recipe.yields->unit) : tr("no measure")));
+        return;
+    }
+    m_scaled = *scaled;
+    for (std::size_t i = 0; i < m_parts.size(); ++i) {
+        m_parts[i].amount->accept(fromCore(core::toText(m_scaled.parts[i].amount)));
+    }
+}
+
+std::optional<std::vector<core::MixPart>> MixEditor::parts() {
+    const ReadingContext context{.today = m_session.clock().today()};
+    std::vector<core::MixPart> parts;
+    bool isWhole = true;
+    for (const PartRows& rows : m_parts) {
+        const auto amount = valueOf<core::Amount>(*rows.amount, context);
+        const core::Lot* lot = lotOf(rows.lot->text());
+        const QString why = rows.why->text().trimmed();
+        if (lot == nullptr) {
+            rows.lot->setError(
+                tr("Which lot was it taken from? Receive it first, if it has none."));
+        } else if (!unfitness(*lot).isEmpty() && why.isEmpty()) {
+            rows.why->setError(
+                tr("%1 %2: say why it is used.").arg(fromCore(lot->number), unfitness(*lot)));
+            lot = nullptr;
+        }
+        isWhole = isWhole && amount && lot != nullptr;
+        if (amount && lot != nullptr) {
+            parts.push_back({.source = lot->id, .amount = *amount, .why = toCore(why)});
+        }
+    }
+    return isWhole ? std::optional{parts} : std::nullopt;
+}
+
+void MixEditor::book() {
+    const ReadingContext context{.today = m_session.clock().today()};
+    const core::Material* makes = core::materialMade(m_recipe, m_shelf);
+    const auto from = parts();
+    const auto yield = valueOf<core::Amount>(*m_yield, context);
+    const auto until = valueOf<core::Day>(*m_until, context);
+    if (makes == nullptr) {
+        m_session.say({Notice::Kind::refused,
+                       tr("The workshop has no kind of material that this recipe makes; add it "
+                          "under Materials and lots, with the vocabulary's own name.")});
+        return;
+    }
+    if (!from || !yield || m_until->hasError()) {
+        return;
+    }
+    const core::Hand hand{m_session.person(), m_session.clock().now()};
+    core::Lot lot = core::lotMixed(m_recipe, *makes, toCore(m_number->text().trimmed()),
+                                   m_session.ids().next<core::Lot>(), hand, context.today);
+    lot.goodUntil = until;
+    lot.keptAt = toCore(m_keptAt->text().trimmed());
+    auto change = core::mixLot(lot, *from, *yield, m_shelf, hand, m_session.ids());
+    if (!change) {
+        m_session.say({Notice::Kind::refused, ledgerSentence(change.error(), makes)});
+        return;
+    }
+    const QString done = fromCore(change->sentence);
+    if (m_session.apply(std::move(*change))) {
+        m_session.say({Notice::Kind::done, done, true});
+        Q_EMIT booked(fromCore(lot.number));
+    }
+}
+
+core::RecipeCard MixEditor::asTyped() {
+    const ReadingContext context{.today = m_session.clock().today()};
+    core::RecipeCard card = m_scaled;
+    card.yields = valueOf<core::Amount>(*m_yield, context);
+    for (std::size_t i = 0; i < m_parts.size(); ++i) {
+        if (const auto amount = valueOf<core::Amount>(*m_parts[i].amount, context)) {
+            card.parts[i].amount = *amount;
+        }
+    }
+    return card;
+}
+
+void MixEditor::keepAsOwn() {
+    core::OwnRecipe own = core::ownCopy(asTyped(), m_shelf, m_session.ids());
+    core::Change change{.sentence = toCore(tr("Recipe kept: %1").arg(fromCore(own.recipe.name))),
+                        .who = m_session.person()};
+    change.add(own.recipe);
+    for (const core::RecipePart& part : own.parts) {
+        change.add(part);
+    }
+    const QString done = fromCore(change.sentence);
+    if (m_session.apply(std::move(change))) {
+        m_session.say({Notice::Kind::done, done, true});
+    }
+}
+
+} // namespace headcap::app

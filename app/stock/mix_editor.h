@@ -1,0 +1,74 @@
+// A mix as it is put together from a recipe: how much is to be made, of each part how much and from
+// which lot, and the lot it becomes. It is booked as one change. A lot that is not fit says so, and
+// asks why it is used.
+#pragma once
+
+#include <vector>
+
+#include <QWidget>
+
+#include "app/session/session.h"
+#include "core/materials/recipes.h"
+
+class QPushButton;
+class QVBoxLayout;
+
+namespace headcap::app {
+
+class FieldRow;
+class Label;
+class PlainForm;
+
+class MixEditor : public QWidget {
+    Q_OBJECT
+public:
+    explicit MixEditor(Session& session, QWidget* parent = nullptr);
+    void show(const core::RecipeCard& recipe, const core::Shelf& shelf);
+    using QWidget::show;
+    // The shelf has changed; what was typed stays.
+    void setShelf(const core::Shelf& shelf) { m_shelf = shelf; }
+    [[nodiscard]] PlainForm* form() { return m_form; }
+    [[nodiscard]] QPushButton& bookButton() { return *m_book; }
+
+Q_SIGNALS:
+    void booked(const QString& number);
+
+private:
+    struct PartRows {
+        FieldRow* amount;
+        FieldRow* lot;
+        FieldRow* why;
+    };
+
+    void build();
+    void addPart(const core::RecipeCardPart& part);
+    void scale();
+    void book();
+    void keepAsOwn();
+    [[nodiscard]] QString standingOf(const QString& text, const core::RecipeCardPart& part) const;
+    [[nodiscard]] const core::Lot* lotOf(const QString& text) const;
+    // Why a lot can't be used without a reason; empty: it can.
+    [[nodiscard]] QString unfitness(const core::Lot& lot) const;
+    [[nodiscard]] std::optional<std::vector<core::MixPart>> parts();
+    [[nodiscard]] core::RecipeCard asTyped();
+
+    Session& m_session;
+    core::Shelf m_shelf;
+    core::RecipeCard m_recipe; // as it stands written
+    core::RecipeCard m_scaled;
+    PlainForm* m_form = nullptr;
+    QVBoxLayout* m_down;
+    Label* m_name;
+    Label* m_source;
+    Label* m_method;
+    Label* m_caution;
+    FieldRow* m_yield = nullptr;
+    FieldRow* m_number = nullptr;
+    FieldRow* m_keptAt = nullptr;
+    FieldRow* m_until = nullptr;
+    std::vector<PartRows> m_parts;
+    QPushButton* m_book;
+    QPushButton* m_own;
+};
+
+} // namespace headcap::app

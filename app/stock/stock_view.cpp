@@ -1,0 +1,110 @@
+#include "app/stock/stock_view.h"
+
+#include <algorithm>
+
+#include <QVBoxLayout>
+
+#include "app/form/ruled_table.h"
+#include "app/look/grid.h"
+#include "app/stock/label_chooser.h"
+#include "app/stock/plain_form.h"
+#include "app/stock/scrolled_page.h"
+#include "app/stock/stock_rows.h"
+
+namespace headcap::app {
+namespace {
+
+constexpr int kRow = 40;
+constexpr int kLeast = 120;
+constexpr int kMost = 520;
+
+void put(RuledTable& table, std::vector<TableRow> rows) {
+    table.setFixedHeight(std::clamp(static_cast<int>(rows.size()) * kRow, kLeast, kMost));
+    table.show(std::move(rows));
+}
+
+} // namespace
+
+StockView::StockView(Session& session, QWidget* parent)
+    : View(parent), m_session(session), m_labels(new LabelChooser(session)) {
+    auto* down = scrolledPage(this, title(),
+                              tr("What there is, what there was, where it went; and its labels."));
+    addHeading(*down, tr("Labels"));
+    down->addWidget(m_labels);
+    auto* form = new PlainForm;
+    m_day = &form->line(tr("On the day"), tr("today, or any day: 31 Dec"));
+    addHeading(*down, tr("Stock"));
+    down->addWidget(form);
+    m_stock = addTable(*down, {},
+                       new RuledTable(tr("Stock on the day"),
+                                      {.mark = 88, .right = 120, .title = 5, .middle = {3, 3}}));
+    m_ending = addTable(*down, tr("Goes off or runs out"),
+                        new RuledTable(tr("Goes off or runs out"),
+                                       {.mark = 88, .right = 120, .title = 5, .middle = {4}}));
+    m_use = addTable(*down, tr("Used, by kind and year"),
+                     new RuledTable(tr("Used, by kind and year"),
+                                    {.mark = 0, .right = 120, .title = 4, .middle = {5}}));
+    m_saved = addTable(*down, tr("Paper saved, and where it went"),
+                       new RuledTable(tr("Paper saved, and where it went"),
+                                      {.mark = 88, .right = 88, .title = 5, .middle = {6}}));
+    down->addStretch(1);
+    connect(m_day, &FieldRow::edited, this, &StockView::showStock);
+}
+
+RuledTable* StockView::addTable(QVBoxLayout& down, const QString& heading, RuledTable* table) {
+    if (!heading.isEmpty()) {
+        addHeading(down, heading);
+    } else {
+        down.addSpacing(kGap);
+    }
+    down.addWidget(table);
+    connect(table, &RuledTable::opened, this, [this, table] { open(*table); });
+    return table;
+}
+
+bool StockView::enter(const Destination& destination) {
+    refresh();
+    if (destination.record && destination.record->kind == core::RecordKind::lot) {
+        if (const core::Lot* lot = m_shelf.lot(core::Id<core::Lot>{destination.record->id})) {
+            m_labels->choose(fromCore(lot->number));
+        }
+    } else if (destination.job) {
+        if (const auto job = core::find(m_session.records(), *destination.job)) {
+            m_labels->choose(fromCore(job->record.number));
+        }
+    }
+    m_labels->form().focusFirst();
+    return true;
+}
+
+void StockView::refresh() {
+    m_labels->refresh();
+    m_session.guarded([this] {
+        const core::Clock& clock = m_session.clock();
+        m_shelf = core::loadShelf(m_session.records());
+        put(*m_ending, endingRows(m_shelf, clock.today(), clock, m_session.ids()));
+        put(*m_use, useRows(m_shelf, clock, m_session.ids()));
+        put(*m_saved, savedRows(m_shelf, m_session.records()));
+    });
+    showStock();
+}
+
+void StockView::showStock() {
+    const core::Day today = m_session.clock().today();
+    const auto day = valueOf<core::Day>(*m_day, {.today = today});
+    put(*m_stock, stockRows(m_shelf, day.value_or(today), m_session.clock()));
+}
+
+void StockView::open(const RuledTable& table) {
+    const auto id = table.current();
+    if (id && m_shelf.lot(core::Id<core::Lot>{*id}) != nullptr) {
+        Q_EMIT goAsked(
+            {.view = ViewId::materials, .record = core::RecordRef{core::RecordKind::lot, *id}});
+    }
+}
+
+bool StockView::print() {
+    return m_labels->print();
+}
+
+} // namespace headcap::app

@@ -1,0 +1,46 @@
+// The shelf as a whole: stock on a day, what goes off or runs out, use by kind and year, saved
+// paper and where each piece went; and labels to be printed. Enter on a lot goes to it.
+#pragma once
+
+#include "app/shell/view.h"
+#include "core/materials/shelf.h"
+
+class QVBoxLayout;
+
+namespace headcap::app {
+
+class FieldRow;
+class LabelChooser;
+class RuledTable;
+class Session;
+
+class StockView : public View {
+    Q_OBJECT
+public:
+    explicit StockView(Session& session, QWidget* parent = nullptr);
+    // A lot or a job as the record: its label.
+    bool enter(const Destination& destination) override;
+    void refresh() override;
+    bool print() override;
+    [[nodiscard]] QString title() const override { return tr("Stock and labels"); }
+    [[nodiscard]] RuledTable& stock() { return *m_stock; }
+    [[nodiscard]] RuledTable& saved() { return *m_saved; }
+    [[nodiscard]] FieldRow& day() { return *m_day; }
+    [[nodiscard]] LabelChooser& labels() { return *m_labels; }
+
+private:
+    void showStock();
+    void open(const RuledTable& table);
+    RuledTable* addTable(QVBoxLayout& down, const QString& heading, RuledTable* table);
+
+    Session& m_session;
+    core::Shelf m_shelf;
+    LabelChooser* m_labels;
+    FieldRow* m_day;
+    RuledTable* m_stock;
+    RuledTable* m_ending;
+    RuledTable* m_use;
+    RuledTable* m_saved;
+};
+
+} // namespace headcap::app

@@ -1,0 +1,301 @@
+#include "core/materials/ledger_laws.h"
+
+#include <limits>
+#include <map>
+#include <set>
+#include <tuple>
+
+#include <fmt/format.h>
+
+#include "core/materials/by_key.h"
+#include "core/materials/conversion.h"
+#include "core/treatment/bench_log.h"
+
+namespace headcap::core {
+namespace {
+
+// Scales and vessels are not exact, and a mix may take up water while it is kept.
+constexpr std::int64_t kMixGainPerMille = 20;
+constexpr std::int64_t kSheet = 1'000; // thousandths
+
+class Laws {
+public:
+    explicit Laws(const LedgerBook& book)
+        : m_book(book), m_lots(book.shelf.lots), m_materials(book.shelf.materials),
+          m_entries(book.shelf.ledger), m_steps(book.steps) {}
+
+    std::vector<LedgerBreach> run() {
+        for (const LedgerEntry& entry : m_book.shelf.ledger) {
+            units(entry);
+            contraries(entry);
+            add(entry);
+        }
+        for (const Lot& lot : m_book.shelf.lots) {
+            balance(lot);
+        }
+        mixes();
+        for (const MaterialUse& use : m_book.uses) {
+            booked(use);
+        }
+        cuttings();
+        return std::move(m_breaches);
+    }
+
+private:
+    template <class Record>
+    void found(LedgerLaw law, const Record& record, std::string sentence) {
+        m_breaches.push_back({law, refOf(record.id), std::move(sentence)});
+    }
+
+    const Material* kindOf(const Lot* lot) const {
+        return lot == nullptr ? nullptr : m_materials.find(lot->material);
+    }
+    std::string numberOf(const Id<Lot>& id) const {
+        const Lot* lot = m_lots.find(id);
+        return lot == nullptr ? "not known" : lot->number;
+    }
+    // Of a contrary, what it takes back.
+    LedgerKind meaningOf(const LedgerEntry& entry) const {
+        const LedgerEntry* first = m_entries.find(entry.contraryOf);
+        return first == nullptr ? entry.kind : first->kind;
+    }
+
+    void units(const LedgerEntry& entry) {
+        const Material* kind = kindOf(m_lots.find(entry.lot));
+        if (kind != nullptr && kind->unit != entry.amount.unit) {
+            found(LedgerLaw::sameUnit, entry,
+                  fmt::format("An entry of lot {} is in {}, and the lot is counted in {}.",
+                              numberOf(entry.lot), nameOf(entry.amount.unit), nameOf(kind->unit)));
+        }
+    }
+
+    void contraries(const LedgerEntry& entry) {
+        if (entry.kind != LedgerKind::contrary) {
+            return;
+        }
+        const LedgerEntry* first = m_entries.find(entry.contraryOf);
+        if (first == nullptr || first->lot != entry.lot ||
+            first->amount != entry.amount.negated() || !m_takenBack.insert(first->id).second) {
+            found(
+                LedgerLaw::contrary, entry,
+                fmt::format("A contrary entry of lot {} does not balance the entry it takes back.",
+                            numberOf(entry.lot)));
+        }
+    }
+
+    void add(const LedgerEntry& entry) {
+        if (m_lots.find(entry.lot) == nullptr) {
+            return;
+        }
+        add(m_balance, entry.lot, entry.amount.count);
+        const LedgerKind meaning = meaningOf(entry);
+        if (meaning == LedgerKind::mixedOut) {
+            add(m_mixedOut, entry.lot, entry.amount.count);
+        } else if (meaning == LedgerKind::mixedIn) {
+            add(m_mixedIn, entry.lot, entry.amount.count);
+        } else if (meaning == LedgerKind::cut) {
+            add(m_cut, entry.lot, entry.amount.count);
+        } else if (meaning == LedgerKind::used && !entry.use) {
+            found(LedgerLaw::useSaid, entry,
+                  fmt::format("Lot {} was used by {}, and no step says so.", numberOf(entry.lot),
+                              toText(entry.amount.negated())));
+        }
+        if (entry.use) {
+            add(m_booked, *entry.use, entry.amount.count);
+        }
+    }
+
+    void balance(const Lot& lot) {
+        const Material* kind = kindOf(&lot);
+        const auto at = m_balance.find(lot.id);
+        if (kind != nullptr && at != m_balance.end() && at->second < 0) {
+            found(
+                LedgerLaw::notBelowNothing, lot,
+                fmt::format("Lot {} is below nothing by {}: count it, or correct what was booked.",
+                            lot.number, toText(Amount{-at->second, kind->unit})));
+        }
+    }
+
+    void mixes() {
+        std::map<Id<Lot>, std::int64_t> saidTaken;
+        std::set<Id<Lot>> made;
+        for (const LotPart& part : m_book.shelf.parts) {
+            add(saidTaken, part.source, part.amount.count);
+            made.insert(part.lot);
+        }
+        for (const Lot& lot : m_book.shelf.lots) {
+            const std::int64_t said = valueOf(saidTaken, lot.id);
+            const std::int64_t left = -valueOf(m_mixedOut, lot.id);
+            const Material* kind = kindOf(&lot);
+            if (kind != nullptr && said != left) {
+                found(LedgerLaw::mixTook, lot,
+                      fmt::format("{} of lot {} left for mixes, and the mixes say {}.",
+                                  toText(Amount{left, kind->unit}), lot.number,
+                                  toText(Amount{said, kind->unit})));
+            }
+            if (kind != nullptr && valueOf(m_mixedIn, lot.id) > 0) {
+                gave(lot, *kind, made.contains(lot.id));
+            }
+        }
+    }
+
+    void gave(const Lot& lot, const Material& kind, bool isMadeOfSomething) {
+        const Amount yield{valueOf(m_mixedIn, lot.id), kind.unit};
+        if (!isMadeOfSomething && lot.recipe.empty()) {
+            found(LedgerLaw::mixGave, lot,
+                  fmt::format("Lot {} was mixed, {}, and says nothing of what from.", lot.number,
+                              toText(yield)));
+            return;
+        }
+        const auto taken = isMadeOfSomething ? weightTaken(lot) : std::nullopt;
+        if (taken && yield.unit == Unit::gram &&
+            yield.count - *taken > *taken / 1'000 * kMixGainPerMille) {
+            found(LedgerLaw::mixGave, lot,
+                  fmt::format("Lot {} came to {}, and only {} went into it.", lot.number,
+                              toText(yield), toText(Amount{*taken, Unit::gram})));
+        }
+    }
+
+    std::optional<std::int64_t> weightOf(const LotPart& part) const {
+        const Lot* source = m_lots.find(part.source);
+        const Material* kind = kindOf(source);
+        if (kind == nullptr) {
+            return std::nullopt;
+        }
+        if (part.amount.unit == Unit::millilitre) {
+            std::int64_t weight = 0; // µl by mg/ml is µg
+            return kind->densityMgMl &&
+                           !__builtin_mul_overflow(part.amount.count, *kind->densityMgMl, &weight)
+                       ? std::optional{weight}
+                       : std::nullopt;
+        }
+        const auto grams = converted(part.amount, Unit::gram, measuresOf(*source, *kind));
+        return grams ? std::optional{grams->count} : std::nullopt;
+    }
+
+    // µg of all that went in; nothing where one part's weight is not known.
+    std::optional<std::int64_t> weightTaken(const Lot& lot) const {
+        std::int64_t weight = 0;
+        for (const LotPart* part : partsOf(lot)) {
+            const auto grams = weightOf(*part);
+            if (!grams) {
+                return std::nullopt;
+            }
+            weight += *grams;
+        }
+        return weight;
+    }
+
+    std::vector<const LotPart*> partsOf(const Lot& lot) const {
+        if (m_partsOf.empty()) {
+            for (const LotPart& part : m_book.shelf.parts) {
+                m_partsOf[part.lot].push_back(&part);
+            }
+        }
+        const auto at = m_partsOf.find(lot.id);
+        return at == m_partsOf.end() ? std::vector<const LotPart*>{} : at->second;
+    }
+
+    void booked(const MaterialUse& use) {
+        const Lot* lot = m_lots.find(use.lot);
+        const Material* kind = kindOf(lot);
+        const Step* step = m_steps.find(use.step);
+        if (kind == nullptr || step == nullptr) {
+            return;
+        }
+        const auto counted = use.amount ? asCounted(*use.amount, *lot, *kind)
+                                        : tl::expected<Amount, ConversionProblem>{Amount{}};
+        const std::int64_t said = counted && !step->struckAt ? counted->count : 0;
+        const Amount book{-valueOf(m_booked, use.id), kind->unit};
+        if (!counted || book.count != said) {
+            found(LedgerLaw::useBooked, use,
+                  fmt::format("{} used {} of lot {}, and the ledger says {}.", stepTitle(*step),
+                              use.amount && !step->struckAt ? toText(*use.amount) : "nothing",
+                              lot->number, toText(book)));
+        }
+    }
+
+    void cuttings() {
+        const ByKey<Cutting> known{m_book.cuttings};
+        using Sheet = std::tuple<Id<Lot>, Id<Cutting>, std::int64_t>;
+        std::map<Sheet, std::int64_t> areas;
+        std::map<Id<Lot>, std::int64_t> said;
+        for (const CutPart& part : m_book.cutParts) {
+            const Cutting* cutting = known.find(part.cutting);
+            if (cutting == nullptr || cutting->takenBackAt) {
+                continue;
+            }
+            const Sheet sheet{part.sheet, part.cutting, part.sheetNumber};
+            if (!areas.contains(sheet)) {
+                add(said, part.sheet, -kSheet);
+            }
+            add(areas, sheet, part.area.count());
+            if (part.offcut) {
+                add(said, *part.offcut, kSheet);
+            }
+        }
+        for (const auto& [sheet, area] : areas) {
+            wholeSheet(std::get<0>(sheet), *known.find(std::get<1>(sheet)), area);
+        }
+        for (const Lot& lot : m_book.shelf.lots) {
+            if (valueOf(said, lot.id) != valueOf(m_cut, lot.id)) {
+                found(LedgerLaw::cutBooked, lot,
+                      fmt::format("The cuttings say {} of lot {}, and its ledger says {}.",
+                                  toText(Amount{valueOf(said, lot.id), Unit::sheet}), lot.number,
+                                  toText(Amount{valueOf(m_cut, lot.id), Unit::sheet})));
+            }
+        }
+    }
+
+    void wholeSheet(const Id<Lot>& id, const Cutting& cutting, std::int64_t area) {
+        const Lot* lot = m_lots.find(id);
+        if (lot == nullptr || !lot->sheetWidth || !lot->sheetHeight) {
+            return;
+        }
+        const std::int64_t whole = areaOf(*lot->sheetWidth, *lot->sheetHeight).count();
+        if (whole != area) {
+            found(LedgerLaw::sheetAddsUp, cutting,
+                  fmt::format("What came of a sheet of lot {} is {}, and the sheet is {}.",
+                              lot->number, toText(Amount{area, Unit::squareMillimetre}),
+                              toText(Amount{whole, Unit::squareMillimetre})));
+        }
+    }
+
+    // Beyond counting it stays at the last that can be counted, and so never looks balanced.
+    template <class Key>
+    static void add(std::map<Key, std::int64_t>& sums, const Key& key, std::int64_t count) {
+        std::int64_t& sum = sums[key];
+        if (__builtin_add_overflow(sum, count, &sum)) {
+            sum = count < 0 ? std::numeric_limits<std::int64_t>::min() + 1
+                            : std::numeric_limits<std::int64_t>::max();
+        }
+    }
+
+    template <class Key>
+    static std::int64_t valueOf(const std::map<Key, std::int64_t>& sums, const Key& key) {
+        const auto at = sums.find(key);
+        return at == sums.end() ? 0 : at->second;
+    }
+
+    const LedgerBook& m_book;
+    ByKey<Lot> m_lots;
+    ByKey<Material> m_materials;
+    ByKey<LedgerEntry> m_entries;
+    ByKey<Step> m_steps;
+    std::map<Id<Lot>, std::int64_t> m_balance;
+    std::map<Id<Lot>, std::int64_t> m_mixedOut;
+    std::map<Id<Lot>, std::int64_t> m_mixedIn;
+    std::map<Id<Lot>, std::int64_t> m_cut;
+    std::map<Id<MaterialUse>, std::int64_t> m_booked;
+    mutable std::map<Id<Lot>, std::vector<const LotPart*>> m_partsOf;
+    std::set<Id<LedgerEntry>> m_takenBack;
+    std::vector<LedgerBreach> m_breaches;
+};
+
+} // namespace
+
+std::vector<LedgerBreach> ledgerBreaches(const LedgerBook& book) {
+    return Laws{book}.run();
+}
+
+} // namespace headcap::core

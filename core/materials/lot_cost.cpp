@@ -1,0 +1,156 @@
+#include "core/materials/lot_cost.h"
+
+#include <cmath>
+#include <vector>
+
+#include "core/materials/conversion.h"
+
+namespace headcap::core {
+namespace {
+
+// Minor units for one exact count of the lot's unit.
+struct Rate {
+    double minor = 0;
+    std::string currency;
+};
+
+class Costing {
+public:
+    explicit Costing(const Shelf& shelf) : m_shelf(shelf) {}
+
+    std::optional<Rate> rateOf(const Lot& lot) {
+        for (const Lot* above : m_way) {
+            if (above->id == lot.id) {
+                return std::nullopt;
+            }
+        }
+        m_way.push_back(&lot);
+        auto rate = found(lot);
+        m_way.pop_back();
+        return rate;
+    }
+
+private:
+    std::optional<Rate> found(const Lot& lot) {
+        const Material* kind = m_shelf.material(lot.material);
+        if (lot.cost) {
+            const auto came = cameIn(lot);
+            return came > 0 ? std::optional{Rate{static_cast<double>(lot.cost->minor) / came,
+                                                 lot.cost->currency}}
+                            : std::nullopt;
+        }
+        if (lot.origin == LotOrigin::mixed) {
+            return ofParts(lot);
+        }
+        if (lot.origin == LotOrigin::offcut && lot.parent) {
+            return ofSheet(lot);
+        }
+        if (lot.origin == LotOrigin::saved) {
+            return Rate{0, {}};
+        }
+        if (kind != nullptr && kind->price) {
+            const double one = static_cast<double>(countOfOne(kind->unit));
+            return Rate{static_cast<double>(kind->price->minor) / one, kind->price->currency};
+        }
+        return std::nullopt;
+    }
+
+    static std::int64_t countOfOne(Unit unit) {
+        switch (unit) {
+        case Unit::gram:
+        case Unit::squareMillimetre:
+            return 1'000'000;
+        case Unit::metre:
+            return 1'000'000'000;
+        case Unit::millilitre:
+        case Unit::sheet:
+        case Unit::piece:
+            break;
+        }
+        return 1'000;
+    }
+
+    // What was received, saved, mixed or cut into it, corrections and countings apart.
+    [[nodiscard]] double cameIn(const Lot& lot) const {
+        double came = 0;
+        for (const LedgerEntry& entry : m_shelf.ledger) {
+            if (entry.lot == lot.id && entry.amount.count > 0 &&
+                entry.kind != LedgerKind::counted && entry.kind != LedgerKind::contrary) {
+                came += static_cast<double>(entry.amount.count);
+            }
+        }
+        return came;
+    }
+
+    std::optional<Rate> ofParts(const Lot& lot) {
+        Rate whole;
+        bool hasParts = false;
+        for (const LotPart& part : m_shelf.parts) {
+            if (part.lot != lot.id) {
+                continue;
+            }
+            const Lot* source = m_shelf.lot(part.source);
+            const auto rate = source == nullptr ? std::nullopt : rateOf(*source);
+            if (!rate || !add(whole, *rate, static_cast<double>(part.amount.count))) {
+                return std::nullopt;
+            }
+            hasParts = true;
+        }
+        const double came = cameIn(lot);
+        if (!hasParts || came <= 0) {
+            return std::nullopt;
+        }
+        whole.minor /= came;
+        return whole;
+    }
+
+    std::optional<Rate> ofSheet(const Lot& lot) {
+        const Lot* sheet = m_shelf.lot(*lot.parent);
+        if (sheet == nullptr || !sheet->sheetWidth || !sheet->sheetHeight || !lot.sheetWidth ||
+            !lot.sheetHeight) {
+            return std::nullopt;
+        }
+        const auto whole =
+            static_cast<double>(areaOf(*sheet->sheetWidth, *sheet->sheetHeight).count());
+        auto rate = rateOf(*sheet);
+        if (!rate || whole <= 0) {
+            return std::nullopt;
+        }
+        rate->minor *=
+            static_cast<double>(areaOf(*lot.sheetWidth, *lot.sheetHeight).count()) / whole;
+        return rate;
+    }
+
+    // What costs nothing has no currency.
+    static bool add(Rate& whole, const Rate& rate, double count) {
+        if (!rate.currency.empty() && !whole.currency.empty() && rate.currency != whole.currency) {
+            return false;
+        }
+        whole.currency = whole.currency.empty() ? rate.currency : whole.currency;
+        whole.minor += rate.minor * count;
+        return true;
+    }
+
+    const Shelf& m_shelf;
+    std::vector<const Lot*> m_way;
+};
+
+} // namespace
+
+std::optional<Money> costOf(const Lot& lot, Amount amount, const Shelf& shelf) {
+    const Material* kind = shelf.material(lot.material);
+    const auto counted = kind == nullptr ? tl::unexpected(ConversionProblem::otherKind)
+                                         : asCounted(amount, lot, *kind);
+    const auto rate = counted ? Costing{shelf}.rateOf(lot) : std::nullopt;
+    if (!rate) {
+        return std::nullopt;
+    }
+    Money cost{
+        static_cast<std::int64_t>(std::llround(rate->minor * static_cast<double>(counted->count)))};
+    if (!rate->currency.empty()) {
+        cost.currency = rate->currency;
+    }
+    return cost;
+}
+
+} // namespace headcap::core

@@ -1,0 +1,136 @@
+// Cutting, by keys, with a look at the store.
+#include <QComboBox>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTest>
+
+#include <gtest/gtest.h>
+
+#include "app/form/ruled_list.h"
+#include "app/stock/cutting_view.h"
+#include "app/stock/piece_list.h"
+#include "app/stock/plain_form.h"
+#include "app/stock/work_proposer.h"
+#include "core/cutting/plan_check.h"
+#include "tests/support/stock_on_shelf.h"
+
+namespace headcap::app {
+namespace {
+
+using core::Amount;
+
+class CuttingViewTest : public testing::Test {
+protected:
+    CuttingViewTest() {
+        const auto paper =
+            stock.material("Aaa endpaper stock", core::MaterialClass::paper, core::Unit::sheet);
+        lot = stock.lot("31-901", paper, Amount::sheets(4), [](core::Lot& made) {
+            made.sheetWidth = core::Length::millimetres(640);
+            made.sheetHeight = core::Length::millimetres(900);
+            made.grain = core::Grain::alongHeight;
+        });
+        QObject::connect(&session, &Session::said, &view,
+                         [this](const Notice& notice) { said = notice; });
+        QObject::connect(&session, &Session::changed, &view, [this] { view.refresh(); });
+        view.resize(1280, 900);
+        view.setVisible(true);
+        EXPECT_TRUE(QTest::qWaitForWindowExposed(&view));
+        view.enter({ViewId::cutting});
+        choose("Aaa endpaper stock");
+    }
+    void choose(const char* material) {
+        for (QComboBox* box : view.findChildren<QComboBox*>()) {
+            if (box->accessibleName() == QStringLiteral("Cut from")) {
+                box->setCurrentText(QString::fromUtf8(material));
+            }
+        }
+    }
+    static QLineEdit* field(PlainForm& form, const char* label) {
+        FieldRow* row = form.rowLabelled(QString::fromUtf8(label));
+        return row == nullptr ? nullptr : qobject_cast<QLineEdit*>(row->control());
+    }
+    void addPiece(const char* width, const char* height, const char* count) {
+        QTest::keyClick(&view.pieces().list(), Qt::Key_Insert);
+        Q_EMIT view.pieces().addAsked();
+        auto& form = view.pieces().form();
+        field(form, "Width")->setText(QString::fromUtf8(width));
+        field(form, "Height")->setText(QString::fromUtf8(height));
+        field(form, "How many")->setText(QString::fromUtf8(count));
+    }
+    bool isPlanned() {
+        return QTest::qWaitFor([this] { return view.planned().has_value(); }, 10'000);
+    }
+    void book() { QTest::mouseClick(&view.bookButton(), Qt::LeftButton); }
+
+    tests::SampleWorkshop sample;
+    Session session{sample.means()};
+    tests::StockOnShelf stock{sample, session};
+    std::optional<core::Lot> lot;
+    Notice said;
+    CuttingView view{session};
+};
+
+TEST_F(CuttingViewTest, plansByItselfAndBooksInOneChange) {
+    addPiece("242 mm", "196 mm", "4");
+    ASSERT_TRUE(isPlanned());
+    EXPECT_EQ(view.planned()->plan.placed.size(), 4U);
+    EXPECT_TRUE(core::checkPlan(view.planned()->problem, view.planned()->plan).empty());
+    const auto entries = sample.store.latest(1).front().sequence;
+    book();
+    EXPECT_EQ(said.kind, Notice::Kind::done) << said.sentence.toStdString();
+    EXPECT_EQ(sample.store.latest(1).front().sequence, entries + 1);
+    EXPECT_EQ(stock.shelf().balanceOf(lot->id), Amount::sheets(3));
+    EXPECT_EQ(core::all<core::Cutting>(sample.store).size(), 1U);
+    EXPECT_TRUE(view.pieces().pieces().empty());
+}
+
+TEST_F(CuttingViewTest, piecesOfWorkAreProposedFromTheBook) {
+    auto& form = view.proposer().form();
+    field(form, "Leaf's width")->setText(QStringLiteral("118 mm"));
+    field(form, "Leaf's height")->setText(QStringLiteral("186 mm"));
+    field(form, "Thickness")->setText(QStringLiteral("27 mm"));
+    QTest::mouseClick(&view.proposer().button(), Qt::LeftButton);
+    const auto pieces = view.pieces().pieces();
+    ASSERT_EQ(pieces.size(), 1U);
+    EXPECT_EQ(pieces[0].id, "endpaper fold");
+    EXPECT_EQ(pieces[0].width, core::Length::millimetres(242)); // two leaves and their trim
+    EXPECT_EQ(pieces[0].count, 2);
+    EXPECT_TRUE(isPlanned());
+}
+
+TEST_F(CuttingViewTest, aMeasureThatIsMissingIsAskedFor) {
+    QTest::mouseClick(&view.proposer().button(), Qt::LeftButton);
+    EXPECT_TRUE(view.pieces().pieces().empty());
+    EXPECT_NE(view.proposer().form().troubled(), nullptr);
+}
+
+TEST_F(CuttingViewTest, nonsenseIsRefusedInASentenceAndInTime) {
+    for (const auto& [width, height, count] :
+         {std::array{"0 mm", "196 mm", "4"}, std::array{"242 mm", "196 mm", "0"},
+          std::array{"900 m", "196 mm", "1"}, std::array{"242 mm", "196 mm", "1000000"},
+          std::array{"800 mm", "950 mm", "1"}}) {
+        view.pieces().clear();
+        addPiece(width, height, count);
+        QTest::qWait(700);
+        EXPECT_FALSE(view.bookButton().isEnabled()) << width << " " << count;
+        EXPECT_EQ(stock.shelf().balanceOf(lot->id), Amount::sheets(4));
+    }
+}
+
+TEST_F(CuttingViewTest, aLotThatIsLeftAloneIsNotCut) {
+    auto* sheets = view.findChild<RuledList*>(QString{}, Qt::FindChildrenRecursively);
+    for (RuledList* list : view.findChildren<RuledList*>()) {
+        if (list->accessibleName() == QStringLiteral("Sheets and offcuts")) {
+            sheets = list;
+        }
+    }
+    ASSERT_EQ(sheets->model()->rowCount(), 1);
+    sheets->select(lot->id.uuid());
+    Q_EMIT sheets->opened();
+    addPiece("242 mm", "196 mm", "1");
+    QTest::qWait(700);
+    EXPECT_FALSE(view.bookButton().isEnabled());
+}
+
+} // namespace
+} // namespace headcap::app

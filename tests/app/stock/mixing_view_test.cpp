@@ -1,0 +1,153 @@
+// Mixing, by keys, with a look at the store.
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTest>
+
+#include <gtest/gtest.h>
+
+#include "app/form/ruled_list.h"
+#include "app/stock/mix_editor.h"
+#include "app/stock/mixing_view.h"
+#include "app/stock/plain_form.h"
+#include "app/stock/strength_calculator.h"
+#include "app/stock/titration_form.h"
+#include "tests/support/stock_on_shelf.h"
+
+namespace headcap::app {
+namespace {
+
+using core::Amount;
+using core::Mass;
+using core::Volume;
+
+class MixingViewTest : public testing::Test {
+protected:
+    MixingViewTest() {
+        const auto starch = stock.material("Wheat starch, dry", core::MaterialClass::adhesiveDry,
+                                           core::Unit::gram, "adhesive_dry/wheat_starch");
+        const auto water = stock.material("Water, deionised", core::MaterialClass::solvent,
+                                          core::Unit::millilitre, "solvent/water");
+        stock.material("Starch paste", core::MaterialClass::adhesivePrepared, core::Unit::gram,
+                       "adhesive_prepared/wheat_paste");
+        starchLot = stock.lot("31-901", starch, Amount::of(Mass::grams(500)));
+        stock.lot("31-902", water, Amount::of(Volume::millilitres(5'000)));
+        old = stock.lot("31-903", starch, Amount::of(Mass::grams(500)), [this](core::Lot& lot) {
+            lot.goodUntil =
+                core::Day{std::chrono::sys_days{sample.clock.today()} - std::chrono::days{10}};
+        });
+        QObject::connect(&session, &Session::said, &view,
+                         [this](const Notice& notice) { said = notice; });
+        view.resize(1280, 900);
+        view.setVisible(true);
+        EXPECT_TRUE(QTest::qWaitForWindowExposed(&view));
+        view.enter({ViewId::mixing});
+    }
+    QLineEdit* field(const QString& label, int nth = 0) {
+        for (FieldRow* row : view.editor().form()->rows()) {
+            if (row->label() == label && nth-- == 0) {
+                return qobject_cast<QLineEdit*>(row->control());
+            }
+        }
+        return nullptr;
+    }
+    static void write(QLineEdit* line, const char* text) {
+        line->setFocus();
+        line->selectAll();
+        QTest::keyClicks(line, QString::fromUtf8(text));
+        QTest::keyClick(line, Qt::Key_Return);
+    }
+    void book() { QTest::mouseClick(&view.editor().bookButton(), Qt::LeftButton); }
+
+    tests::SampleWorkshop sample;
+    Session session{sample.means()};
+    tests::StockOnShelf stock{sample, session};
+    std::optional<core::Lot> starchLot;
+    std::optional<core::Lot> old;
+    Notice said;
+    MixingView view{session};
+};
+
+TEST_F(MixingViewTest, aRecipeComesWithFitLotsOfTheShelf) {
+    EXPECT_EQ(view.list().model()->rowCount(), static_cast<int>(core::shippedRecipes().size()));
+    EXPECT_EQ(field(QStringLiteral("wheat starch"))->text(), QStringLiteral("57 g"));
+    EXPECT_TRUE(field(QStringLiteral("from lot"))->text().startsWith(QStringLiteral("31-901")));
+    EXPECT_TRUE(field(QStringLiteral("from lot"), 1)->text().startsWith(QStringLiteral("31-902")));
+}
+
+TEST_F(MixingViewTest, whatIsToBeMadeScalesEveryPart) {
+    write(field(QStringLiteral("To make")), "225 g");
+    EXPECT_EQ(field(QStringLiteral("wheat starch"))->text(), QStringLiteral("28.5 g"));
+    EXPECT_EQ(field(QStringLiteral("deionised water"))->text(), QStringLiteral("200 ml"));
+}
+
+TEST_F(MixingViewTest, bookingMakesALotAndTakesItsParts) {
+    write(field(QStringLiteral("To make")), "225 g");
+    book();
+    EXPECT_EQ(said.kind, Notice::Kind::done) << said.sentence.toStdString();
+    const core::Shelf shelf = stock.shelf();
+    EXPECT_EQ(shelf.balanceOf(starchLot->id), Amount::of(Mass::milligrams(471'500)));
+    const auto mixed = std::ranges::find(shelf.lots, core::LotOrigin::mixed, &core::Lot::origin);
+    bool isFound = false;
+    for (const core::Lot& lot : shelf.lots) {
+        if (lot.origin == core::LotOrigin::mixed && !lot.recipe.empty() &&
+            lot.recipe.starts_with("Wheat starch paste, 57 g")) {
+            isFound = true;
+            EXPECT_EQ(shelf.balanceOf(lot.id), Amount::of(Mass::grams(225)));
+            EXPECT_EQ(lot.mixedBy, session.person());
+            EXPECT_TRUE(lot.goodUntil);
+        }
+    }
+    EXPECT_TRUE(isFound);
+    EXPECT_NE(mixed, shelf.lots.end());
+}
+
+TEST_F(MixingViewTest, aLotPastItsDateAsksWhyAndTheReasonIsKept) {
+    const auto before = stock.shelf().lots.size();
+    write(field(QStringLiteral("from lot")), "31-903");
+    book();
+    EXPECT_EQ(stock.shelf().lots.size(), before);
+    write(field(QStringLiteral("used because")), "dry starch keeps");
+    book();
+    const core::Shelf shelf = stock.shelf();
+    ASSERT_EQ(shelf.lots.size(), before + 1);
+    bool isSaid = false;
+    for (const core::LedgerEntry& entry : shelf.ledger) {
+        isSaid = isSaid ||
+                 (entry.lot == old->id && entry.note.find("dry starch keeps") != std::string::npos);
+    }
+    EXPECT_TRUE(isSaid);
+}
+
+TEST_F(MixingViewTest, whatIsTypedStaysWhereItCannotBeBooked) {
+    const auto before = stock.shelf().lots.size();
+    write(field(QStringLiteral("from lot")), "no such lot");
+    book();
+    EXPECT_EQ(stock.shelf().lots.size(), before);
+    EXPECT_EQ(field(QStringLiteral("from lot"))->text(), QStringLiteral("no such lot"));
+}
+
+TEST_F(MixingViewTest, theCalculatorAnswersWhileItIsTyped) {
+    auto* calculator = view.findChild<StrengthCalculator*>();
+    auto& rows = calculator->form().rows();
+    qobject_cast<QLineEdit*>(rows[0]->control())->setText(QStringLiteral("5 % w/v"));
+    qobject_cast<QLineEdit*>(rows[1]->control())->setText(QStringLiteral("2 % w/v"));
+    qobject_cast<QLineEdit*>(rows[2]->control())->setText(QStringLiteral("400 ml"));
+    EXPECT_TRUE(calculator->answer().contains(QStringLiteral("160 ml")));
+    EXPECT_TRUE(calculator->answer().contains(QStringLiteral("240 ml")));
+    qobject_cast<QLineEdit*>(rows[1]->control())->setText(QStringLiteral("2 %"));
+    EXPECT_FALSE(calculator->answer().contains(QStringLiteral("160 ml")));
+}
+
+TEST_F(MixingViewTest, aTitrationIsJudged) {
+    auto* titration = view.findChild<TitrationForm*>();
+    auto& rows = titration->form().rows();
+    const std::array values{"1.000 g", "20.00 ml", "15.50 ml"};
+    for (std::size_t i = 0; i < values.size(); ++i) {
+        qobject_cast<QLineEdit*>(rows[i]->control())->setText(QString::fromUtf8(values[i]));
+    }
+    EXPECT_TRUE(titration->answer().contains(QStringLiteral("0.45 mol/kg")));
+    EXPECT_TRUE(titration->answer().contains(QStringLiteral("2.252 %")));
+}
+
+} // namespace
+} // namespace headcap::app

@@ -1,0 +1,147 @@
+#include "core/materials/fitness.h"
+
+#include <algorithm>
+
+#include <gtest/gtest.h>
+
+#include "tests/support/job_builder.h"
+
+namespace headcap::core {
+namespace {
+
+using Rule = FitnessRule;
+using tests::day;
+
+class Fitness : public testing::Test {
+protected:
+    Fitness()
+        : kind(b.material("paper", MaterialClass::paper, Unit::sheet)),
+          lot(b.lot("31-001", "paper", Amount::sheets(10))) {
+        purpose.on = day(2031, 4, 2);
+    }
+    std::vector<Rule> rules() {
+        std::vector<Rule> found;
+        for (const FitnessPoint& point : fitnessOf(lot, kind, purpose)) {
+            EXPECT_FALSE(point.sentence.empty());
+            EXPECT_FALSE(point.source.empty());
+            found.push_back(point.rule);
+        }
+        return found;
+    }
+    bool asksReason(Rule rule) {
+        const auto points = fitnessOf(lot, kind, purpose);
+        const auto at = std::ranges::find(points, rule, &FitnessPoint::rule);
+        return at != points.end() && at->asksReason;
+    }
+
+    tests::JobBuilder b;
+    Material& kind;
+    Lot& lot;
+    FitnessPurpose purpose{.on = day(2031, 4, 2)};
+};
+
+TEST_F(Fitness, aLotOfWhichNothingSpeaksAgainstIsFit) {
+    kind.standard = "ISO 9706";
+    lot.evidence = "maker's certificate";
+    lot.phHundredths = 820;
+    lot.alkaliReserveMmolKg = 460;
+    kind.grammageMgM2 = 30'000;
+    purpose.isRepairOfPaper = true;
+    purpose.isPromisedReversible = true;
+    EXPECT_TRUE(rules().empty());
+}
+
+TEST_F(Fitness, theDateIsThatOfTheUse) {
+    lot.openedOn = day(2031, 3, 1);
+    lot.goodUntil = day(2031, 4, 1);
+    EXPECT_EQ(rules(), std::vector{Rule::pastDate});
+    EXPECT_TRUE(asksReason(Rule::pastDate));
+    purpose.on = day(2031, 4, 1);
+    EXPECT_EQ(rules(), std::vector{Rule::nearDate});
+    EXPECT_FALSE(asksReason(Rule::nearDate));
+    purpose.on = day(2031, 3, 10);
+    EXPECT_TRUE(rules().empty());
+}
+
+// ISO 9706: pH 7.5 to 10, alkali reserve 0.4 mol/kg. The lot's own figure goes before its kind's.
+TEST_F(Fitness, whatStaysInABookIsPermanent) {
+    kind.phHundredths = 680;
+    EXPECT_EQ(rules(), std::vector{Rule::notPermanent});
+    lot.phHundredths = 790;
+    EXPECT_TRUE(rules().empty());
+    lot.alkaliReserveMmolKg = 390;
+    EXPECT_EQ(rules(), std::vector{Rule::notPermanent});
+    purpose.stays = false;
+    EXPECT_TRUE(rules().empty());
+}
+
+TEST_F(Fitness, whatCannotBeUndoneIsNotPromised) {
+    kind.kind = MaterialClass::adhesivePrepared;
+    kind.reversibility = Reversibility::no;
+    EXPECT_TRUE(rules().empty());
+    purpose.isPromisedReversible = true;
+    EXPECT_EQ(rules(), std::vector{Rule::notReversible});
+    EXPECT_TRUE(asksReason(Rule::notReversible));
+}
+
+TEST_F(Fitness, aRepairIsNoHeavierThanWhatItMends) {
+    kind.grammageMgM2 = 60'000;
+    purpose.isRepairOfPaper = true;
+    purpose.mendedMgM2 = 60'000;
+    EXPECT_TRUE(rules().empty());
+    purpose.mendedMgM2 = 59'000;
+    EXPECT_EQ(rules(), std::vector{Rule::tooHeavy});
+    purpose.isRepairOfPaper = false;
+    EXPECT_TRUE(rules().empty());
+}
+
+TEST_F(Fitness, grainRunsAlongTheSpine) {
+    purpose.spine = GrainWay::alongHeight;
+    lot.grain = Grain::alongHeight;
+    EXPECT_TRUE(rules().empty());
+    lot.grain = Grain::alongWidth;
+    EXPECT_EQ(rules(), std::vector{Rule::grainAcross});
+    lot.grain = Grain::none;
+    EXPECT_TRUE(rules().empty());
+}
+
+TEST_F(Fitness, bufferedStockKeepsAwayFromCyanotypes) {
+    lot.alkaliReserveMmolKg = 420;
+    EXPECT_TRUE(rules().empty());
+    purpose.touchesCyanotype = true;
+    EXPECT_EQ(rules(), std::vector{Rule::bufferedOnPrint});
+    lot.alkaliReserveMmolKg = 0;
+    purpose.stays = false;
+    EXPECT_TRUE(rules().empty());
+}
+
+TEST_F(Fitness, aClaimIsShown) {
+    kind.standard = "ISO 9706";
+    EXPECT_EQ(rules(), std::vector{Rule::claimUnproven});
+    kind.standard = "ISO 9706, maker's certificate";
+    EXPECT_TRUE(rules().empty());
+}
+
+TEST_F(Fitness, inksOfAFacsimileSayHowLongTheyLast) {
+    kind.kind = MaterialClass::ink;
+    EXPECT_TRUE(rules().empty());
+    purpose.isForFacsimile = true;
+    EXPECT_EQ(rules(), std::vector{Rule::printUnstable});
+    kind.standard = "ISO 11798";
+    EXPECT_TRUE(rules().empty());
+}
+
+TEST_F(Fitness, thePurposeIsReadFromTheStepAndTheBook) {
+    const Step step = b.step("tear_mending", "B2", day(2031, 4, 1));
+    const MaterialUse use = b.use(step, "31-001", Amount::sheets(1));
+    FitnessPurpose read = purposeOf(use, step, b.file, day(2031, 4, 1));
+    EXPECT_TRUE(read.isRepairOfPaper);
+    EXPECT_EQ(read.isPromisedReversible, step.reversibility == Reversibility::yes);
+    EXPECT_FALSE(read.touchesCyanotype);
+    b.file.item.note = "Twelve Cyanotypes of ferns";
+    read = purposeOf(use, step, b.file, day(2031, 4, 1));
+    EXPECT_TRUE(read.touchesCyanotype);
+}
+
+} // namespace
+} // namespace headcap::core

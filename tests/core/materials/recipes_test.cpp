@@ -1,0 +1,134 @@
+#include "core/materials/recipes.h"
+
+#include <algorithm>
+#include <set>
+
+#include <gtest/gtest.h>
+
+#include "core/materials/material_kinds.h"
+#include "tests/support/job_builder.h"
+
+namespace headcap::core {
+namespace {
+
+using tests::day;
+
+TEST(Recipes, areFromKindsThatAreKnownAndSayWhereTheyComeFrom) {
+    std::set<std::string> keys;
+    for (const RecipeCard& recipe : shippedRecipes()) {
+        EXPECT_TRUE(keys.insert(recipe.key).second) << recipe.key;
+        EXPECT_NE(materialKindNamed(recipe.makesKind), nullptr) << recipe.key;
+        EXPECT_FALSE(recipe.source.empty()) << recipe.key;
+        EXPECT_GT(recipe.keepsDays, 0) << recipe.key;
+        EXPECT_GE(recipe.parts.size(), 2U) << recipe.key;
+        for (const RecipeCardPart& part : recipe.parts) {
+            EXPECT_TRUE(part.kindKey.empty() || materialKindNamed(part.kindKey) != nullptr)
+                << recipe.key << " " << part.kindKey;
+            EXPECT_FALSE(part.what.empty()) << recipe.key;
+        }
+    }
+}
+
+// The strength a recipe claims is what its own amounts come to, grams in ml of the solvent.
+TEST(Recipes, sayTheStrengthTheyMake) {
+    for (const RecipeCard& recipe : shippedRecipes()) {
+        const auto made = strengthOnSolvent(recipe.parts[0].amount, recipe.parts[1].amount);
+        ASSERT_TRUE(made) << recipe.key;
+        ASSERT_TRUE(recipe.strength) << recipe.key;
+        EXPECT_EQ(made->partsPerMillion / 100, recipe.strength->partsPerMillion / 100)
+            << recipe.key;
+    }
+}
+
+// A mix never weighs more than what went into it (water and ethanol are not heavier than 1 g/ml).
+TEST(Recipes, yieldNoMoreThanGoesIn) {
+    for (const RecipeCard& recipe : shippedRecipes()) {
+        std::int64_t in = 0;
+        for (const RecipeCardPart& part : recipe.parts) {
+            in += part.amount.unit == Unit::gram ? part.amount.count : part.amount.count * 1'000;
+        }
+        const Amount yields = *recipe.yields;
+        EXPECT_LE(yields.unit == Unit::gram ? yields.count : yields.count * 1'000, in)
+            << recipe.key;
+    }
+}
+
+TEST(Recipes, withWhatBurnsSayWhoToAsk) {
+    for (const RecipeCard& recipe : shippedRecipes()) {
+        for (const RecipeCardPart& part : recipe.parts) {
+            if (part.kindKey == "solvent/ethanol") {
+                EXPECT_NE(recipe.caution.find("local rules"), std::string::npos) << recipe.key;
+            }
+        }
+    }
+}
+
+TEST(Recipes, scaleEveryPartAlike) {
+    const RecipeCard& paste = shippedRecipes().front();
+    const auto half = scaledToYield(paste, Amount::of(Mass::grams(225)));
+    ASSERT_TRUE(half);
+    EXPECT_EQ(half->parts[0].amount, Amount::of(Mass::milligrams(28'500)));
+    EXPECT_EQ(half->parts[1].amount, Amount::of(Volume::millilitres(200)));
+    EXPECT_EQ(half->yields, Amount::of(Mass::grams(225)));
+    EXPECT_EQ(half->strength, paste.strength);
+    EXPECT_FALSE(scaledToYield(paste, Amount::of(Volume::millilitres(225))));
+    EXPECT_FALSE(scaledToYield(paste, Amount::of(Mass::grams(0))));
+}
+
+class RecipesOnTheShelf : public testing::Test {
+protected:
+    RecipesOnTheShelf() {
+        add("31-001", "wheat starch", 500).goodUntil.reset();
+        add("31-002", "wheat starch", 500).goodUntil = day(2031, 3, 1); // overdue
+        add("31-003", "wheat starch", 500).goodUntil = day(2031, 6, 1);
+        add("31-004", "wheat starch", 500).finished = true;
+        add("31-005", "methylcellulose", 500);
+        paste = &b.material("Wheat starch paste", MaterialClass::adhesivePrepared, Unit::gram);
+        paste->kindKey = "adhesive_prepared/wheat_paste";
+    }
+    Lot& add(const char* number, const char* kind, std::int64_t grams) {
+        return b.lot(number, kind, Amount::of(Mass::grams(grams)));
+    }
+    Shelf shelf() { return shelfOf(b.file); }
+
+    tests::JobBuilder b;
+    Material* paste = nullptr;
+    const RecipeCard& card = shippedRecipes().front();
+};
+
+TEST_F(RecipesOnTheShelf, fitLotsComeFirstAndOfTheseWhatGoesOffFirst) {
+    const Shelf shelf = this->shelf();
+    std::vector<std::string> numbers;
+    for (const Lot* lot : lotsFor(card.parts.front(), shelf, day(2031, 4, 2))) {
+        numbers.push_back(lot->number);
+    }
+    EXPECT_EQ(numbers, (std::vector<std::string>{"31-003", "31-001", "31-002"}));
+}
+
+TEST_F(RecipesOnTheShelf, aMixIsALotThatSaysHowItWasMade) {
+    const Shelf shelf = this->shelf();
+    const Material* makes = materialMade(card, shelf);
+    ASSERT_NE(makes, nullptr);
+    EXPECT_EQ(makes->name, "Wheat starch paste");
+    const Lot lot = lotMixed(card, *makes, "31-006", b.ids.next<Lot>(), {b.anyone(), b.clock.now()},
+                             day(2031, 4, 2));
+    EXPECT_EQ(lot.origin, LotOrigin::mixed);
+    EXPECT_EQ(lot.goodUntil, day(2031, 4, 16));
+    EXPECT_EQ(lot.strength, parseStrength("14.25 % w/v").value());
+    EXPECT_NE(lot.recipe.find("Library of Congress"), std::string::npos);
+}
+
+TEST_F(RecipesOnTheShelf, aShippedRecipeBecomesTheWorkshopsOwn) {
+    const OwnRecipe own = ownCopy(card, shelf(), b.ids);
+    const auto all = allRecipes({own.recipe}, own.parts);
+    ASSERT_TRUE(all.front().isOwn);
+    EXPECT_EQ(all.front().name, card.name);
+    ASSERT_EQ(all.front().parts.size(), card.parts.size());
+    EXPECT_EQ(all.front().parts[0].amount, card.parts[0].amount);
+    EXPECT_TRUE(all.front().parts[0].material); // the workshop's wheat starch
+    EXPECT_EQ(all.front().source, card.source);
+    EXPECT_EQ(all.size(), shippedRecipes().size() + 1);
+}
+
+} // namespace
+} // namespace headcap::core
