@@ -5,6 +5,7 @@
 #include "core/materials/shelf.h"
 #include "core/materials/trace_json.h"
 #include "core/treatment/bench_log.h"
+#include "core/values/measure_text.h"
 
 namespace headcap::app::cli {
 namespace {
@@ -54,6 +55,17 @@ void printJob(const core::LotTrace& trace, const core::TracedJob& job) {
     }
 }
 
+void printPieces(const core::LotTrace& trace, const core::TracedJob& job) {
+    for (const core::TracedPiece& one : job.pieces) {
+        printLine(
+            "    " + core::isoText(one.cutting->at).substr(0, 10) + "  cut: " + one.piece->name +
+            (one.piece->width && one.piece->height ? ", " + core::toText(*one.piece->width) +
+                                                         " by " + core::toText(*one.piece->height)
+                                                   : "") +
+            throughWords(trace, *one.lot));
+    }
+}
+
 void print(const core::Whereabouts& all, const core::LotTrace& trace) {
     printLine(nameOf(all, *trace.lot));
     for (const core::Lot* lot : trace.lots) {
@@ -61,6 +73,7 @@ void print(const core::Whereabouts& all, const core::LotTrace& trace) {
     }
     for (const core::TracedJob& job : trace.jobs) {
         printJob(trace, job);
+        printPieces(trace, job);
     }
     if (trace.jobs.empty()) {
         printLine("It went into no book.");

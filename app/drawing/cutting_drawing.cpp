@@ -1,6 +1,7 @@
 #include "app/drawing/cutting_drawing.h"
 
 #include <algorithm>
+#include <cmath>
 #include <set>
 
 #include <QCoreApplication>
@@ -13,7 +14,7 @@ namespace {
 
 constexpr double kGutter = 32;
 constexpr double kTwoColumnsFrom = 760;
-constexpr double kTallest = 520;
+constexpr double kTallest = 640;
 constexpr double kGrainStep = 9;
 constexpr double kBadge = 18;
 constexpr double kCaption = 26;
@@ -178,7 +179,18 @@ private:
     void paintBadge(const core::SheetCut& cut) {
         QPointF at = endOf(cut, cut.from);
         (cut.axis == core::CutAxis::x ? at.ry() : at.rx()) += kBadge / 2 + 1;
-        const QRectF round{at.x() - kBadge / 2, at.y() - kBadge / 2, kBadge, kBadge};
+        QRectF round{at.x() - kBadge / 2, at.y() - kBadge / 2, kBadge, kBadge};
+        // Of close cuts, each number steps along its own cut until it is free.
+        const double reach = std::abs(mm(cut.to - cut.from)) * m_frame.scale - kBadge;
+        const QPointF step = cut.axis == core::CutAxis::x ? QPointF{0, kBadge} : QPointF{kBadge, 0};
+        for (double gone = 0;
+             gone + kBadge <= reach &&
+             std::ranges::any_of(m_badges,
+                                 [&](const QRectF& other) { return other.intersects(round); });
+             gone += kBadge) {
+            round.translate(step);
+        }
+        m_badges.push_back(round);
         m_painter.setPen(QPen{m_drawing.colours.accent, 1.2});
         m_painter.setBrush(m_drawing.colours.paper);
         m_painter.drawEllipse(round);
@@ -194,6 +206,7 @@ private:
     core::SheetPlace m_on;
     const core::StockSheet& m_sheet;
     Frame m_frame;
+    std::vector<QRectF> m_badges;
 };
 
 QString captionOf(const core::CutProblem& problem, const core::SheetPlace& on) {
@@ -364,8 +377,8 @@ void CuttingDrawing::paintSheet(QPainter& painter, const core::CutProblem& probl
     const core::StockSheet& sheet = problem.sheets[on.sheet];
     const QRectF area{0, 0, page.width(), 0};
     const double beside = kCaption + 6 +
-                         paintWrapped(nullptr, small, {}, legendOf(problem, plan, on), area) +
-                         paintWrapped(nullptr, small, {}, cutWords(plan, on), area);
+                          paintWrapped(nullptr, small, {}, legendOf(problem, plan, on), area) +
+                          paintWrapped(nullptr, small, {}, cutWords(plan, on), area);
     const double scale = std::min(page.width() / mm(sheet.width),
                                   std::max(40.0, page.height() - beside) / mm(sheet.height));
     paintBlock(painter, *this, problem, plan, on, page.topLeft(), {1, page.width(), scale});

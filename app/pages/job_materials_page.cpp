@@ -1,5 +1,7 @@
 #include "app/pages/job_materials_page.h"
 
+#include <QPrintDialog>
+#include <QPrinter>
 #include <QPushButton>
 #include <QVBoxLayout>
 
@@ -7,11 +9,16 @@
 #include "app/look/grid.h"
 #include "app/look/label.h"
 #include "app/pages/material_words.h"
+#include "app/print/print_report.h"
+#include "app/session/words.h"
+#include "core/materials/job_cost.h"
+#include "core/report/materials_sheet.h"
 
 namespace headcap::app {
 
 JobMaterialsPage::JobMaterialsPage(Session& session, QWidget* parent)
     : JobPage(core::Page::materials, Body::fixed, session, parent),
+      m_cost(new Label(Face::body, Ink::quiet)),
       m_table(new RuledTable(tr("Materials of the job"),
                              {.mark = 88, .right = 88, .title = 6, .middle = {3, 6}})),
       m_empty(new QWidget) {
@@ -35,6 +42,9 @@ JobMaterialsPage::JobMaterialsPage(Session& session, QWidget* parent)
     down->addStretch();
     connect(m_table, &RuledTable::opened, this, &JobMaterialsPage::open);
     connect(m_table, &QListView::clicked, this, &JobMaterialsPage::open);
+    m_cost->setRunning();
+    m_cost->setAccessibleName(tr("What the materials cost"));
+    body().addWidget(m_cost);
     body().addWidget(m_table, 1);
     body().addWidget(m_empty);
 }
@@ -42,9 +52,48 @@ JobMaterialsPage::JobMaterialsPage(Session& session, QWidget* parent)
 void JobMaterialsPage::load(const core::JobFile& file) {
     m_file = file;
     auto rows = materialRows(file, session().clock());
+    for (TableRow& row : pieceRows(file, piecesCut(), session().clock())) {
+        rows.push_back(std::move(row));
+    }
+    m_cost->setText(costWords(core::jobCost(file)));
+    m_cost->setVisible(!rows.empty());
     m_table->setVisible(!rows.empty());
     m_empty->setVisible(rows.empty());
     m_table->show(std::move(rows));
+}
+
+std::vector<core::CutPart> JobMaterialsPage::piecesCut() {
+    std::vector<core::CutPart> pieces;
+    session().guarded([&] {
+        for (const core::Cutting& cutting : m_file->cuttings) {
+            if (cutting.takenBackAt) {
+                continue;
+            }
+            for (auto& part :
+                 core::allWith(session().records(), &core::CutPart::cutting, cutting.id)) {
+                if (part.record.kind == core::CutPartKind::piece) {
+                    pieces.push_back(std::move(part.record));
+                }
+            }
+        }
+    });
+    return pieces;
+}
+
+bool JobMaterialsPage::print() {
+    if (!m_file) {
+        return false;
+    }
+    QPrinter printer{QPrinter::HighResolution};
+    printer.setDocName(fromCore(m_file->job.number));
+    QPrintDialog dialog{&printer, this};
+    if (dialog.exec() == QDialog::Accepted) {
+        session().guarded([&] {
+            (void)print::printReport(core::materialsSheet(*m_file, piecesCut(), session().clock()),
+                                     {}, printer);
+        });
+    }
+    return true;
 }
 
 // A use goes to its step, a facsimile to where its leaf stands in the collation.
@@ -59,7 +108,11 @@ void JobMaterialsPage::open() {
             return;
         }
     }
-    Q_EMIT recordAsked({core::RecordKind::facsimile, *id}, core::Page::collation);
+    for (const core::Facsimile& leaf : m_file->facsimiles) {
+        if (leaf.id.uuid() == *id) {
+            Q_EMIT recordAsked(core::refOf(leaf.id), core::Page::collation);
+        }
+    }
 }
 
 bool JobMaterialsPage::goTo(const core::RecordRef& ref) {

@@ -1,7 +1,10 @@
 #include "app/pages/material_words.h"
 
+#include <algorithm>
+
 #include <QCoreApplication>
 
+#include "app/drawing/cutting_drawing.h"
 #include "app/pages/bench/step_words.h"
 #include "app/session/words.h"
 #include "core/materials/job_materials.h"
@@ -121,6 +124,55 @@ std::vector<TableRow> materialRows(const core::JobFile& file, const core::Clock&
         }
     }
     return rows;
+}
+
+std::vector<TableRow> pieceRows(const core::JobFile& file, const std::vector<core::CutPart>& pieces,
+                                const core::Clock& clock) {
+    std::vector<TableRow> rows;
+    std::vector<std::pair<core::CutPart, int>> alike;
+    for (const core::CutPart& piece : pieces) {
+        const auto same = std::ranges::find_if(alike, [&](const auto& one) {
+            return one.first.cutting == piece.cutting && one.first.sheet == piece.sheet &&
+                   one.first.name == piece.name && one.first.width == piece.width &&
+                   one.first.height == piece.height;
+        });
+        if (same == alike.end()) {
+            alike.emplace_back(piece, 1);
+        } else {
+            ++same->second;
+        }
+    }
+    if (!alike.empty()) {
+        rows.push_back({.title = {tr("Cut for it"), Face::heading, Ink::ink}});
+    }
+    for (const auto& [piece, count] : alike) {
+        const auto cutting = std::ranges::find(file.cuttings, piece.cutting, &core::Cutting::id);
+        const core::Lot* lot = file.lot(piece.sheet);
+        rows.push_back(
+            {.id = piece.id.uuid(),
+             .title = {fromCore(piece.name), Face::body, Ink::ink},
+             .mark = cutting == file.cuttings.end()
+                         ? QString{}
+                         : shortDay(clock.dayOf(cutting->at), clock.today()),
+             .middle = {{piece.width && piece.height
+                             ? tr("%1 mm").arg(sizeWords(*piece.width, *piece.height))
+                             : QString{}},
+                        {lot == nullptr ? QString{} : tr("from %1").arg(fromCore(lot->number))}},
+             .right = {tr("%1 of it").arg(count), Face::small, Ink::ink}});
+    }
+    return rows;
+}
+
+QString costWords(const core::JobCost& cost) {
+    QStringList said{tr("Materials so far: %1.").arg(fromCore(core::toText(cost.spent)))};
+    if (cost.unknown > 0) {
+        said << counted(static_cast<int>(cost.unknown), tr("Of %1 use no cost is known."),
+                        tr("Of %1 uses no cost is known."));
+    }
+    said << (cost.estimated.empty()
+                 ? tr("Nothing was estimated for them.")
+                 : tr("Estimated: %1.").arg(fromCore(core::toText(cost.estimated))));
+    return said.join(QLatin1Char(' '));
 }
 
 std::optional<core::Uuid> materialRow(const core::JobFile& file, const core::Clock& clock,

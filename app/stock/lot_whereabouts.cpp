@@ -3,10 +3,12 @@
 #include <QHBoxLayout>
 #include <QVBoxLayout>
 
+#include "app/drawing/cutting_drawing.h"
 #include "app/form/ruled_table.h"
 #include "app/look/grid.h"
 #include "app/look/label.h"
 #include "app/session/words.h"
+#include "app/stock/fit_height.h"
 #include "core/materials/trace.h"
 #include "core/treatment/bench_log.h"
 #include "core/treatment/techniques.h"
@@ -14,9 +16,7 @@
 namespace headcap::app {
 namespace {
 
-constexpr int kLeastHeight = 160;
 constexpr int kMostHeight = 420;
-constexpr int kRow = 48;
 
 QString tr(const char* text) {
     return LotWhereabouts::tr(text);
@@ -72,6 +72,18 @@ TableRow rowOf(const core::LotTrace& trace, const core::TracedLeaf& one) {
                        throughOf(trace, *one.lot)}};
 }
 
+TableRow rowOf(const core::LotTrace& trace, const core::TracedPiece& one,
+               const core::Clock& clock) {
+    const core::CutPart& piece = *one.piece;
+    return {.id = piece.id.uuid(),
+            .title = {tr("Cut: %1").arg(fromCore(piece.name)), Face::body, Ink::ink},
+            .mark = shortDay(clock.dayOf(one.cutting->at), clock.today()),
+            .middle = {{piece.width && piece.height
+                            ? tr("%1 mm").arg(sizeWords(*piece.width, *piece.height))
+                            : QString{}},
+                       throughOf(trace, *one.lot)}};
+}
+
 } // namespace
 
 LotWhereabouts::LotWhereabouts(Session& session, QWidget* parent)
@@ -123,6 +135,11 @@ void LotWhereabouts::show(const std::optional<core::Id<core::Lot>>& lot) {
                                              .page = core::Page::collation,
                                              .record = core::refOf(one.leaf->id)};
             }
+            for (const core::TracedPiece& one : job.pieces) {
+                rows.push_back(rowOf(*trace, one, m_session.clock()));
+                m_places[*rows.back().id] = {
+                    .view = ViewId::job, .job = job.job->id, .page = core::Page::materials};
+            }
         }
         m_count->setText(
             counted(static_cast<int>(trace->jobs.size()), tr("in %1 book"), tr("in %1 books")));
@@ -130,9 +147,8 @@ void LotWhereabouts::show(const std::optional<core::Id<core::Lot>>& lot) {
     m_count->setVisible(!rows.empty());
     m_none->setVisible(rows.empty());
     m_table->setVisible(!rows.empty());
-    m_table->setFixedHeight(
-        std::clamp(static_cast<int>(rows.size()) * kRow, kLeastHeight, kMostHeight));
     m_table->show(std::move(rows));
+    fitHeight(*m_table, kMostHeight);
 }
 
 void LotWhereabouts::open() {

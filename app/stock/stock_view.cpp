@@ -6,6 +6,8 @@
 
 #include "app/form/ruled_table.h"
 #include "app/look/grid.h"
+#include "app/look/label.h"
+#include "app/stock/fit_height.h"
 #include "app/stock/label_chooser.h"
 #include "app/stock/plain_form.h"
 #include "app/stock/scrolled_page.h"
@@ -14,13 +16,11 @@
 namespace headcap::app {
 namespace {
 
-constexpr int kRow = 40;
-constexpr int kLeast = 120;
 constexpr int kMost = 520;
 
 void put(RuledTable& table, std::vector<TableRow> rows) {
-    table.setFixedHeight(std::clamp(static_cast<int>(rows.size()) * kRow, kLeast, kMost));
     table.show(std::move(rows));
+    fitHeight(table, kMost);
 }
 
 } // namespace
@@ -47,6 +47,11 @@ StockView::StockView(Session& session, QWidget* parent)
     m_saved = addTable(*down, tr("Paper saved, and where it went"),
                        new RuledTable(tr("Paper saved, and where it went"),
                                       {.mark = 88, .right = 88, .title = 5, .middle = {6}}));
+    m_noSaved = new Label(Face::body, Ink::quiet,
+                          tr("No paper has been saved from other bindings yet. A lot that was "
+                             "says so under Materials and lots, with why it was free to use."));
+    m_noSaved->setRunning();
+    down->addWidget(m_noSaved);
     down->addStretch(1);
     connect(m_day, &FieldRow::edited, this, &StockView::showStock);
 }
@@ -84,7 +89,10 @@ void StockView::refresh() {
         m_shelf = core::loadShelf(m_session.records());
         put(*m_ending, endingRows(m_shelf, clock.today(), clock, m_session.ids()));
         put(*m_use, useRows(m_shelf, clock, m_session.ids()));
-        put(*m_saved, savedRows(m_shelf, m_session.records()));
+        auto saved = savedRows(m_shelf, m_session.records());
+        m_noSaved->setVisible(saved.empty());
+        m_saved->setVisible(!saved.empty());
+        put(*m_saved, std::move(saved));
     });
     showStock();
 }

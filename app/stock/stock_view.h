@@ -10,6 +10,7 @@ class QVBoxLayout;
 namespace headcap::app {
 
 class FieldRow;
+class Label;
 class LabelChooser;
 class RuledTable;
 class Session;
@@ -41,6 +42,7 @@ private:
     RuledTable* m_ending;
     RuledTable* m_use;
     RuledTable* m_saved;
+    Label* m_noSaved;
 };
 
 } // namespace headcap::app

@@ -58,6 +58,17 @@ public:
                 }
             }
         }
+        const ByKey<Cutting> cuttings{m_all.cuttings};
+        for (const CutPart& part : m_all.cutParts) {
+            const Cutting* cutting = cuttings.find(part.cutting);
+            const Lot* lot = reached(part.sheet);
+            if (lot != nullptr && cutting != nullptr && cutting->job && !cutting->takenBackAt &&
+                part.kind == CutPartKind::piece) {
+                addTo(*cutting->job, [&](TracedJob& job) {
+                    job.pieces.push_back({lot, cutting, &part});
+                });
+            }
+        }
         for (auto& [job, traced] : m_traced) {
             std::ranges::stable_sort(traced.uses, {},
                                      [](const TracedUse& one) { return one.step->at; });
@@ -152,6 +163,12 @@ public:
                 one(m_all.steps, use.record.step);
                 jobOf(use.record.job);
                 m_all.uses.push_back(std::move(use.record));
+            }
+            for (auto& part : allWith(m_store, &CutPart::sheet, lot)) {
+                if (one(m_all.cuttings, part.record.cutting) && m_all.cuttings.back().job) {
+                    jobOf(*m_all.cuttings.back().job);
+                }
+                m_all.cutParts.push_back(std::move(part.record));
             }
             leaves(&Facsimile::printedOn, lot);
             leaves(&Facsimile::attachedWith, lot);

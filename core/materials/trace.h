@@ -1,12 +1,13 @@
-// Where a lot went: every step and facsimile it was used in, itself or through whatever was mixed
-// from it or cut off it, in any number of turns, with the jobs and the owners to tell. Struck steps
-// put nothing in.
+// Where a lot went: every step, facsimile and cutting it was used in, itself or through whatever
+// was mixed from it or cut off it, in any number of turns, with the jobs and the owners to tell.
+// Struck steps put nothing in.
 #pragma once
 
 #include <map>
 #include <optional>
 #include <vector>
 
+#include "core/materials/cutting_record.h"
 #include "core/materials/material.h"
 #include "core/record/job_file.h"
 
@@ -20,6 +21,8 @@ struct Whereabouts {
     std::vector<MaterialUse> uses{};
     std::vector<Step> steps{};
     std::vector<Facsimile> facsimiles{};
+    std::vector<Cutting> cuttings{};
+    std::vector<CutPart> cutParts{};
     std::vector<Job> jobs{};
     std::vector<Item> items{};
     std::vector<Owner> owners{};
@@ -40,6 +43,13 @@ struct TracedLeaf {
     bool isPrintedOn = false; // or else held by it
 };
 
+// A piece cut for the job; whether a step has put it in, the step says.
+struct TracedPiece {
+    const Lot* lot;
+    const Cutting* cutting;
+    const CutPart* piece;
+};
+
 struct TracedJob {
     const Job* job;
     const Item* item = nullptr;
@@ -47,6 +57,7 @@ struct TracedJob {
     const Owner* ownerNow = nullptr; // where the book has since gone to another
     std::vector<TracedUse> uses{};   // in order of time
     std::vector<TracedLeaf> leaves{};
+    std::vector<TracedPiece> pieces{};
 };
 
 // Points into the whereabouts it was drawn from.

@@ -47,6 +47,20 @@ json leafJson(const LotTrace& trace, const TracedLeaf& one) {
             {"through", numbersOf(trace.through(*one.lot))}};
 }
 
+double millimetres(const std::optional<Length>& length) {
+    return length ? static_cast<double>(length->count()) / 1e6 : 0;
+}
+
+json pieceJson(const LotTrace& trace, const TracedPiece& one) {
+    return {{"cutting_id", one.cutting->id.text()},
+            {"when", isoText(one.cutting->at)},
+            {"piece", one.piece->name},
+            {"width", millimetres(one.piece->width)},
+            {"height", millimetres(one.piece->height)},
+            {"lot", one.lot->number},
+            {"through", numbersOf(trace.through(*one.lot))}};
+}
+
 } // namespace
 
 json traceJson(const LotTrace& trace) {
@@ -60,11 +74,16 @@ json traceJson(const LotTrace& trace) {
         for (const TracedLeaf& leaf : one.leaves) {
             leaves.push_back(leafJson(trace, leaf));
         }
+        auto pieces = json::array();
+        for (const TracedPiece& piece : one.pieces) {
+            pieces.push_back(pieceJson(trace, piece));
+        }
         json job{{"job", one.job->number},
                  {"item", one.item == nullptr ? std::string{} : headingOf(*one.item)},
                  {"owner", one.owner == nullptr ? std::string{} : one.owner->name},
                  {"steps", std::move(steps)},
-                 {"facsimiles", std::move(leaves)}};
+                 {"facsimiles", std::move(leaves)},
+                 {"pieces", std::move(pieces)}};
         if (one.ownerNow != nullptr) {
             job["owner_now"] = one.ownerNow->name;
         }

@@ -163,6 +163,29 @@ TEST_F(Starch, aFacsimileItHoldsIsFoundWithoutAStep) {
     EXPECT_FALSE(trace->jobs.front().leaves.front().isPrintedOn);
 }
 
+// A piece cut for a job counts, until the cutting is taken back; offcuts and waste are no pieces.
+TEST_F(Starch, aPieceCutForAJobIsFound) {
+    Cutting cutting{.id = b.ids.next<Cutting>(), .job = b.file.job.id, .at = b.clock.now()};
+    Whereabouts where = all();
+    for (const CutPartKind kind : {CutPartKind::piece, CutPartKind::waste}) {
+        where.cutParts.push_back({.id = b.ids.next<CutPart>(),
+                                  .cutting = cutting.id,
+                                  .sheet = b.lotNumbered("31-002").id,
+                                  .kind = kind,
+                                  .name = "guard",
+                                  .width = Length::millimetres(24),
+                                  .height = Length::millimetres(186)});
+    }
+    where.cuttings.push_back(cutting);
+    const auto json = traceJson(*traceLot(where, b.lotNumbered("31-001").id));
+    ASSERT_EQ(json["jobs"][0]["pieces"].size(), 1U);
+    EXPECT_EQ(json["jobs"][0]["pieces"][0]["piece"], "guard");
+    EXPECT_EQ(json["jobs"][0]["pieces"][0]["width"], 24.0);
+    EXPECT_EQ(json["jobs"][0]["pieces"][0]["through"], (nlohmann::json{"31-002"}));
+    where.cuttings.front().takenBackAt = b.clock.now();
+    EXPECT_TRUE(traceLot(where, b.lotNumbered("31-001").id)->jobs.front().pieces.empty());
+}
+
 TEST_F(Starch, aBookThatHasGoneToAnotherOwnerNamesBoth) {
     Whereabouts where = all();
     const Owner buyer{.id = b.ids.next<Owner>(), .name = "Mr Pike"};

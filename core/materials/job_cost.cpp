@@ -1,0 +1,55 @@
+#include "core/materials/job_cost.h"
+
+#include <algorithm>
+
+#include "core/materials/lot_cost.h"
+#include "core/treatment/approval.h"
+
+namespace headcap::core {
+namespace {
+
+void addTo(std::vector<Money>& sums, const Money& money) {
+    const auto same = std::ranges::find(sums, money.currency, &Money::currency);
+    if (same == sums.end()) {
+        sums.push_back(money);
+    } else if (const auto both = sum(*same, money)) {
+        *same = *both;
+    }
+}
+
+} // namespace
+
+JobCost jobCost(const JobFile& file) {
+    JobCost cost;
+    const Shelf shelf = shelfOf(file);
+    for (const MaterialUse& use : file.uses) {
+        const Step* step = file.step(use.step);
+        if (step == nullptr || step->struckAt) {
+            continue;
+        }
+        const Lot* lot = file.lot(use.lot);
+        const auto spent =
+            lot != nullptr && use.amount ? costOf(*lot, *use.amount, shelf) : std::nullopt;
+        if (!spent) {
+            ++cost.unknown;
+        } else if (spent->minor != 0) {
+            addTo(cost.spent, *spent);
+        }
+    }
+    for (const ProposalLine* line : approvedLines(file)) {
+        if (line->materialsCost) {
+            addTo(cost.estimated, *line->materialsCost);
+        }
+    }
+    return cost;
+}
+
+std::string toText(const std::vector<Money>& sums) {
+    std::string text;
+    for (const Money& money : sums) {
+        text += (text.empty() ? "" : " and ") + toText(money);
+    }
+    return text.empty() ? "nothing" : text;
+}
+
+} // namespace headcap::core
