@@ -5,6 +5,7 @@
 #include "app/session/actions.h"
 #include "app/session/sentences.h"
 #include "app/session/words.h"
+#include "core/materials/fitness.h"
 #include "core/treatment/approval.h"
 #include "core/treatment/line_completion.h"
 #include "core/treatment/step_line.h"
@@ -50,6 +51,18 @@ std::vector<LineChip> BenchReader::read(const QString& line) const {
         }
         chips.push_back(
             {lot != nullptr ? tr("lot") : tr("material, no lot"), text, lot == nullptr});
+        const core::Material* kind = lot == nullptr ? nullptr : m_shelf.material(lot->material);
+        if (kind != nullptr) {
+            core::MaterialUse meant{.id = core::Id<core::MaterialUse>{lot->id.uuid()},
+                                    .job = core::Id<core::Job>{lot->id.uuid()},
+                                    .step = core::Id<core::Step>{lot->id.uuid()}};
+            core::fillFrom(meant, *kind);
+            const auto purpose =
+                core::purposeOf(meant, said.technique, nullptr, m_session.clock().today());
+            for (const core::FitnessPoint& point : core::fitnessOf(*lot, *kind, purpose)) {
+                chips.push_back({fromCore(lot->number), fromCore(point.sentence), true});
+            }
+        }
     }
     for (const core::LineSpan& span : said.spans) {
         if (span.part == core::LinePart::unknownLot) {

@@ -10,6 +10,7 @@
 #include <QTimer>
 #include <QVBoxLayout>
 
+#include "app/drawing/cutting_drawing.h"
 #include "app/form/record_form.h"
 #include "app/form/ruled_list.h"
 #include "app/look/fonts.h"
@@ -25,6 +26,7 @@
 #include "app/stock/swell_form.h"
 #include "app/stock/work_proposer.h"
 #include "core/custody/job_states.h"
+#include "core/materials/fitness.h"
 #include "core/values/decimal.h"
 
 namespace headcap::app {
@@ -50,6 +52,7 @@ CuttingView::CuttingView(Session& session, QWidget* parent)
     : View(parent), m_session(session), m_form(new PlainForm),
       m_job(&m_form->line(tr("For job"), tr("its number; empty: for stock"))),
       m_material(&m_form->control(tr("Cut from"), new QComboBox)),
+      m_note(&m_form->line(tr("Note"), tr("what for; or why a lot that is not fit is cut"), true)),
       m_proposer(new WorkProposer(session)), m_pieces(new PieceList(session)),
       m_sheetList(new RuledList(tr("Sheets and offcuts"))),
       m_noSheets(new Label(Face::body, Ink::quiet)), m_standing(new Label(Face::heading)),
@@ -297,11 +300,35 @@ void CuttingView::showPlan(const core::CutProblem& problem, const core::CutPlan&
     m_book->setEnabled(!plan.placed.empty());
 }
 
+QString CuttingView::unfitness() const {
+    QStringList said;
+    for (const core::SheetPlace& on : sheetsCut(m_planned->plan)) {
+        const core::Lot* lot = m_shelf.lot(m_planned->lots[on.sheet]);
+        const core::Material* kind = lot == nullptr ? nullptr : m_shelf.material(lot->material);
+        if (kind == nullptr || on.number != 1) {
+            continue;
+        }
+        for (const core::FitnessPoint& point :
+             core::fitnessOf(*lot, *kind, {.on = m_session.clock().today()})) {
+            if (point.asksReason) {
+                said << tr("%1 %2").arg(fromCore(lot->number), fromCore(point.sentence));
+            }
+        }
+    }
+    return said.join(QStringLiteral("; "));
+}
+
 void CuttingView::book() {
     if (!m_planned) {
         return;
     }
     m_planned->job = job();
+    m_planned->note = toCore(m_note->text().trimmed());
+    if (const QString unfit = unfitness(); !unfit.isEmpty() && m_planned->note.empty()) {
+        m_note->setError(tr("%1: say why it is cut all the same.").arg(unfit));
+        m_note->control()->setFocus();
+        return;
+    }
     const core::Day today = m_session.clock().today();
     const auto last = m_session.records().greatest(core::RecordKind::lot, "number",
                                                    core::lotNumberPrefix(today.year()));
@@ -313,6 +340,7 @@ void CuttingView::book() {
     }
     const QString done = fromCore(change->sentence);
     if (m_session.apply(std::move(*change))) {
+        m_note->accept({});
         m_pieces->clear();
         m_session.say({Notice::Kind::done, done, true});
     }

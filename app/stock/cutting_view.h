@@ -56,6 +56,8 @@ private:
     void book();
     [[nodiscard]] core::CutProblem problem(std::vector<core::Id<core::Lot>>& lots) const;
     [[nodiscard]] std::optional<core::Id<core::Job>> job() const;
+    // Lots of the plan that are not fit, and why; empty: all are.
+    [[nodiscard]] QString unfitness() const;
 
     Session& m_session;
     core::Shelf m_shelf;
@@ -68,6 +70,7 @@ private:
     PlainForm* m_form;
     FieldRow* m_job;
     FieldRow* m_material;
+    FieldRow* m_note;
     WorkProposer* m_proposer;
     PieceList* m_pieces;
     RuledList* m_sheetList;

@@ -104,11 +104,19 @@ private:
             m_trace.lots.insert(m_trace.lots.end(), next.begin(), next.end());
             ring = std::move(next);
         }
+        for (const Lot* lot : m_reached) {
+            m_near.emplace_back(lot->id, lot);
+        }
+        std::ranges::sort(m_near, {}, &Near::first);
     }
 
+    // Among the few that were reached, not among all there are.
     const Lot* reached(const std::optional<Id<Lot>>& id) const {
-        const Lot* lot = m_lots.find(id);
-        return lot != nullptr && m_reached.contains(lot) ? lot : nullptr;
+        if (!id) {
+            return nullptr;
+        }
+        const auto at = std::ranges::lower_bound(m_near, *id, {}, &Near::first);
+        return at == m_near.end() || at->first != *id ? nullptr : at->second;
     }
 
     template <class Add>
@@ -133,7 +141,9 @@ private:
     ByKey<Item> m_items;
     ByKey<Owner> m_owners;
     ByKey<Step> m_steps;
+    using Near = std::pair<Id<Lot>, const Lot*>;
     std::set<const Lot*> m_reached;
+    std::vector<Near> m_near;
     std::map<const Job*, TracedJob> m_traced;
     LotTrace m_trace;
 };

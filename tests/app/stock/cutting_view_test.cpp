@@ -117,6 +117,28 @@ TEST_F(CuttingViewTest, nonsenseIsRefusedInASentenceAndInTime) {
     }
 }
 
+// The lot has a pH under the 7.5 of ISO 9706.
+TEST_F(CuttingViewTest, aLotThatIsNotFitAsksWhyAndTheReasonIsKept) {
+    auto stored = core::find(sample.store, lot->id);
+    stored->record.phHundredths = 640;
+    core::Change change{.sentence = "pH measured"};
+    change.update(stored->record, stored->revision);
+    ASSERT_TRUE(session.apply(std::move(change)));
+    addPiece("242 mm", "196 mm", "1");
+    ASSERT_TRUE(isPlanned());
+    book();
+    EXPECT_TRUE(core::all<core::Cutting>(sample.store).empty());
+    for (QLineEdit* line : view.findChildren<QLineEdit*>()) {
+        if (line->accessibleName() == QStringLiteral("Note")) {
+            line->setText(QStringLiteral("for a dummy only"));
+        }
+    }
+    book();
+    const auto cuttings = core::all<core::Cutting>(sample.store);
+    ASSERT_EQ(cuttings.size(), 1U);
+    EXPECT_EQ(cuttings.front().record.note, "for a dummy only");
+}
+
 TEST_F(CuttingViewTest, aLotThatIsLeftAloneIsNotCut) {
     auto* sheets = view.findChild<RuledList*>(QString{}, Qt::FindChildrenRecursively);
     for (RuledList* list : view.findChildren<RuledList*>()) {
