@@ -115,7 +115,7 @@ void BookPage::buildJob() {
     m_job->usedText(tr("Kept at"), &core::Job::keptAt);
     m_job->value(tr("Value"), &core::Job::value).placeholder(tr("as the owner states it"));
     m_job->choice(tr("Earlier records"), &core::Job::earlierRecords);
-    m_job->text(tr("What they say"), &core::Job::earlierRecordsNote);
+    m_job->lines(tr("What they say"), &core::Job::earlierRecordsNote);
     m_job->lines(tr("Note"), &core::Job::note);
     // Where it is kept changes by a move, and who moved it is on record.
     m_job->setAlso([this](const core::Job& before, const core::Job& after, core::Change& change) {
@@ -137,7 +137,7 @@ void BookPage::buildOwner() {
     m_owner->text(tr("Name"), &core::Owner::name);
     m_owner->choice(tr("Kind"), &core::Owner::kind);
     m_owner->text(tr("To speak to"), &core::Owner::contact);
-    m_owner->text(tr("May decide"), &core::Owner::authority)
+    m_owner->lines(tr("May decide"), &core::Owner::authority)
         .placeholder(tr("who, and by what right"));
     m_owner->text(tr("Telephone"), &core::Owner::telephone);
     m_owner->text(tr("Email"), &core::Owner::email);

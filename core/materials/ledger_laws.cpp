@@ -120,8 +120,10 @@ private:
         std::map<Id<Lot>, std::int64_t> saidTaken;
         std::set<Id<Lot>> made;
         for (const LotPart& part : m_book.shelf.parts) {
-            add(saidTaken, part.source, part.amount.count);
             made.insert(part.lot);
+            if (!isTakenBack(part.lot)) {
+                add(saidTaken, part.source, part.amount.count);
+            }
         }
         for (const Lot& lot : m_book.shelf.lots) {
             const std::int64_t said = valueOf(saidTaken, lot.id);
@@ -137,6 +139,13 @@ private:
                 gave(lot, *kind, made.contains(lot.id));
             }
         }
+    }
+
+    // Undone: what it gave has its contrary, and so has what it took; what it was made of stays on
+    // record.
+    bool isTakenBack(const Id<Lot>& mix) const {
+        const auto given = m_mixedIn.find(mix);
+        return given != m_mixedIn.end() && given->second == 0;
     }
 
     void gave(const Lot& lot, const Material& kind, bool isMadeOfSomething) {

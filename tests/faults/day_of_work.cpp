@@ -17,8 +17,13 @@ Bench setUpBench(Stores stores, IdSource& ids, const Clock& clock) {
                   .receivedOn = clock.today()};
     const Material paste{.id = ids.next<Material>(), .name = "Paste", .unit = Unit::gram};
     const Lot lot{.id = ids.next<Lot>(), .number = "31-001", .material = paste.id};
+    // More than any day uses.
+    const LedgerEntry received{.id = ids.next<LedgerEntry>(),
+                               .lot = lot.id,
+                               .at = clock.now(),
+                               .amount = Amount::of(Mass::grams(1'000'000))};
     Change change{.sentence = "Set up"};
-    change.add(person).add(owner).add(item).add(job).add(paste).add(lot);
+    change.add(person).add(owner).add(item).add(job).add(paste).add(lot).add(received);
     if (!stores.records.apply(change)) {
         throw std::runtime_error("the bench could not be set up");
     }

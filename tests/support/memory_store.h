@@ -3,323 +3,83 @@
 // conflicts, references, permanence); the real store has its own tests.
 #pragma once
 
-#include <algorithm>
 #include <filesystem>
-#include <fstream>
 #include <map>
-#include <memory>
 #include <set>
 
 #include "core/record/job_file.h"
 #include "core/record/stores.h"
-#include "core/values/fold.h"
 
 namespace headcap::tests {
 
 class MemoryStore final : public core::RecordStore, public core::JobIndex, public core::Journal {
 public:
+    MemoryStore();
+    ~MemoryStore() override;
+
     // RecordStore
-    std::optional<core::Found> find(const core::RecordRef& ref) const override {
-        failIfBroken();
-        const auto at = m_records.find(ref);
-        return at == m_records.end() ? std::nullopt : std::optional{at->second};
-    }
-
-    std::vector<core::Found> all(core::RecordKind kind) const override {
-        failIfBroken();
-        std::vector<core::Found> found;
-        for (const auto& [ref, one] : m_records) {
-            if (ref.kind == kind) {
-                found.push_back(one);
-            }
-        }
-        return found;
-    }
-
+    std::optional<core::Found> find(const core::RecordRef& ref) const override;
+    std::vector<core::Found> all(core::RecordKind kind) const override;
     std::vector<core::Found> allWith(core::RecordKind kind, std::string_view column,
-                                     const core::ColumnValue& value) const override {
-        std::vector<core::Found> found = all(kind);
-        std::erase_if(
-            found, [&](const core::Found& one) { return columnOf(one.record, column) != value; });
-        return found;
-    }
-
+                                     const core::ColumnValue& value) const override;
     std::optional<std::string> greatest(core::RecordKind kind, std::string_view column,
-                                        std::string_view prefix) const override {
-        std::optional<std::string> best;
-        for (const core::Found& one : all(kind)) {
-            const auto value = columnOf(one.record, column);
-            const auto* text = std::get_if<std::string>(&value);
-            if (text != nullptr && text->starts_with(prefix) && (!best || *best < *text)) {
-                best = *text;
-            }
-        }
-        return best;
-    }
-
-    tl::expected<core::Revision, core::Refusal> apply(const core::Change& change) override {
-        failIfBroken();
-        if (failNext) {
-            const auto code = *failNext;
-            failNext.reset();
-            throw core::StoreError{code, "as the test asked"};
-        }
-        for (const core::Write& write : change.writes) {
-            if (auto refusal = refusalOf(write, change)) {
-                return tl::unexpected(std::move(*refusal));
-            }
-        }
-        core::JournalEntry entry;
-        entry.who = change.who;
-        entry.sentence = change.sentence;
-        for (const core::Write& write : change.writes) {
-            const core::RecordRef ref = core::refOf(write.record);
-            core::JournalRecord record{ref};
-            if (const auto before = find(ref)) {
-                record.before = before->record;
-            }
-            if (write.what != core::Write::What::remove) {
-                record.after = write.record;
-            }
-            entry.records.push_back(std::move(record));
-        }
-        write(std::move(entry));
-        return core::Revision{m_sequence};
-    }
-
-    std::int64_t dataVersion() const override {
-        failIfBroken();
-        return m_sequence;
-    }
+                                        std::string_view prefix) const override;
+    tl::expected<core::Revision, core::Refusal> apply(const core::Change& change) override;
+    std::int64_t dataVersion() const override;
 
     // JobIndex
-    std::vector<core::JobLine> inTheHouse() const override {
-        std::vector<core::JobLine> lines;
-        for (const core::JobLine& line : everyJob()) {
-            if (line.state != core::JobState::returned && line.state != core::JobState::declined &&
-                line.state != core::JobState::withdrawn) {
-                lines.push_back(line);
-            }
-        }
-        return lines;
-    }
-    std::vector<core::JobLine> page(std::size_t offset, std::size_t limit) const override {
-        std::vector<core::JobLine> lines = everyJob();
-        std::reverse(lines.begin(), lines.end());
-        lines.erase(lines.begin(),
-                    lines.begin() + static_cast<std::ptrdiff_t>(std::min(offset, lines.size())));
-        if (lines.size() > limit) {
-            lines.erase(lines.begin() + static_cast<std::ptrdiff_t>(limit), lines.end());
-        }
-        return lines;
-    }
-    std::size_t count() const override { return everyJob().size(); }
-    std::optional<core::JobLine> numbered(std::string_view number) const override {
-        for (const core::JobLine& line : everyJob()) {
-            if (line.number == number) {
-                return line;
-            }
-        }
-        return std::nullopt;
-    }
-    std::vector<std::pair<core::JobLine, core::FollowUp>>
-    dueFollowUps(core::Day by) const override {
-        std::vector<std::pair<core::JobLine, core::FollowUp>> due;
-        for (const core::JobLine& line : everyJob()) {
-            for (const auto& one : core::allWith(*this, &core::FollowUp::job, line.id)) {
-                if (line.state == core::JobState::returned && !one.record.doneOn &&
-                    one.record.dueOn && *one.record.dueOn <= by) {
-                    due.emplace_back(line, one.record);
-                }
-            }
-        }
-        return due;
-    }
+    std::vector<core::JobLine> inTheHouse() const override;
+    std::vector<core::JobLine> page(std::size_t offset, std::size_t limit) const override;
+    std::size_t count() const override;
+    std::optional<core::JobLine> numbered(std::string_view number) const override;
+    std::vector<std::pair<core::JobLine, core::FollowUp>> dueFollowUps(core::Day by) const override;
 
     // Journal
-    std::vector<core::JournalEntry> historyOf(const core::RecordRef& ref) const override {
-        std::vector<core::JournalEntry> found;
-        for (auto at = m_journal.rbegin(); at != m_journal.rend(); ++at) {
-            if (std::any_of(at->records.begin(), at->records.end(),
-                            [&](const auto& r) { return r.ref == ref; })) {
-                found.push_back(*at);
-            }
-        }
-        return found;
-    }
-    std::vector<core::JournalEntry> latest(std::size_t limit) const override {
-        std::vector<core::JournalEntry> found(m_journal.rbegin(), m_journal.rend());
-        found.resize(std::min(limit, found.size()));
-        return found;
-    }
-    core::Digest head() const override { return {}; }
+    std::vector<core::JournalEntry> historyOf(const core::RecordRef& ref) const override;
+    std::vector<core::JournalEntry> latest(std::size_t limit) const override;
+    core::Digest head() const override;
     std::optional<core::JournalEntry>
-    undoable(std::optional<core::Id<core::Person>>) const override {
-        return entryAt(m_done);
-    }
+        undoable(std::optional<core::Id<core::Person>>) const override;
     std::optional<core::JournalEntry>
-    redoable(std::optional<core::Id<core::Person>>) const override {
-        return entryAt(m_undone);
-    }
+        redoable(std::optional<core::Id<core::Person>>) const override;
     tl::expected<core::JournalEntry, core::Refusal>
-    undo(std::optional<core::Id<core::Person>>) override {
-        return reverse(m_done, m_undone, core::EntryKind::undo);
-    }
+        undo(std::optional<core::Id<core::Person>>) override;
     tl::expected<core::JournalEntry, core::Refusal>
-    redo(std::optional<core::Id<core::Person>>) override {
-        return reverse(m_undone, m_done, core::EntryKind::redo);
-    }
+        redo(std::optional<core::Id<core::Person>>) override;
 
     // What a test may do to it.
     std::optional<core::StoreError::Code> failNext;
     std::optional<core::StoreError::Code> broken;
     // As another program would: the record changes, and nobody here was told.
-    void changeElsewhere(core::AnyRecord record) {
-        const core::RecordRef ref = core::refOf(record);
-        ++m_sequence;
-        m_records.insert_or_assign(ref, core::Found{std::move(record), {m_sequence}});
-    }
+    void changeElsewhere(core::AnyRecord record);
     template <class Record>
     const core::Id<Record>& put(const Record& record) {
-        changeElsewhere(record);
-        return std::get<Record>(m_records.at(core::refOf(record.id)).record).id;
+        changeElsewhere(core::AnyRecord{std::in_place_type<Record>, record});
+        return std::get<Record>(kept(core::refOf(record.id))).id;
     }
-    [[nodiscard]] std::size_t changes() const { return m_journal.size(); }
-    [[nodiscard]] const core::JournalEntry& last() const { return m_journal.back(); }
+    [[nodiscard]] std::size_t changes() const;
+    [[nodiscard]] const core::JournalEntry& last() const;
 
 private:
-    void failIfBroken() const {
-        if (broken) {
-            throw core::StoreError{*broken, "as the test asked"};
-        }
-    }
+    void failIfBroken() const;
+    [[nodiscard]] const core::AnyRecord& kept(const core::RecordRef& ref) const;
 
-    static core::ColumnValue columnOf(const core::AnyRecord& record, std::string_view name) {
-        const auto& columns = core::columnsOf(core::kindOf(record));
-        const auto values = core::valuesOf(record);
-        for (std::size_t i = 0; i < columns.size(); ++i) {
-            if (columns[i].name == name) {
-                return values[i];
-            }
-        }
-        return {};
-    }
+    static core::ColumnValue columnOf(const core::AnyRecord& record, std::string_view name);
 
     std::optional<core::Refusal> refusalOf(const core::Write& write,
-                                           const core::Change& change) const {
-        using Code = core::Refusal::Code;
-        const core::RecordRef ref = core::refOf(write.record);
-        const auto there = m_records.find(ref);
-        if (write.what == core::Write::What::add) {
-            if (there != m_records.end()) {
-                return core::Refusal{Code::keyTaken, ref, {}};
-            }
-        } else {
-            if (there == m_records.end()) {
-                return core::Refusal{Code::missing, ref, {}};
-            }
-            if (there->second.revision != write.read) {
-                return core::Refusal{Code::changedSince, ref, {}};
-            }
-        }
-        if (write.what == core::Write::What::remove) {
-            if (core::permanenceOf(ref.kind) == core::Permanence::permanent) {
-                return core::Refusal{Code::neverDeleted, ref, {}};
-            }
-            for (const auto& [other, one] : m_records) {
-                const auto named = core::referencesOf(asChanged(other, one.record, change));
-                const bool goesToo =
-                    std::any_of(change.writes.begin(), change.writes.end(), [&](const auto& w) {
-                        return w.what == core::Write::What::remove &&
-                               core::refOf(w.record) == other;
-                    });
-                if (!goesToo && std::find(named.begin(), named.end(), ref) != named.end()) {
-                    return core::Refusal{Code::stillNamed, ref, "another record"};
-                }
-            }
-        } else {
-            for (const core::RecordRef& named : core::referencesOf(write.record)) {
-                const bool comesToo =
-                    std::any_of(change.writes.begin(), change.writes.end(),
-                                [&](const auto& w) { return core::refOf(w.record) == named; });
-                if (!comesToo && !m_records.contains(named)) {
-                    return core::Refusal{Code::namesNothing, ref, {}};
-                }
-            }
-        }
-        return std::nullopt;
-    }
+                                           const core::Change& change) const;
 
     static const core::AnyRecord& asChanged(const core::RecordRef& ref, const core::AnyRecord& kept,
-                                            const core::Change& change) {
-        for (const core::Write& write : change.writes) {
-            if (write.what == core::Write::What::update && core::refOf(write.record) == ref) {
-                return write.record;
-            }
-        }
-        return kept;
-    }
+                                            const core::Change& change);
 
-    void write(core::JournalEntry entry) {
-        entry.sequence = ++m_sequence;
-        for (const core::JournalRecord& record : entry.records) {
-            if (record.after) {
-                m_records.insert_or_assign(record.ref, core::Found{*record.after, {m_sequence}});
-            } else {
-                m_records.erase(record.ref);
-            }
-        }
-        if (entry.kind == core::EntryKind::change) {
-            m_done.push_back(entry.sequence);
-            m_undone.clear();
-        }
-        m_journal.push_back(std::move(entry));
-    }
+    void write(core::JournalEntry entry);
 
-    std::optional<core::JournalEntry> entryAt(const std::vector<std::int64_t>& stack) const {
-        if (stack.empty()) {
-            return std::nullopt;
-        }
-        return *std::find_if(m_journal.begin(), m_journal.end(),
-                             [&](const auto& e) { return e.sequence == stack.back(); });
-    }
+    std::optional<core::JournalEntry> entryAt(const std::vector<std::int64_t>& stack) const;
 
     tl::expected<core::JournalEntry, core::Refusal>
-    reverse(std::vector<std::int64_t>& from, std::vector<std::int64_t>& to, core::EntryKind kind) {
-        const auto entry = entryAt(from);
-        if (!entry) {
-            return tl::unexpected(core::Refusal{core::Refusal::Code::nothingToUndo, {}, {}});
-        }
-        from.pop_back();
-        to.push_back(entry->sequence);
-        core::JournalEntry made;
-        made.kind = kind;
-        made.sentence = entry->sentence;
-        made.reverses = entry->sequence;
-        for (auto record : entry->records) {
-            if (kind == core::EntryKind::undo) {
-                std::swap(record.before, record.after);
-            }
-            made.records.push_back(std::move(record));
-        }
-        write(made);
-        return made;
-    }
+    reverse(std::vector<std::int64_t>& from, std::vector<std::int64_t>& to, core::EntryKind kind);
 
-    std::vector<core::JobLine> everyJob() const {
-        std::vector<core::JobLine> lines;
-        for (const auto& job : core::all<core::Job>(*this)) {
-            const auto item = core::find(*this, job.record.item);
-            const auto owner = core::find(*this, job.record.owner);
-            lines.push_back({job.record.id, job.record.number,
-                             item ? core::headingOf(item->record) : std::string{},
-                             owner ? owner->record.name : std::string{}, job.record.state,
-                             job.record.dueOn});
-        }
-        std::sort(lines.begin(), lines.end(),
-                  [](const auto& a, const auto& b) { return a.number < b.number; });
-        return lines;
-    }
+    std::vector<core::JobLine> everyJob() const;
 
     std::map<core::RecordRef, core::Found> m_records;
     std::vector<core::JournalEntry> m_journal;
@@ -332,51 +92,12 @@ private:
 class MemorySearch final : public core::SearchIndex {
 public:
     explicit MemorySearch(const MemoryStore& store) : m_store(store) {}
-    core::SearchAnswer find(std::string_view words, std::size_t limit) const override {
-        core::SearchAnswer answer;
-        const std::string asked = core::foldForSearch(words);
-        for (std::size_t kind = 0; kind < core::kRecordKindCount; ++kind) {
-            for (const core::Found& one : m_store.all(static_cast<core::RecordKind>(kind))) {
-                const std::string text = core::searchTextOf(one.record);
-                if (asked.empty() || !holdsAll(core::foldForSearch(text), asked)) {
-                    continue;
-                }
-                ++answer.total;
-                if (answer.hits.size() < limit) {
-                    answer.hits.push_back(hit(one.record, text));
-                }
-            }
-        }
-        return answer;
-    }
+    core::SearchAnswer find(std::string_view words, std::size_t limit) const override;
 
 private:
-    static bool holdsAll(const std::string& text, const std::string& words) {
-        std::size_t at = 0;
-        while (at < words.size()) {
-            const std::size_t end = std::min(words.find(' ', at), words.size());
-            if (text.find(words.substr(at, end - at)) == std::string::npos) {
-                return false;
-            }
-            at = end + 1;
-        }
-        return true;
-    }
+    static bool holdsAll(const std::string& text, const std::string& words);
 
-    core::SearchHit hit(const core::AnyRecord& record, const std::string& text) const {
-        core::SearchHit made{core::refOf(record)};
-        made.text = text;
-        made.job = core::jobOf(record);
-        if (made.job) {
-            if (const auto job = core::find(m_store, *made.job)) {
-                made.jobNumber = job->record.number;
-                if (const auto item = core::find(m_store, job->record.item)) {
-                    made.item = core::headingOf(item->record);
-                }
-            }
-        }
-        return made;
-    }
+    core::SearchHit hit(const core::AnyRecord& record, const std::string& text) const;
 
     const MemoryStore& m_store;
 };
@@ -384,19 +105,10 @@ private:
 class MemoryFiles final : public core::FileStore {
 public:
     explicit MemoryFiles(std::filesystem::path folder) : m_folder(std::move(folder)) {}
-    core::Digest put(Shelf, std::span<const std::byte> bytes, std::string_view) override {
-        const core::Digest digest = core::sha256(bytes);
-        std::ofstream{pathOf(Shelf::photograph, digest), std::ios::binary}.write(
-            reinterpret_cast<const char*>(bytes.data()),
-            static_cast<std::streamsize>(bytes.size()));
-        m_kept.insert(digest);
-        return digest;
-    }
-    std::filesystem::path pathOf(Shelf, const core::Digest& digest) const override {
-        return m_folder / digest.hex();
-    }
-    bool has(Shelf, const core::Digest& digest) const override { return m_kept.contains(digest); }
-    std::filesystem::path cacheFolder() const override { return m_folder; }
+    core::Digest put(Shelf, std::span<const std::byte> bytes, std::string_view) override;
+    std::filesystem::path pathOf(Shelf, const core::Digest& digest) const override;
+    bool has(Shelf, const core::Digest& digest) const override;
+    std::filesystem::path cacheFolder() const override;
 
 private:
     std::filesystem::path m_folder;
@@ -405,13 +117,11 @@ private:
 
 class MemoryUpkeep final : public core::Upkeep {
 public:
-    core::VerifyReport verify(const core::Progress&) const override { return {}; }
-    core::BackupReport backup(const std::filesystem::path&, const core::Progress&) override {
-        return {};
-    }
-    std::optional<core::Instant> lastOutsideBackup() const override { return std::nullopt; }
-    void rebuildSearch() override {}
-    std::filesystem::path folder() const override { return {}; }
+    core::VerifyReport verify(const core::Progress&) const override;
+    core::BackupReport backup(const std::filesystem::path&, const core::Progress&) override;
+    std::optional<core::Instant> lastOutsideBackup() const override;
+    void rebuildSearch() override;
+    std::filesystem::path folder() const override;
 };
 
 } // namespace headcap::tests

@@ -66,6 +66,33 @@ TEST_P(RandomLedger, noEntryOfAMixOrAUseCanBeAlteredOrLost) {
     }
 }
 
+TEST_P(RandomLedger, aMixTakenBackTookNothing) {
+    LedgerBook undone = book();
+    const auto takeBack = [&](const LedgerEntry& entry) {
+        LedgerEntry contrary = entry;
+        contrary.id = r.ids.next<LedgerEntry>();
+        contrary.kind = LedgerKind::contrary;
+        contrary.amount = entry.amount.negated();
+        contrary.contraryOf = entry.id;
+        undone.shelf.ledger.push_back(contrary);
+    };
+    const LedgerEntry given = r.shelf.ledger[entriesOf(LedgerKind::mixedIn).back()];
+    takeBack(given);
+    for (const LotPart& part : r.shelf.parts) {
+        if (part.lot == given.lot) {
+            const auto out = std::ranges::find_if(r.shelf.ledger, [&](const LedgerEntry& entry) {
+                return entry.kind == LedgerKind::mixedOut && entry.at == given.at &&
+                       entry.lot == part.source && entry.amount == part.amount.negated();
+            });
+            ASSERT_NE(out, r.shelf.ledger.end());
+            takeBack(*out);
+        }
+    }
+    EXPECT_FALSE(tells(undone, LedgerLaw::mixTook));
+    undone.shelf.ledger.pop_back(); // what one part took is not given back
+    EXPECT_TRUE(tells(undone, LedgerLaw::mixTook));
+}
+
 TEST_P(RandomLedger, aMixCannotGrow) {
     for (const std::size_t i : entriesOf(LedgerKind::mixedIn)) {
         LedgerBook altered = book();
