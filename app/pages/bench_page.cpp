@@ -1,7 +1,9 @@
 #include "app/pages/bench_page.h"
 
 #include <QAction>
+#include <QCoreApplication>
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QPushButton>
 #include <QStackedWidget>
 #include <QVBoxLayout>
@@ -20,12 +22,14 @@
 #include "app/session/sentences.h"
 #include "app/session/words.h"
 #include "core/treatment/bench_log.h"
+#include "core/treatment/clocks.h"
+#include "core/treatment/setting_times.h"
 
 namespace headcap::app {
 
 BenchPage::BenchPage(Session& session, QWidget* parent)
     : JobPage(core::Page::bench, Body::fixed, session, parent),
-      m_setting(new SettingStrip(session.clock())), m_lines(new OpenLines),
+      m_setting(new SettingStrip(session.clock())), m_lines(new OpenLines(session.clock())),
       m_log(new RuledTable(tr("Bench log"), {.mark = 64, .title = 9, .middle = {4, 7}})),
       m_empty(new Label(Face::body, Ink::quiet)), m_panel(new QStackedWidget),
       m_details(new StepDetails), m_form(new StepForm(session)) {
@@ -55,8 +59,16 @@ void BenchPage::layOut() {
 }
 
 void BenchPage::connectParts() {
+    m_log->installEventFilter(this);
     connect(m_lines, &OpenLines::addAsked, this, &BenchPage::startNew);
-    connect(m_lines, &OpenLines::lineChosen, this, &BenchPage::start);
+    connect(m_lines, &OpenLines::startAsked, this, &BenchPage::startClock);
+    connect(m_lines, &OpenLines::stopAsked, this, &BenchPage::stopClock);
+    connect(m_lines, &OpenLines::logAsked, this, &BenchPage::logClock);
+    connect(m_setting, &SettingStrip::seen, this, &BenchPage::see);
+    connect(m_details, &StepDetails::checkMade, this,
+            [this](const QString& what) { answer(what, true, {}); });
+    connect(m_details, &StepDetails::checkRefused, this,
+            [this](const QString& what, const QString& whyNot) { answer(what, false, whyNot); });
     connect(m_log, &RuledTable::opened, this, [this] {
         openCurrent();
         m_details->focusFirst();
@@ -92,6 +104,19 @@ void BenchPage::addKeys() {
             m_details->askReason();
         }
     });
+}
+
+// The log does not search by what is typed: letters go up, to the line at the foot.
+bool BenchPage::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::KeyPress) {
+        const QString text = static_cast<QKeyEvent*>(event)->text();
+        if (!text.isEmpty() && (text.front().isLetterOrNumber() || text == u'#')) {
+            event->ignore();
+            QCoreApplication::sendEvent(this, event);
+            return true;
+        }
+    }
+    return JobPage::eventFilter(watched, event);
 }
 
 void BenchPage::load(const core::JobFile& file) {
@@ -143,8 +168,16 @@ bool BenchPage::goTo(const core::RecordRef& ref) {
     if (!m_file) {
         return false;
     }
+    if (ref.kind == core::RecordKind::benchClock || ref.kind == core::RecordKind::setting) {
+        return ref.kind == core::RecordKind::setting ? m_setting->focusFirst()
+                                                     : m_lines->goTo(ref.id);
+    }
     core::Uuid id = ref.id;
-    if (ref.kind == core::RecordKind::materialUse) {
+    if (ref.kind == core::RecordKind::stepCheck) {
+        for (const core::StepCheck& check : m_file->stepChecks) {
+            id = check.id.uuid() == ref.id ? check.step.uuid() : id;
+        }
+    } else if (ref.kind == core::RecordKind::materialUse) {
         for (const core::MaterialUse& use : m_file->uses) {
             id = use.id.uuid() == ref.id ? use.step.uuid() : id;
         }
@@ -221,11 +254,71 @@ void BenchPage::startNew() {
     }
 }
 
-void BenchPage::start(const core::ProposalLine& line) {
+bool BenchPage::keep(core::Change change) {
+    const QString said = fromCore(change.sentence);
+    if (!session().apply(std::move(change))) {
+        return false;
+    }
+    session().say({Notice::Kind::done, said, true});
+    return true;
+}
+
+void BenchPage::startClock(const core::ProposalLine& line) {
+    const auto who = worker();
+    if (!who) {
+        return;
+    }
+    auto change = core::startClock(*m_file, core::clockFor(line, who), session().clock().now(),
+                                   session().ids());
+    if (!change) {
+        session().say({Notice::Kind::refused, sentence(change.error())});
+    } else {
+        keep(std::move(*change));
+    }
+}
+
+void BenchPage::stopClock(const core::BenchClock& clock) {
+    auto change = core::stopClock(*m_file, clock.id, session().clock().now());
+    if (!change) {
+        session().say({Notice::Kind::refused, sentence(change.error())});
+        return;
+    }
+    core::BenchClock stopped = clock;
+    stopped.stoppedAt = session().clock().now();
+    if (keep(std::move(*change)) && !m_form->isWriting()) {
+        logClock(stopped);
+    }
+}
+
+// The step opens with the clock's minutes, to be completed.
+void BenchPage::logClock(const core::BenchClock& clock) {
     if (m_form->isWriting()) {
         startNew(); // one at a time: the one begun is not lost
     } else if (const auto who = worker()) {
-        show(draftFor(line, *who, session().clock().now(), session().ids()));
+        show(draftFrom(*m_file, clock, *who, session().clock().now(), session().ids()));
+    }
+}
+
+void BenchPage::see(const core::SettingTime& time) {
+    keep(core::seeTo(*m_file, time, session().person(), session().clock().now(), session().ids()));
+}
+
+void BenchPage::answer(const QString& what, bool isMade, const QString& whyNot) {
+    if (!m_details->step()) {
+        return;
+    }
+    auto change = core::answerCheck(*m_file,
+                                    {.id = session().ids().next<core::StepCheck>(),
+                                     .job = m_file->job.id,
+                                     .step = *m_details->step(),
+                                     .what = toCore(what),
+                                     .done = isMade,
+                                     .whyNot = toCore(whyNot)},
+                                    session().person());
+    if (!change) {
+        session().say({Notice::Kind::refused, sentence(change.error())});
+    } else {
+        keep(std::move(*change));
     }
 }
 
@@ -256,10 +349,7 @@ void BenchPage::apply(tl::expected<core::Change, core::StepProblem> change) {
         session().say({Notice::Kind::refused, sentence(change.error())});
         return;
     }
-    const QString said = fromCore(change->sentence);
-    if (session().apply(std::move(*change))) {
-        session().say({Notice::Kind::done, said, true});
-    }
+    keep(std::move(*change));
 }
 
 void BenchPage::strike(const QString& why) {
@@ -287,6 +377,14 @@ void BenchPage::take() {
         session().say({Notice::Kind::refused, sentence(change.error())});
         return;
     }
+    for (const core::StepCheck& check : made->checks) {
+        change->add(check);
+    }
+    for (const core::BenchClock& clock : m_file->clocks) {
+        if (made->clock == clock.id && !clock.step) {
+            core::giveTo(*change, *m_file, clock, made->logged.step.id, session().clock().now());
+        }
+    }
     const QString said = fromCore(change->sentence);
     if (!session().apply(std::move(*change))) {
         return;
@@ -295,7 +393,10 @@ void BenchPage::take() {
     keepDraft(session().settings(), m_file->job.id, std::nullopt);
     m_log->select(made->logged.step.id.uuid());
     closePanel();
-    session().say({Notice::Kind::done, said, true});
+    const bool isLaidOpen = made->logged.step.kind == core::StepKind::uncovering;
+    session().say(
+        {Notice::Kind::done,
+         isLaidOpen ? tr("%1. Photograph it before it is covered again.").arg(said) : said, true});
 }
 
 } // namespace headcap::app

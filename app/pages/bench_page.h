@@ -10,6 +10,10 @@
 
 class QStackedWidget;
 
+namespace headcap::core {
+struct SettingTime;
+}
+
 namespace headcap::app {
 
 class Label;
@@ -35,6 +39,9 @@ public:
     [[nodiscard]] StepForm& form() { return *m_form; }
     [[nodiscard]] OpenLines& lines() { return *m_lines; }
 
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
 private:
     void layOut();
     void connectParts();
@@ -44,7 +51,12 @@ private:
     void closePanel();
     void openCurrent();
     void startNew();
-    void start(const core::ProposalLine& line);
+    void startClock(const core::ProposalLine& line);
+    void stopClock(const core::BenchClock& clock);
+    void logClock(const core::BenchClock& clock);
+    void see(const core::SettingTime& time);
+    void answer(const QString& what, bool isMade, const QString& whyNot);
+    bool keep(core::Change change);
     void startCorrection();
     void show(const StepDraft& draft);
     void strike(const QString& why);

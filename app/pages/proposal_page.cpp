@@ -10,13 +10,19 @@
 #include "app/look/grid.h"
 #include "app/look/label.h"
 #include "app/look/style.h"
+#include "app/pages/proposal/cost_view.h"
 #include "app/pages/proposal/decision_list.h"
+#include "app/pages/proposal/departure_list.h"
+#include "app/pages/proposal/estimate_view.h"
 #include "app/pages/proposal/line_list.h"
 #include "app/pages/proposal/option_head.h"
 #include "app/pages/proposal/options_table.h"
+#include "app/pages/proposal/proposal_paper.h"
+#include "app/pages/proposal/tax_row.h"
 #include "app/pages/proposal/version_bar.h"
 #include "app/session/words.h"
 #include "core/treatment/approval.h"
+#include "core/treatment/departures.h"
 #include "core/treatment/proposal_versions.h"
 #include "core/treatment/totals.h"
 
@@ -63,6 +69,15 @@ ProposalPage::ProposalPage(Session& session, QWidget* parent)
     down->addSpacing(kSection);
     down->addWidget(m_decisions);
     down->addWidget(&m_decisions->answers());
+    m_departures = new DepartureList;
+    connect(m_departures, &DepartureList::explained, this,
+            [this](const core::RecordRef& subject, const QString& rule, const QString& text) {
+                apply(core::explain(*m_file, subject, toCore(rule), toCore(text),
+                                    this->session().person(), this->session().clock().now(),
+                                    this->session().ids()));
+            });
+    down->addSpacing(kSection);
+    down->addWidget(m_departures);
     edits().alignLabels();
 }
 
@@ -86,6 +101,12 @@ void ProposalPage::buildProposal() {
     connect(m_versions, &VersionBar::chosen, this, &ProposalPage::choose);
     connect(m_versions, &VersionBar::nextAsked, this, &ProposalPage::beginVersion);
     connect(m_versions, &VersionBar::sentAsked, this, &ProposalPage::markSent);
+    connect(m_versions, &VersionBar::printAsked, this, &ProposalPage::print);
+    connect(m_versions, &VersionBar::saveAsked, this, [this] {
+        if (edits().save() && proposal() != nullptr) {
+            saveProposal(this->session(), *m_file, *proposal());
+        }
+    });
     m_sentWords = new Label(Face::small, Ink::quiet);
     m_sentWords->setRunning();
     m_proposal = new RecordForm<R>(session(), tr("Proposal"));
@@ -95,6 +116,7 @@ void ProposalPage::buildProposal() {
     m_proposal->value(tr("Made on"), &R::madeOn);
     m_proposal->value(tr("Sent on"), &R::sentOn);
     m_proposal->pick(tr("By"), &R::who, peopleOf(session()));
+    buildTerms();
     m_proposal->lines(tr("Note"), &R::note);
     m_proposal->setDescription([](const R& proposal) { return QString::number(proposal.version); });
     m_proposal->setAlso([this](const R& before, const R& after, core::Change& change) {
@@ -113,6 +135,17 @@ void ProposalPage::buildProposal() {
     down->addWidget(m_sentWords);
     down->addSpacing(kSpace);
     down->addWidget(m_proposal);
+}
+
+void ProposalPage::buildTerms() {
+    using R = core::Proposal;
+    bindTax(*m_proposal, &R::taxPpm);
+    m_proposal->check(tr("Tax is"), tr("rounded line by line"), &R::taxPerLine);
+    m_proposal->value(tr("Deposit"), &R::deposit);
+    m_proposal->value(tr("Insured for"), &R::insuredValue);
+    m_proposal->value(tr("Begins"), &R::startOn);
+    m_proposal->value(tr("Ready"), &R::readyOn);
+    m_proposal->value(tr("Valid until"), &R::validUntil);
 }
 
 void ProposalPage::buildOptions() {
@@ -161,6 +194,12 @@ void ProposalPage::buildOption() {
     down->addWidget(m_option);
     down->addSpacing(kSpace);
     down->addWidget(m_lines);
+    m_cost = new CostView;
+    m_estimate = new EstimateView;
+    down->addSpacing(kSpace);
+    down->addWidget(m_cost);
+    down->addSpacing(kSpace);
+    down->addWidget(m_estimate);
 }
 
 void ProposalPage::load(const core::JobFile& file) {
@@ -171,6 +210,9 @@ void ProposalPage::load(const core::JobFile& file) {
         const core::Proposal* latest = core::latestProposal(file);
         m_shown = latest == nullptr ? std::nullopt : std::optional{latest->id};
         m_chosen.reset();
+    }
+    if (isOther) {
+        m_pastOf.clear();
     }
     showShown();
 }
@@ -213,6 +255,12 @@ void ProposalPage::showShown() {
     saySent(*shown);
     m_table->show(*m_file, *shown, m_chosen);
     m_doNothing->setVisible(!core::offersDoingNothing(*m_file, shown->id));
+    showOption(*shown);
+    m_decisions->showProposal(*m_file, shown->id, m_chosen);
+    m_departures->show(*m_file, session().clock());
+}
+
+void ProposalPage::showOption(const core::Proposal& shown) {
     bool isShown = false;
     for (const core::ProposalOption& option : m_file->options) {
         if (m_chosen == option.id) {
@@ -228,7 +276,34 @@ void ProposalPage::showShown() {
     m_optionName->setVisible(isShown);
     m_lines->setVisible(isShown);
     m_lines->showOption(*m_file, m_chosen);
-    m_decisions->showProposal(*m_file, shown->id, m_chosen);
+    m_cost->setVisible(isShown);
+    m_estimate->setVisible(isShown);
+    if (isShown) {
+        m_cost->show(*m_file, shown, *m_chosen);
+        m_estimate->show(*m_file, *m_chosen, past());
+    }
+}
+
+const std::vector<core::PastWork>& ProposalPage::past() {
+    std::set<std::string> techniques;
+    for (const core::ProposalLine& line : m_file->lines) {
+        techniques.insert(line.technique);
+    }
+    if (techniques != m_pastOf) {
+        m_pastOf = techniques;
+        session().guarded([&] {
+            m_past = core::loadPastWork(session().records(), {techniques.begin(), techniques.end()},
+                                        m_file->job.id);
+        });
+    }
+    return m_past;
+}
+
+bool ProposalPage::print() {
+    if (edits().save() && m_file && proposal() != nullptr) {
+        printProposal(session(), *m_file, *proposal(), this);
+    }
+    return true;
 }
 
 void ProposalPage::saySent(const core::Proposal& proposal) {

@@ -2,14 +2,22 @@
 // lines, and what the owner decided. Sending it and an approval change the state of the job.
 #pragma once
 
+#include <set>
+#include <string>
+#include <vector>
+
 #include "app/form/record_form.h"
 #include "app/pages/job_page.h"
+#include "core/treatment/past_work.h"
 
 class QPushButton;
 
 namespace headcap::app {
 
+class CostView;
 class DecisionList;
+class DepartureList;
+class EstimateView;
 class Label;
 class LineList;
 class OptionsTable;
@@ -23,7 +31,12 @@ public:
     void load(const core::JobFile& file) override;
     bool goTo(const core::RecordRef& ref) override;
     void enter() override;
+    bool print() override;
 
+    [[nodiscard]] EstimateView& estimate() { return *m_estimate; }
+    [[nodiscard]] CostView& cost() { return *m_cost; }
+    [[nodiscard]] DepartureList& departures() { return *m_departures; }
+    [[nodiscard]] RecordForm<core::Proposal>& version() { return *m_proposal; }
     [[nodiscard]] OptionsTable& table() { return *m_table; }
     [[nodiscard]] VersionBar& versions() { return *m_versions; }
     [[nodiscard]] DecisionList& decisions() { return *m_decisions; }
@@ -37,6 +50,9 @@ private:
     void buildProposal();
     void buildOptions();
     void buildOption();
+    void buildTerms();
+    void showOption(const core::Proposal& shown);
+    [[nodiscard]] const std::vector<core::PastWork>& past();
     void showShown();
     void choose(const core::Id<core::Proposal>& proposal);
     void chooseOption(const core::Id<core::ProposalOption>& option);
@@ -64,7 +80,13 @@ private:
     Label* m_optionName;
     RecordForm<core::ProposalOption>* m_option;
     LineList* m_lines;
+    CostView* m_cost;
+    EstimateView* m_estimate;
     DecisionList* m_decisions;
+    DepartureList* m_departures;
+    // Of the techniques in this job's lines; read again when these have changed.
+    std::set<std::string> m_pastOf;
+    std::vector<core::PastWork> m_past;
 };
 
 } // namespace headcap::app

@@ -7,12 +7,14 @@
 #include <QPrintDialog>
 #include <QPrinter>
 #include <QPushButton>
+#include <QStackedWidget>
 #include <QUrl>
 #include <QVBoxLayout>
 
 #include "app/form/ruled_list.h"
 #include "app/look/grid.h"
 #include "app/look/label.h"
+#include "app/pages/report/release_panel.h"
 #include "app/print/print_report.h"
 #include "app/print/report_preview.h"
 #include "app/report/issuing.h"
@@ -40,7 +42,12 @@ ReportPage::ReportPage(Session& session, QWidget* parent)
     buildIssued();
     m_preview = new print::ReportPreview(m_photos);
     m_preview->setAccessibleName(tr("The report as it will be printed"));
-    body().addWidget(m_preview, 1);
+    m_release = new ReleasePanel(session);
+    connect(m_release, &ReleasePanel::pageAsked, this, &JobPage::pageAsked);
+    m_below = new QStackedWidget;
+    m_below->addWidget(m_preview);
+    m_below->addWidget(m_release);
+    body().addWidget(m_below, 1);
     edits().alignLabels();
 }
 
@@ -61,11 +68,16 @@ void ReportPage::buildHead() {
     row->addWidget(m_print);
     row->addWidget(m_draft);
     row->addWidget(m_issue);
+    m_letGo = new QPushButton(tr("Letting it go"));
+    m_letGo->setCheckable(true);
+    m_letGo->setToolTip(tr("The release list, the sign-off and the return"));
+    row->addWidget(m_letGo);
     body().addLayout(row);
     body().addWidget(m_changes);
     connect(m_print, &QPushButton::clicked, this, [this] { print(); });
     connect(m_draft, &QPushButton::clicked, this, [this] { saveDraft(); });
     connect(m_issue, &QPushButton::clicked, this, [this] { issue(); });
+    connect(m_letGo, &QPushButton::toggled, this, &ReportPage::showRelease);
 }
 
 void ReportPage::buildAdvice() {
@@ -88,9 +100,19 @@ void ReportPage::load(const core::JobFile& file) {
     m_advice->show(file.job, file.revisionOf(core::refOf(file.job.id)));
     showStanding();
     showIssued();
+    m_release->show(file);
     session().guarded([this] {
         m_preview->setDocument(draftOf(session().stores(), session().clock(), *m_file));
     });
+}
+
+void ReportPage::showRelease(bool isShown) {
+    m_below->setCurrentIndex(isShown ? 1 : 0);
+    m_advice->setVisible(!isShown);
+    m_issued->setVisible(!isShown && m_file && !m_file->reports.empty());
+    if (isShown) {
+        m_release->focusFirst();
+    }
 }
 
 void ReportPage::showStanding() {
@@ -124,14 +146,20 @@ void ReportPage::showIssued() {
                       .detail = fromCore(report.changes),
                       .right = who != nullptr ? fromCore(who->name) : QString{}}});
     }
-    m_issued->setVisible(!rows.empty());
+    m_issued->setVisible(!rows.empty() && !m_letGo->isChecked());
     m_issued->show(std::move(rows));
 }
 
 bool ReportPage::goTo(const core::RecordRef& ref) {
     if (ref.kind == core::RecordKind::issuedReport) {
         m_issued->select(ref.id);
+        m_letGo->setChecked(false);
         m_issued->setFocus();
+        return true;
+    }
+    if (ref.kind == core::RecordKind::releaseCheck || ref.kind == core::RecordKind::handBack) {
+        m_letGo->setChecked(true);
+        m_release->focusFirst();
         return true;
     }
     return false;

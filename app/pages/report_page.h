@@ -12,8 +12,11 @@
 
 class QLineEdit;
 class QPushButton;
+class QStackedWidget;
 
 namespace headcap::app {
+
+class ReleasePanel;
 
 class Label;
 class RuledList;
@@ -30,12 +33,15 @@ public:
     bool goTo(const core::RecordRef& ref) override;
     bool print() override;
     void enter() override;
+    [[nodiscard]] ReleasePanel& release() { return *m_release; }
+    [[nodiscard]] QPushButton& letGo() { return *m_letGo; }
 
 private:
     void buildHead();
     void buildIssued();
     void buildAdvice();
     void showStanding();
+    void showRelease(bool isShown);
     void showIssued();
     void saveDraft();
     void issue();
@@ -51,6 +57,9 @@ private:
     RecordForm<core::Job>* m_advice;
     print::ReportPreview* m_preview;
     std::optional<core::JobFile> m_file;
+    QPushButton* m_letGo = nullptr;
+    QStackedWidget* m_below = nullptr;
+    ReleasePanel* m_release = nullptr;
 };
 
 } // namespace headcap::app

@@ -1,5 +1,6 @@
 #include "app/shell/bench_line.h"
 
+#include <QCoreApplication>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLineEdit>
@@ -11,6 +12,13 @@
 #include "app/look/style.h"
 
 namespace headcap::app {
+namespace {
+
+// Between two keys of a scanner that types; a hand is slower.
+constexpr qint64 kScannerMs = 35;
+constexpr int kLeastScanned = 4;
+
+} // namespace
 
 ChipRow::ChipRow(QWidget* parent) : QWidget(parent) {
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
@@ -72,7 +80,10 @@ BenchLine::BenchLine(QWidget* parent)
     m_line->setToolTip(tr("As one says it: guarded K7 with paste 31-006 0.6 g 18 min (Ctrl+L)"));
     m_line->installEventFilter(this);
     m_hint->hide();
+    m_machine.start();
+    m_elapsed = [this] { return m_machine.elapsed(); };
     connect(m_line, &QLineEdit::textChanged, this, &BenchLine::readAgain);
+    connect(m_line, &QLineEdit::textEdited, this, &BenchLine::offer);
     connect(m_line, &QLineEdit::returnPressed, this, &BenchLine::take);
 
     auto* across = new QHBoxLayout;
@@ -99,22 +110,121 @@ void BenchLine::readAgain() {
 }
 
 void BenchLine::take() {
+    if (dropScanned()) {
+        return;
+    }
+    if (m_offers != nullptr && m_offers->isVisible()) {
+        if (m_offers->isChosen()) {
+            takeOffer(*m_offers->current());
+            return;
+        }
+        m_offers->hide();
+    }
     if (!m_line->text().trimmed().isEmpty() && m_take && m_take(m_line->text())) {
         m_line->clear();
     }
 }
 
+void BenchLine::offer() {
+    if (!m_complete || !m_line->hasFocus()) {
+        return;
+    }
+    if (m_offers == nullptr) {
+        m_offers = new LineOffers(window());
+        connect(m_offers, &LineOffers::taken, this, &BenchLine::takeOffer);
+    }
+    m_offers->show(m_complete(m_line->text().left(m_line->cursorPosition())), *m_line);
+}
+
+void BenchLine::takeOffer(const LineOffer& offer) {
+    const QString after = m_line->text().mid(m_line->cursorPosition());
+    const QString line = offer.line;
+    m_offers->hide();
+    m_line->setText(line + after);
+    m_line->setCursorPosition(static_cast<int>(line.size()));
+    m_line->setFocus(Qt::OtherFocusReason);
+}
+
+// Down, Up and Tab among what is offered; Esc sends it away first.
+bool BenchLine::isOffersKey(const QKeyEvent& event) {
+    if (m_offers == nullptr || !m_offers->isVisible()) {
+        return false;
+    }
+    switch (event.key()) {
+    case Qt::Key_Down:
+    case Qt::Key_Up:
+        m_offers->move(event.key() == Qt::Key_Down ? 1 : -1);
+        return true;
+    case Qt::Key_Tab:
+        takeOffer(*m_offers->current());
+        return true;
+    case Qt::Key_Escape:
+        m_offers->hide();
+        return true;
+    default:
+        return false;
+    }
+}
+
+void BenchLine::noteKey(const QKeyEvent& event) {
+    if (event.text().isEmpty() || !event.text().front().isPrint()) {
+        return;
+    }
+    const qint64 now = m_elapsed();
+    if (now - m_lastKey > kScannerMs) {
+        m_burst = m_line->cursorPosition();
+    }
+    m_lastKey = now;
+}
+
+bool BenchLine::dropScanned() {
+    const int at = m_line->cursorPosition();
+    if (!m_scan || m_elapsed() - m_lastKey > kScannerMs || at - m_burst < kLeastScanned) {
+        return false;
+    }
+    const QString text = m_line->text();
+    const auto dropped = m_scan(text.left(m_burst), text.mid(m_burst, at - m_burst), text.mid(at));
+    if (!dropped) {
+        return false;
+    }
+    if (m_offers != nullptr) {
+        m_offers->hide();
+    }
+    m_line->setText(dropped->line);
+    m_line->setCursorPosition(dropped->cursor);
+    return true;
+}
+
+void BenchLine::typed(QKeyEvent& event) {
+    m_line->setFocus(Qt::OtherFocusReason);
+    m_line->end(false);
+    QKeyEvent here{QEvent::KeyPress, event.key(), event.modifiers(), event.text()};
+    QCoreApplication::sendEvent(m_line, &here);
+}
+
 bool BenchLine::eventFilter(QObject* watched, QEvent* event) {
     if (event->type() == QEvent::FocusIn || event->type() == QEvent::FocusOut) {
         update();
+        if (event->type() == QEvent::FocusOut && m_offers != nullptr) {
+            m_offers->hide();
+        }
+    }
+    if (event->type() != QEvent::ShortcutOverride && event->type() != QEvent::KeyPress) {
+        return QWidget::eventFilter(watched, event);
+    }
+    const auto& key = *static_cast<QKeyEvent*>(event);
+    const bool isPress = event->type() == QEvent::KeyPress;
+    const bool isOffering = m_offers != nullptr && m_offers->isVisible();
+    if (isPress && isOffersKey(key)) {
+        return true;
+    }
+    if (isPress) {
+        noteKey(key);
     }
     // Esc empties the line first; the words can be had back with the field's own undo.
-    const bool isEsc =
-        (event->type() == QEvent::ShortcutOverride || event->type() == QEvent::KeyPress) &&
-        static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape;
-    if (isEsc && !m_line->text().isEmpty()) {
+    if (key.key() == Qt::Key_Escape && (isOffering || !m_line->text().isEmpty())) {
         event->accept();
-        if (event->type() == QEvent::KeyPress) {
+        if (isPress) {
             m_line->selectAll();
             m_line->del();
         }

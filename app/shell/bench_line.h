@@ -1,12 +1,19 @@
 // The foot of a job: one large line to type or scan into. What has been understood of it stands
-// above as small labelled parts before Enter takes it. How a line is read and taken is passed in.
+// above as small labelled parts before Enter takes it; what its last words may become is offered.
+// A scanned label drops into it: a scanner types faster than a hand, and its Enter takes nothing.
+// How a line is read, completed and taken is passed in.
 #pragma once
 
 #include <functional>
+#include <optional>
 #include <vector>
 
+#include <QElapsedTimer>
 #include <QWidget>
 
+#include "app/shell/line_offers.h"
+
+class QKeyEvent;
 class QLineEdit;
 
 namespace headcap::app {
@@ -39,13 +46,28 @@ class BenchLine : public QWidget {
 public:
     using Reader = std::function<std::vector<LineChip>(const QString&)>;
     using Taker = std::function<bool(const QString&)>; // true: taken, the line is empty again
+    using Completer = std::function<std::vector<LineOffer>(const QString& upToCursor)>;
+    // The line with the label's lot in it, and the cursor; nothing where the word is no label.
+    struct Scanned {
+        QString line;
+        int cursor = 0;
+    };
+    using Scanner = std::function<std::optional<Scanned>(const QString& before, const QString& word,
+                                                         const QString& after)>;
 
     explicit BenchLine(QWidget* parent = nullptr);
     void setReader(Reader reader);
     void setTaker(Taker taker) { m_take = std::move(taker); }
+    void setCompleter(Completer completer) { m_complete = std::move(completer); }
+    void setScanner(Scanner scanner) { m_scan = std::move(scanner); }
+    // Milliseconds that go by; by default those of the machine.
+    void setStopwatch(std::function<qint64()> elapsed) { m_elapsed = std::move(elapsed); }
+    // A key pressed elsewhere, that belongs here.
+    void typed(QKeyEvent& event);
     // The names of lots and people have changed: reads the line again.
     void readAgain();
     [[nodiscard]] QLineEdit& line() { return *m_line; }
+    [[nodiscard]] LineOffers& offers() { return *m_offers; }
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -53,12 +75,24 @@ protected:
 
 private:
     void take();
+    void offer();
+    void takeOffer(const LineOffer& offer);
+    bool isOffersKey(const QKeyEvent& event);
+    void noteKey(const QKeyEvent& event);
+    bool dropScanned();
 
     ChipRow* m_chips;
     QLineEdit* m_line;
     Label* m_hint;
+    LineOffers* m_offers = nullptr; // floats in the window, once there is one
     Reader m_read;
     Taker m_take;
+    Completer m_complete;
+    Scanner m_scan;
+    QElapsedTimer m_machine;
+    std::function<qint64()> m_elapsed;
+    qint64 m_lastKey = 0;
+    int m_burst = 0; // where the keys began that came as fast as a scanner's
 };
 
 } // namespace headcap::app

@@ -6,7 +6,10 @@
 #include "app/session/sentences.h"
 #include "app/session/words.h"
 #include "core/materials/fitness.h"
+#include "core/treatment/approval.h"
+#include "core/treatment/line_completion.h"
 #include "core/treatment/step_line.h"
+#include "core/values/decimal.h"
 #include "core/values/spoken_time.h"
 
 namespace headcap::app {
@@ -75,6 +78,19 @@ std::vector<LineChip> BenchReader::read(const QString& line) const {
     if (said.sets) {
         chips.push_back({tr("sets"), fromCore(core::toText(*said.sets))});
     }
+    QStringList conditions;
+    if (said.temperatureTenthsC) {
+        conditions << fromCore(core::decimalText(*said.temperatureTenthsC, 1)) +
+                          QStringLiteral(" °C");
+    }
+    if (said.humidityPercent) {
+        conditions << tr("%1 % RH").arg(*said.humidityPercent);
+    }
+    conditions << fromCore(said.concentration) << fromCore(said.pressure);
+    conditions.removeAll({});
+    if (!conditions.isEmpty()) {
+        chips.push_back({tr("at"), conditions.join(QStringLiteral(", "))});
+    }
     const auto who = said.person ? said.person : m_session.person();
     for (const core::Person& person : m_people) {
         if (who && person.id == *who) {
@@ -86,6 +102,36 @@ std::vector<LineChip> BenchReader::read(const QString& line) const {
             {tr("by"), tr("nobody yet (%1)").arg(keyText(ActionId::choosePerson)), true});
     }
     return chips;
+}
+
+std::vector<LineOffer> BenchReader::offers(const QString& upToCursor,
+                                           const core::JobFile& file) const {
+    constexpr std::size_t kOffered = 5;
+    std::vector<std::string> awaited;
+    for (const core::ProposalLine* line : core::openLines(file)) {
+        awaited.push_back(line->technique);
+    }
+    const core::LineContext context{m_shelf, m_people};
+    const std::string line = toCore(upToCursor);
+    std::vector<LineOffer> offers;
+    for (const auto& one : core::completionsOf(line, context, awaited, kOffered)) {
+        offers.push_back(
+            {fromCore(one.text), fromCore(one.says), fromCore(core::completed(line, one))});
+    }
+    return offers;
+}
+
+std::optional<BenchLine::Scanned> BenchReader::scanned(const QString& before, const QString& word,
+                                                       const QString& after) const {
+    const core::Lot* lot = core::lotOnLabel(toCore(word.trimmed()), m_shelf);
+    if (lot == nullptr) {
+        return std::nullopt;
+    }
+    const std::string head = toCore(before);
+    const core::Dropped dropped = core::dropInto(head + toCore(after), head.size(), *lot);
+    const QString line = fromCore(dropped.line);
+    const auto cursor = fromCore(std::string_view{dropped.line}.substr(0, dropped.cursor)).size();
+    return BenchLine::Scanned{line, static_cast<int>(cursor)};
 }
 
 bool BenchReader::log(const QString& line, const core::Id<core::Job>& job) {

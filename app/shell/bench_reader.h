@@ -13,6 +13,12 @@ public:
     // Lots and people as they are now.
     void refresh();
     [[nodiscard]] std::vector<LineChip> read(const QString& line) const;
+    // What the last words of the line may become; what the job's approved lines wait for first.
+    [[nodiscard]] std::vector<LineOffer> offers(const QString& upToCursor,
+                                                const core::JobFile& file) const;
+    // A label scanned between what stands before and after it.
+    [[nodiscard]] std::optional<BenchLine::Scanned>
+    scanned(const QString& before, const QString& word, const QString& after) const;
     // False where it was not logged; a notice has said why.
     bool log(const QString& line, const core::Id<core::Job>& job);
 

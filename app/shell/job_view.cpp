@@ -2,6 +2,7 @@
 
 #include <QAction>
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QLineEdit>
 #include <QStackedWidget>
 #include <QVBoxLayout>
@@ -105,6 +106,12 @@ void JobView::connectParts() {
     m_bench->setReader([this](const QString& line) { return m_reader.read(line); });
     m_bench->setTaker(
         [this](const QString& line) { return m_file && m_reader.log(line, m_file->job.id); });
+    m_bench->setCompleter([this](const QString& upToCursor) {
+        return m_file ? m_reader.offers(upToCursor, *m_file) : std::vector<LineOffer>{};
+    });
+    m_bench->setScanner([this](const QString& before, const QString& word, const QString& after) {
+        return m_reader.scanned(before, word, after);
+    });
     connect(&m_session, &Session::personChanged, m_bench, &BenchLine::readAgain);
 }
 
@@ -249,6 +256,18 @@ QString JobView::title() const {
 void JobView::foldMargin(bool isFolded) {
     m_margin->setFolded(isFolded);
     m_session.settings().set(Setting::marginFolded, isFolded);
+}
+
+// At the bench, what is typed or scanned where no field takes it goes into the line.
+void JobView::keyPressEvent(QKeyEvent* event) {
+    const QString text = event->text();
+    const bool isPlain = (event->modifiers() & ~(Qt::ShiftModifier | Qt::KeypadModifier)) == 0;
+    const bool isWord = !text.isEmpty() && (text.front().isLetterOrNumber() || text == u'#');
+    if (m_page == core::Page::bench && isPlain && isWord) {
+        m_bench->typed(*event);
+        return;
+    }
+    View::keyPressEvent(event);
 }
 
 void JobView::resizeEvent(QResizeEvent* event) {

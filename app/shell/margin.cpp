@@ -14,7 +14,9 @@
 #include "app/session/words.h"
 #include "app/shell/margin_note.h"
 #include "core/custody/hazards.h"
-#include "core/treatment/techniques.h"
+#include "core/treatment/clocks.h"
+#include "core/treatment/setting_times.h"
+#include "core/values/spoken_time.h"
 
 namespace headcap::app {
 namespace {
@@ -75,6 +77,7 @@ void Margin::show(const core::JobFile& file, std::span<const core::AuditPoint> p
     addPoints(points, page);
     if (page != core::Page::bench) { // which shows them itself, larger
         addSettings(file);
+        addClocks(file);
     }
     addHazards(file);
     addLastChanges();
@@ -134,22 +137,37 @@ void Margin::addPoints(std::span<const core::AuditPoint> points, core::Page page
 }
 
 void Margin::addSettings(const core::JobFile& file) {
-    const core::Instant now = m_session.clock().now();
-    for (const core::Step& step : file.steps) {
-        if (!step.setsUntil || *step.setsUntil <= now || step.struckAt) {
-            continue;
-        }
+    for (const core::SettingTime& time : core::settingTimes(file, m_session.clock().now())) {
         if (m_bars.empty()) {
             addHeading(tr("Setting"));
         }
-        QString what = fromCore(core::techniqueName(step.technique));
-        if (what.isEmpty()) {
-            what = fromCore(step.description);
-        }
-        auto* bar = new SettingBar(what, seconds(step.at), seconds(*step.setsUntil),
-                                   clockTime(*step.setsUntil));
+        auto* bar = new SettingBar(fromCore(time.what), seconds(time.from), seconds(time.until),
+                                   time.isOver() ? tr("it has set") : clockTime(time.until));
         m_bars.push_back(bar);
         m_down->addWidget(bar);
+    }
+}
+
+void Margin::addClocks(const core::JobFile& file) {
+    const core::Instant now = m_session.clock().now();
+    bool isFirst = true;
+    const auto add = [&](const core::BenchClock& clock, const QString& words) {
+        if (isFirst) {
+            addHeading(tr("Clocks"));
+            isFirst = false;
+        }
+        auto* note = new MarginNote(fromCore(core::clockTitle(clock)), words, Ink::accent);
+        connect(note, &MarginNote::chosen, this, [this, ref = core::refOf(clock.id)] {
+            Q_EMIT pointChosen(ref, core::Page::bench);
+        });
+        m_down->addWidget(note);
+    };
+    for (const core::BenchClock* clock : core::runningClocks(file)) {
+        add(*clock, tr("runs since %1").arg(clockTime(clock->startedAt)));
+    }
+    for (const core::BenchClock* clock : core::clocksToLog(file)) {
+        add(*clock,
+            tr("%1 measured, not logged").arg(fromCore(core::toText(core::ranFor(*clock, now)))));
     }
 }
 

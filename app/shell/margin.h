@@ -43,6 +43,7 @@ private:
     void addPoints(std::span<const core::AuditPoint> points, core::Page page);
     void addHazards(const core::JobFile& file);
     void addSettings(const core::JobFile& file);
+    void addClocks(const core::JobFile& file);
     void addLastChanges();
     void tick();
 

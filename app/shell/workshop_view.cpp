@@ -9,6 +9,7 @@
 #include "app/look/grid.h"
 #include "app/look/label.h"
 #include "app/look/style.h"
+#include "app/pages/proposal/tax_row.h"
 #include "app/session/actions.h"
 
 namespace headcap::app {
@@ -77,6 +78,12 @@ void WorkshopView::buildForms() {
     m_workshop->lines(tr("Address"), &core::Workshop::address);
     m_workshop->lines(tr("Letterhead"), &core::Workshop::letterheadNote)
         .placeholder(tr("membership, registration"));
+    m_workshop->value(tr("An hour"), &core::Workshop::hourlyRate)
+        .placeholder(tr("what an hour of work costs"));
+    bindTax(*m_workshop, &core::Workshop::taxPpm);
+    m_workshop->check(tr("Tax is"), tr("rounded line by line"), &core::Workshop::taxPerLine);
+    m_workshop->lines(tr("Terms"), &core::Workshop::terms)
+        .placeholder(tr("what every proposal says at its foot"));
     m_edits.watch(m_workshop);
 
     auto& form = m_people->form();

@@ -7,7 +7,7 @@
 #include "core/audit/facts.h"
 #include "core/custody/job_states.h"
 #include "core/treatment/approval.h"
-#include "core/treatment/techniques.h"
+#include "core/treatment/departures.h"
 #include "core/values/english.h"
 
 namespace headcap::core {
@@ -54,28 +54,35 @@ void before(const AuditContext& at, const AuditSink& found) {
     }
 }
 
-void doneNotApproved(const AuditContext& at, const AuditSink& found) {
-    for (const Step* step : unapprovedSteps(at.file)) {
-        const Day day = at.clock.dayOf(step->at);
-        const bool told = facts::isToldBy(at.file, NoticeSubject::change, day) ||
-                          facts::isToldFrom(at.file, NoticeSubject::change, day);
-        if (!told) {
-            found(*step, fmt::format("{} stands in no line that the owner approved.",
-                                     facts::nameOf(*step, at.clock)));
+template <class Record>
+bool speaksOf(const std::vector<Record>& records, const Departure& one, const AuditSink& found) {
+    const auto subject = std::ranges::find_if(
+        records, [&](const Record& record) { return refOf(record.id) == one.subject; });
+    if (subject != records.end()) {
+        found(*subject, one.sentence);
+    }
+    return subject != records.end();
+}
+
+void departed(const AuditContext& at, const AuditSink& found, DepartureKind kind) {
+    for (const Departure& one : departures(at.file, at.clock)) {
+        if (one.kind == kind && one.isOpen()) {
+            (void)(speaksOf(at.file.steps, one, found) || speaksOf(at.file.lines, one, found) ||
+                   speaksOf(at.file.decisions, one, found));
         }
     }
 }
 
+void doneNotApproved(const AuditContext& at, const AuditSink& found) {
+    departed(at, found, DepartureKind::doneNotApproved);
+}
+
 void approvedNotDone(const AuditContext& at, const AuditSink& found) {
-    if (!hasReached(at.file.job.state, JobState::passed)) {
-        return;
-    }
-    for (const ProposalLine* line : openLines(at.file)) {
-        found(*line,
-              fmt::format("{} was approved, and no step carries it out.",
-                          capitalised(line->technique.empty() ? line->description
-                                                              : techniqueName(line->technique))));
-    }
+    departed(at, found, DepartureKind::approvedNotDone);
+}
+
+void overLimit(const AuditContext& at, const AuditSink& found) {
+    departed(at, found, DepartureKind::overLimit);
 }
 
 void doNothing(const AuditContext& at, const AuditSink& found) {
@@ -121,6 +128,7 @@ constexpr std::array kRules{
     AuditRule{"approval_before_work", Page::bench, kWorth, kApproval, before},
     AuditRule{"done_not_approved", Page::bench, kWorth, kApproval, doneNotApproved},
     AuditRule{"approved_not_done", Page::proposal, kWorth, kApproval, approvedNotDone},
+    AuditRule{"over_limit", Page::proposal, kWorth, kApproval, overLimit},
     AuditRule{"do_nothing_offered", Page::proposal, kWorth, kApproval, doNothing},
     AuditRule{"irreversible_agreed", Page::proposal, kWorth, kApproval, irreversibleNotAgreed},
 };

@@ -6,6 +6,9 @@
 
 #include "core/audit/facts.h"
 #include "core/custody/job_states.h"
+#include "core/treatment/clocks.h"
+#include "core/treatment/setting_times.h"
+#include "core/treatment/step_checks.h"
 #include "core/treatment/techniques.h"
 #include "core/values/english.h"
 
@@ -138,10 +141,46 @@ void unplaced(const AuditContext& at, const AuditSink& found) {
 }
 
 void stillSetting(const AuditContext& at, const AuditSink& found) {
-    each(at, found, "has not finished setting.", [&](const Step& step) {
-        return step.setsUntil && *step.setsUntil > at.clock.now() &&
-               hasReached(at.file.job.state, JobState::passed);
-    });
+    if (!hasReached(at.file.job.state, JobState::passed)) {
+        return;
+    }
+    for (const SettingTime& time : settingTimes(at.file, at.clock.now())) {
+        const std::string says =
+            time.isOver() ? " has set, and nobody has seen to it." : " has not finished setting.";
+        if (time.setting != nullptr) {
+            found(*time.setting, time.what + says);
+        } else if (!time.isOver()) {
+            found(*time.step, time.what + says);
+        }
+    }
+}
+
+void uncheckedSteps(const AuditContext& at, const AuditSink& found) {
+    if (!hasReached(at.file.job.state, JobState::passed)) {
+        return;
+    }
+    auto steps = facts::standing(at.file);
+    std::erase_if(steps, [&](const Step* step) { return openChecks(at.file, *step).empty(); });
+    if (!steps.empty()) {
+        found(*steps.front(),
+              fmt::format(
+                  "{} no answer to a check of {} technique, the first {}.",
+                  steps.size() == 1 ? "One step has" : std::to_string(steps.size()) + " steps have",
+                  steps.size() == 1 ? "its" : "their", facts::nameOf(*steps.front(), at.clock)));
+    }
+}
+
+void clocksUnlogged(const AuditContext& at, const AuditSink& found) {
+    for (const BenchClock* clock : clocksToLog(at.file)) {
+        found(*clock, fmt::format("{} of {} were measured and not logged.",
+                                  minutesText(ranFor(*clock, at.clock.now())), clockTitle(*clock)));
+    }
+    if (!hasReached(at.file.job.state, JobState::passed)) {
+        return;
+    }
+    for (const BenchClock* clock : runningClocks(at.file)) {
+        found(*clock, fmt::format("The clock of {} still runs.", clockTitle(*clock)));
+    }
 }
 
 void inTheFuture(const AuditContext& at, const AuditSink& found) {
@@ -167,6 +206,8 @@ constexpr std::array kRules{
     AuditRule{"media_tested_before", Page::bench, kWorth, "AIC Commentary 16, 17", testedAfter},
     AuditRule{"step_place", Page::bench, kMust, "AIC Commentary 23", unplaced},
     AuditRule{"setting_over", Page::bench, kMust, "common practice", stillSetting},
+    AuditRule{"step_checks", Page::bench, kWorth, "common practice", uncheckedSteps},
+    AuditRule{"clock_not_logged", Page::bench, kWorth, "common practice", clocksUnlogged},
     AuditRule{"step_in_future", Page::bench, kWorth, "common practice", inTheFuture},
 };
 

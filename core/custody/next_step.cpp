@@ -10,6 +10,7 @@
 #include "core/treatment/approval.h"
 #include "core/treatment/bench_log.h"
 #include "core/treatment/proposal_versions.h"
+#include "core/treatment/setting_times.h"
 #include "core/treatment/techniques.h"
 #include "core/values/english.h"
 
@@ -196,15 +197,29 @@ Todo todoOf(const JobFile& file, const Clock& clock) {
             Page::book};
 }
 
-std::optional<Step> settingStep(const JobFile& file, Instant now) {
-    std::optional<Step> latest;
-    for (const Step& step : file.steps) {
-        if (!step.struckAt && step.setsUntil && *step.setsUntil > now &&
-            (!latest || *step.setsUntil > *latest->setsUntil)) {
-            latest = step;
+// While something sets, that is what the job waits for, until the last of it has; then somebody is
+// to see to it.
+void considerSetting(NextStep& next, const JobFile& file, Instant now) {
+    const auto times = settingTimes(file, now);
+    const SettingTime* last = nullptr;
+    for (const SettingTime& time : times) {
+        if (!time.isOver() && (last == nullptr || time.until > last->until)) {
+            last = &time;
         }
     }
-    return latest;
+    const auto over = std::ranges::find_if(
+        times, [](const SettingTime& time) { return time.isOver() && time.setting != nullptr; });
+    if (over != times.end()) {
+        next.group = WorklistGroup::needsYou;
+        next.sentence = "It has set: " + over->what + ".";
+        next.page = Page::bench;
+    } else if (last != nullptr) {
+        next.group = WorklistGroup::setting;
+        next.sentence = "Setting: " + last->what + ".";
+        next.page = Page::bench;
+        next.setsUntil = last->until;
+        next.settingLeft = last->left;
+    }
 }
 
 } // namespace
@@ -214,13 +229,8 @@ NextStep nextStep(const JobFile& file, const Clock& clock) {
     NextStep next{.group = todo.group, .sentence = std::move(todo.sentence), .page = todo.page};
     next.due = file.job.dueOn;
     next.overdue = isInTheHouse(file.job.state) && next.due && *next.due < clock.today();
-    const auto setting = settingStep(file, clock.now());
-    if (setting && isInTheHouse(file.job.state)) {
-        next.group = WorklistGroup::setting;
-        next.sentence = "Setting: " + stepTitle(*setting) + ".";
-        next.page = Page::bench;
-        next.setsUntil = setting->setsUntil;
-        next.settingLeft = std::chrono::ceil<Minutes>(*setting->setsUntil - clock.now());
+    if (isInTheHouse(file.job.state)) {
+        considerSetting(next, file, clock.now());
     }
     return next;
 }

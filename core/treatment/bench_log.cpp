@@ -5,6 +5,7 @@
 #include <fmt/format.h>
 
 #include "core/materials/conversion.h"
+#include "core/treatment/setting_times.h"
 #include "core/treatment/techniques.h"
 #include "core/values/contract.h"
 
@@ -62,6 +63,26 @@ void writeStep(Change& change, const LoggedStep& logged, const Shelf& shelf, IdS
                                    .use = use.id,
                                    .contraryOf = std::nullopt,
                                    .note = {}});
+        }
+    }
+}
+
+// Where it sets, its setting time is noted with it.
+void writeSetting(Change& change, const Step& step, IdSource& ids) {
+    if (const auto setting = settingOf(step, ids)) {
+        change.add(*setting);
+    }
+}
+
+// What the struck step's checks answered stands for the one that says it rightly.
+void keepChecks(Change& change, const JobFile& file, const Id<Step>& from, const Id<Step>& to,
+                IdSource& ids) {
+    for (const StepCheck& check : file.stepChecks) {
+        if (check.step == from) {
+            StepCheck kept = check;
+            kept.id = ids.next<StepCheck>();
+            kept.step = to;
+            change.add(kept);
         }
     }
 }
@@ -124,6 +145,7 @@ tl::expected<Change, StepProblem> logStep(const LoggedStep& logged, const Shelf&
     }
     Change change{.sentence = "Step logged: " + stepTitle(logged.step), .who = logged.step.who};
     writeStep(change, logged, shelf, ids);
+    writeSetting(change, logged.step, ids);
     return change;
 }
 
@@ -157,6 +179,9 @@ tl::expected<Change, StepProblem> correctStep(const JobFile& file, const Id<Step
     change.update(*step, file.revisionOf(refOf(old)));
     giveBack(change, file, *step, striking, ids);
     writeStep(change, rightly, shelf, ids);
+    writeSetting(change, rightly.step, ids);
+    keepChecks(change, file, old, rightly.step.id, ids);
+    follow(change, file, file.clocks, old, rightly.step.id);
     follow(change, file, file.facsimiles, old, rightly.step.id);
     follow(change, file, file.photographs, old, rightly.step.id);
     return change;

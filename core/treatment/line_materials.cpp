@@ -17,13 +17,6 @@ bool free(const Words& words, std::size_t at) {
     return at < words.size() && !words[at].taken;
 }
 
-std::string_view withoutPrefix(std::string_view word) {
-    if (word.starts_with('#')) {
-        word.remove_prefix(1);
-    }
-    return word;
-}
-
 bool looksLikeLot(std::string_view word) {
     const std::size_t dash = word.find('-');
     const auto digits = [](std::string_view part) {
@@ -115,7 +108,7 @@ void takeLot(Words& words, std::size_t at, const Lot& lot, const Shelf& shelf,
 
 void takeLots(Words& words, const Shelf& shelf, std::vector<LineUse>& uses) {
     for (std::size_t at = 0; at < words.size(); ++at) {
-        const std::string_view number = withoutPrefix(words[at].text);
+        const std::string_view number = numberOnLabel(words[at].text);
         if (words[at].taken || number.empty()) {
             continue;
         }
@@ -175,6 +168,15 @@ void takeNamed(Words& words, const Shelf& shelf, std::vector<LineUse>& uses) {
 }
 
 } // namespace
+
+std::string_view numberOnLabel(std::string_view word) {
+    for (const std::string_view lead : {"#", "lot:", "LOT:", "Lot:"}) {
+        if (word.starts_with(lead)) {
+            word.remove_prefix(lead.size());
+        }
+    }
+    return word;
+}
 
 std::vector<LineUse> takeMaterials(Words& words, const Shelf& shelf) {
     std::vector<LineUse> uses;

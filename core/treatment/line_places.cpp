@@ -248,6 +248,12 @@ std::size_t furtherAt(const Words& words, std::size_t at, bool afterHead) {
             isLetter(words[at + 2].text.empty() ? ' ' : words[at + 2].text.front());
         return number && !counted ? 2 : 0;
     }
+    // "p. 223, 224": a number after a comma goes with the head before it, unless it counts.
+    if (words[at - 1].hasComma && afterHead && isAfterHead(words[at].text) &&
+        (at + 1 == words.size() || words[at].hasComma || words[at + 1].taken ||
+         isOneOf(kTies, words[at + 1].lower))) {
+        return 1;
+    }
     return placeAt(words, at);
 }
 

@@ -143,7 +143,11 @@ std::optional<Read> timeAt(const Words& words, std::size_t at) {
 }
 
 bool isSetting(const Words& words, std::size_t at) {
-    while (at > 0 && std::ranges::find(kFillers, words[at - 1].lower) != kFillers.end()) {
+    const auto isBetween = [](const Word& word) {
+        return word.part == LinePart::condition ||
+               std::ranges::find(kFillers, word.lower) != kFillers.end();
+    };
+    while (at > 0 && isBetween(words[at - 1])) {
         --at;
     }
     return at > 0 && std::ranges::find(kSettingWords, words[at - 1].lower) != kSettingWords.end();

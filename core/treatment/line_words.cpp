@@ -30,10 +30,12 @@ Words split(std::string_view line) {
         while (!text.empty() && isMark(text.front())) {
             text.remove_prefix(1);
         }
+        const bool hasComma = text.ends_with(',');
         while (!text.empty() && isMark(text.back())) {
             text.remove_suffix(1);
         }
-        words.push_back({.begin = at, .end = end, .text = text, .lower = lowered(text)});
+        words.push_back(
+            {.begin = at, .end = end, .text = text, .lower = lowered(text), .hasComma = hasComma});
         at = line.find_first_not_of(kBlanks, end);
     }
     return words;

@@ -19,6 +19,7 @@ struct Word {
     LinePart part = LinePart::description;
     std::size_t group = 0; // words of one part said apart: the first use, the second
     bool taken = false;
+    bool hasComma = false; // after it
 };
 
 using Words = std::vector<Word>;

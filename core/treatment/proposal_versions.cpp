@@ -63,6 +63,15 @@ NewVersion nextVersion(const JobFile& file, std::optional<Id<Person>> who, Day t
         proposal.aim = before->aim;
         proposal.notIncluded = before->notIncluded;
         proposal.risks = before->risks;
+        proposal.deposit = before->deposit;
+        proposal.insuredValue = before->insuredValue;
+        proposal.startOn = before->startOn;
+        proposal.readyOn = before->readyOn;
+        proposal.taxPpm = before->taxPpm;
+        proposal.taxPerLine = before->taxPerLine;
+    } else if (file.workshop) {
+        proposal.taxPpm = file.workshop->taxPpm;
+        proposal.taxPerLine = file.workshop->taxPerLine;
     }
     NewVersion made{proposal.id,
                     {.sentence = fmt::format("Proposal {} begun", proposal.version), .who = who}};

@@ -1,7 +1,9 @@
 #include "core/treatment/step_line.h"
 
 #include <algorithm>
+#include <array>
 
+#include "core/treatment/line_conditions.h"
 #include "core/treatment/line_materials.h"
 #include "core/treatment/line_people.h"
 #include "core/treatment/line_places.h"
@@ -16,8 +18,54 @@ using line::Words;
 struct Said {
     const Technique* technique = nullptr;
     std::size_t at = 0;
-    std::size_t words = 0;
+    std::size_t words = 0;  // of the phrase
+    std::size_t length = 0; // in the line, with what stands between them
 };
+
+constexpr std::array kArticles = std::to_array<std::string_view>({"the", "a", "an", "its"});
+constexpr std::array kSides = std::to_array<std::string_view>(
+    {"upper", "lower", "front", "back", "rear", "both", "all", "inner", "outer"});
+
+template <class List>
+bool isOneOf(const List& list, std::string_view word) {
+    return std::ranges::find(list, word) != list.end();
+}
+
+std::string textOf(const Words& words, std::size_t from, std::size_t to) {
+    std::string phrase;
+    for (std::size_t i = from; i < to; ++i) {
+        phrase += (phrase.empty() ? "" : " ") + std::string{words[i].text};
+    }
+    return phrase;
+}
+
+// "upper" in "reattached upper board" is kept by the place that the words name; where they name
+// none with it, it would be lost.
+bool keepsSides(const Words& words, std::size_t from, std::size_t to) {
+    const std::string phrase = textOf(words, from, to);
+    Words inside = line::split(phrase);
+    (void)line::takePlaces(inside, phrase);
+    return std::ranges::all_of(inside, [](const line::Word& word) {
+        return !isOneOf(kSides, word.lower) || word.part == LinePart::place;
+    });
+}
+
+// How many words of the line the phrase takes up from `at`, with articles and sides between its
+// words: "repaired the upper joint" says "repaired joint"; 0: it does not stand there.
+std::size_t lengthAt(const Words& words, std::size_t at, const std::vector<std::string>& said) {
+    std::size_t next = at;
+    for (std::size_t i = 0; i < said.size(); ++i) {
+        while (i > 0 && next < words.size() && !words[next].taken && words[next].lower != said[i] &&
+               (isOneOf(kArticles, words[next].lower) || isOneOf(kSides, words[next].lower))) {
+            ++next;
+        }
+        if (next >= words.size() || words[next].taken || words[next].lower != said[i]) {
+            return 0;
+        }
+        ++next;
+    }
+    return next - at == said.size() || keepsSides(words, at, next) ? next - at : 0;
+}
 
 // The first phrase in the line, the longest of those that begin there.
 Said firstSaid(const Words& words, const std::vector<Technique>& techniques,
@@ -31,8 +79,9 @@ Said firstSaid(const Words& words, const std::vector<Technique>& techniques,
     for (std::size_t at = 0; at < words.size(); ++at) {
         Said best;
         for (const auto& [technique, said] : all) {
-            if (said.size() > best.words && line::stands(words, at, said)) {
-                best = {technique, at, said.size()};
+            const std::size_t length = said.size() > best.words ? lengthAt(words, at, said) : 0;
+            if (length > 0) {
+                best = {technique, at, said.size(), length};
             }
         }
         if (best.technique != nullptr) {
@@ -48,21 +97,29 @@ const Technique* takeTechnique(Words& words, const std::vector<Technique>& techn
         said = firstSaid(words, techniques, &Technique::named);
     }
     if (said.technique != nullptr) {
-        line::take(words, said.at, said.at + said.words, LinePart::technique);
+        line::take(words, said.at, said.at + said.length, LinePart::technique);
     }
     return said.technique;
 }
 
-// A part of the book that the technique's own words name: "lined spine".
-std::string placeInTechnique(const Words& words) {
+// A part of the book that the technique's own words name: "lined spine", "reattached upper board".
+struct InTechnique {
+    std::string place;
+    bool hasSide = false;
+};
+
+InTechnique placeInTechnique(const Words& words) {
+    InTechnique found;
     std::string phrase;
     for (const line::Word& word : words) {
         if (word.part == LinePart::technique) {
             phrase += (phrase.empty() ? "" : " ") + std::string{word.text};
+            found.hasSide = found.hasSide || isOneOf(kSides, word.lower);
         }
     }
     Words inside = line::split(phrase);
-    return line::takePlaces(inside, phrase);
+    found.place = line::takePlaces(inside, phrase);
+    return found;
 }
 
 bool isRest(LinePart part) {
@@ -156,6 +213,11 @@ MaterialUse useFrom(const LineUse& said, const Step& step, const LineContext& co
 StepLine readStepLine(std::string_view text, const LineContext& context) {
     Words words = line::split(text);
     StepLine read;
+    line::Conditions conditions = line::takeConditions(words);
+    read.temperatureTenthsC = conditions.temperatureTenthsC;
+    read.humidityPercent = conditions.humidityPercent;
+    read.concentration = std::move(conditions.concentration);
+    read.pressure = std::move(conditions.pressure);
     read.uses = line::takeMaterials(words, context.shelf);
     const line::Times times = line::takeTimes(words);
     read.minutes = times.work;
@@ -166,8 +228,11 @@ StepLine readStepLine(std::string_view text, const LineContext& context) {
     }
     read.person = line::takePerson(words, context.people);
     read.place = line::takePlaces(words, text);
+    const InTechnique inside = placeInTechnique(words);
     if (read.place.empty()) {
-        read.place = placeInTechnique(words);
+        read.place = inside.place;
+    } else if (inside.hasSide) {
+        read.place = inside.place + ", " + read.place;
     }
     read.description = restOf(words, text);
     read.spans = spansOf(words);
@@ -197,6 +262,10 @@ LoggedStep stepFrom(const StepLine& line, const Id<Job>& job, const Id<Person>& 
                                    .corrects = std::nullopt,
                                    .struckBy = std::nullopt}};
     Step& step = logged.step;
+    step.temperatureTenthsC = line.temperatureTenthsC;
+    step.humidityPercent = line.humidityPercent;
+    step.concentration = line.concentration;
+    step.pressure = line.pressure;
     if (line.sets) {
         step.setsUntil = now + *line.sets;
     }

@@ -4,6 +4,7 @@
 #pragma once
 
 #include <cstddef>
+#include <cstdint>
 #include <optional>
 #include <span>
 #include <string>
@@ -25,6 +26,7 @@ enum class LinePart {
     setting,
     person,
     unknownLot, // looks like the number of a lot, and is none; stays in the description too
+    condition,  // temperature, humidity, concentration, pressure
 };
 
 // Bytes of the line, from the first word's begin to the last word's end.
@@ -49,6 +51,10 @@ struct StepLine {
     std::optional<Minutes> minutes{};
     std::optional<Minutes> sets{}; // setting, drying or pressing time
     std::optional<Id<Person>> person;
+    std::optional<std::int64_t> temperatureTenthsC{};
+    std::optional<std::int64_t> humidityPercent{};
+    std::string concentration{};
+    std::string pressure{};
     std::string description{};
     std::vector<LineSpan> spans{}; // in order, none overlapping
 };

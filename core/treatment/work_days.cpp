@@ -29,11 +29,6 @@ std::vector<const Step*> besideCorrected(const std::vector<const Step*>& steps) 
     return ordered;
 }
 
-bool isAttendedTo(const JobFile& file, Instant over) {
-    return std::ranges::any_of(file.steps,
-                               [&](const Step& step) { return !step.struckAt && step.at >= over; });
-}
-
 } // namespace
 
 std::vector<WorkDay> workDays(const JobFile& file, const Clock& clock) {
@@ -81,27 +76,6 @@ std::vector<PersonHours> hoursByPerson(const JobFile& file) {
     }
     std::ranges::stable_sort(hours, std::ranges::greater{}, &PersonHours::minutes);
     return hours;
-}
-
-std::vector<SettingTime> settingTimes(const JobFile& file, Instant now) {
-    constexpr std::chrono::hours kRemembered{24};
-    std::vector<SettingTime> running;
-    std::vector<SettingTime> over;
-    for (const Step& step : file.steps) {
-        if (step.struckAt || !step.setsUntil) {
-            continue;
-        }
-        const Instant until = *step.setsUntil;
-        if (until > now) {
-            running.push_back({&step, until, std::chrono::ceil<Minutes>(until - now)});
-        } else if (now - until <= kRemembered && !isAttendedTo(file, until)) {
-            over.push_back({&step, until});
-        }
-    }
-    std::ranges::stable_sort(running, {}, &SettingTime::until);
-    std::ranges::stable_sort(over, std::ranges::greater{}, &SettingTime::until);
-    running.insert(running.end(), over.begin(), over.end());
-    return running;
 }
 
 } // namespace headcap::core

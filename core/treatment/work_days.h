@@ -1,5 +1,5 @@
-// The bench log as a reader wants it: by day, a correction beside what it corrects; the hours of
-// each person; and the setting times that still matter.
+// The bench log as a reader wants it: by day, a correction beside what it corrects; and the hours
+// of each person.
 #pragma once
 
 #include <vector>
@@ -26,15 +26,5 @@ struct PersonHours {
 };
 // Of standing steps, the most first.
 [[nodiscard]] std::vector<PersonHours> hoursByPerson(const JobFile& file);
-
-struct SettingTime {
-    const Step* step;
-    Instant until;
-    Minutes left{0}; // rounded up; nothing where it is over
-    [[nodiscard]] bool isOver() const { return left == Minutes{0}; }
-};
-// Those running, the next to end first; then those that are over and not yet attended to: no step
-// has been begun since, and it was not more than a day ago.
-[[nodiscard]] std::vector<SettingTime> settingTimes(const JobFile& file, Instant now);
 
 } // namespace headcap::core

@@ -1,21 +1,27 @@
 #include "app/pages/bench/open_lines.h"
 
-#include <QHBoxLayout>
+#include <algorithm>
+
+#include <QGridLayout>
 #include <QMenu>
 #include <QPushButton>
+#include <QTimer>
 
 #include "app/look/grid.h"
-#include "app/look/style.h"
+#include "app/pages/bench/work_button.h"
 #include "app/session/actions.h"
 #include "app/session/words.h"
 #include "core/treatment/approval.h"
+#include "core/treatment/clocks.h"
+#include "core/treatment/totals.h"
 #include "core/values/spoken_time.h"
 
 namespace headcap::app {
 namespace {
 
-constexpr std::size_t kShown = 2; // the rest are in a list
-constexpr int kWidest = 260;
+constexpr std::size_t kShown = 4; // beside the first button; the rest are in a list
+constexpr int kColumns = 3;
+constexpr int kTickMs = 5'000;
 
 QString needsOf(const core::ProposalLine& line) {
     QStringList said;
@@ -27,63 +33,171 @@ QString needsOf(const core::ProposalLine& line) {
     return said.join(QStringLiteral(" · "));
 }
 
+// Those not begun, then those begun; none whose clock runs.
+std::vector<const core::ProposalLine*> waiting(const core::JobFile& file) {
+    auto lines = core::approvedLines(file);
+    std::erase_if(lines, [&](const core::ProposalLine* line) {
+        return core::runningFor(file, line->id) != nullptr;
+    });
+    std::ranges::stable_partition(lines, [&](const core::ProposalLine* line) {
+        return core::workedOn(file, *line).steps == 0;
+    });
+    return lines;
+}
+
 } // namespace
 
-OpenLines::OpenLines(QWidget* parent)
-    : QWidget(parent), m_add(new QPushButton), m_lines(new QHBoxLayout) {
-    m_add->setMinimumHeight(kBenchControl);
+OpenLines::OpenLines(const core::Clock& clock, QWidget* parent)
+    : QWidget(parent), m_clock(clock), m_add(new WorkButton), m_grid(new QGridLayout(this)) {
     m_add->setToolTip(tr("Logs a step with all its fields (%1)").arg(keyText(ActionId::addRecord)));
     connect(m_add, &QPushButton::clicked, this, &OpenLines::addAsked);
-    m_lines->setSpacing(kGap);
-    auto* across = new QHBoxLayout(this);
-    across->setContentsMargins(0, 0, 0, kGap);
-    across->setSpacing(kGap);
-    across->addWidget(m_add);
-    across->addLayout(m_lines, 1);
-    across->addStretch();
+    m_grid->setContentsMargins(0, 0, 0, kGap);
+    m_grid->setSpacing(kGap);
+    for (int i = 0; i < kColumns; ++i) {
+        m_grid->setColumnStretch(i, 1);
+    }
+    m_grid->addWidget(m_add, 0, 0);
+    auto* timer = new QTimer(this);
+    connect(timer, &QTimer::timeout, this, &OpenLines::tick);
+    timer->start(kTickMs);
     setWriting(false);
 }
 
 void OpenLines::setWriting(bool isWriting) {
-    m_add->setText(isWriting ? tr("Go on with the step") : tr("Log a step"));
+    const QString words = isWriting ? tr("Go on with the step") : tr("Log a step");
+    m_add->setAccessibleName(words);
+    qobject_cast<WorkButton*>(m_add)->show(
+        words, isWriting ? tr("begun, not logged yet") : tr("with all its fields"),
+        WorkButton::Mark::none);
+}
+
+void OpenLines::clear() {
+    for (QWidget* widget : m_placed) {
+        m_grid->removeWidget(widget);
+        widget->hide();
+        widget->deleteLater(); // one of them may be the one that was touched
+    }
+    m_placed.clear();
+    m_buttons.clear();
+}
+
+void OpenLines::place(QWidget* widget) {
+    const auto at = static_cast<int>(m_placed.size()) + 1;
+    m_grid->addWidget(widget, at / kColumns, at % kColumns);
+    m_placed.push_back(widget);
+}
+
+WorkButton* OpenLines::addButton() {
+    auto* button = new WorkButton;
+    m_buttons.push_back(button);
+    place(button);
+    return button;
 }
 
 void OpenLines::show(const core::JobFile& file) {
-    while (QLayoutItem* item = m_lines->takeAt(0)) {
-        delete item->widget();
-        delete item;
+    m_file = file;
+    clear();
+    for (const core::BenchClock* clock : core::runningClocks(*m_file)) {
+        addClock(*clock);
     }
-    const auto lines = core::openLines(file);
-    for (std::size_t i = 0; i < std::min(lines.size(), kShown); ++i) {
-        addLine(*lines[i]);
+    for (const core::BenchClock* clock : core::clocksToLog(*m_file)) {
+        addClock(*clock);
     }
-    if (lines.size() <= kShown) {
-        return;
+    auto lines = waiting(*m_file);
+    while (!lines.empty() && m_placed.size() < kShown) {
+        addLine(*lines.front());
+        lines.erase(lines.begin());
     }
-    auto* rest = new QPushButton(tr("%1 more").arg(lines.size() - kShown));
-    rest->setMinimumHeight(kBenchControl);
-    rest->setToolTip(tr("Approved lines that no step carries out yet"));
-    auto* menu = new QMenu(rest);
-    for (std::size_t i = kShown; i < lines.size(); ++i) {
-        connect(menu->addAction(fromCore(core::lineTitle(*lines[i]))), &QAction::triggered, this,
-                [this, line = *lines[i]] { Q_EMIT lineChosen(line); });
+    if (lines.size() == 1) {
+        addLine(*lines.front());
+    } else if (!lines.empty()) {
+        addRest(lines);
     }
-    rest->setMenu(menu);
-    m_lines->addWidget(rest);
+    tick();
+}
+
+void OpenLines::addClock(const core::BenchClock& clock) {
+    WorkButton* button = addButton();
+    button->setProperty("clock", fromCore(clock.id.text()));
+    connect(button, &QPushButton::clicked, this, [this, clock] {
+        if (clock.stoppedAt) {
+            Q_EMIT logAsked(clock);
+        } else {
+            Q_EMIT stopAsked(clock);
+        }
+    });
 }
 
 void OpenLines::addLine(const core::ProposalLine& line) {
-    auto* button = new QPushButton;
-    button->setMinimumHeight(kBenchControl);
-    button->setMaximumWidth(kWidest);
-    button->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
-    button->setMinimumWidth(24 * kGrid);
+    WorkButton* button = addButton();
     const QString title = fromCore(core::lineTitle(line));
-    button->setText(button->fontMetrics().elidedText(title, Qt::ElideRight, kWidest - 2 * kSpace));
-    button->setAccessibleName(tr("Begin: %1").arg(title));
-    button->setToolTip(tr("Begins “%1” now. %2").arg(title, needsOf(line)).trimmed());
-    connect(button, &QPushButton::clicked, this, [this, line] { Q_EMIT lineChosen(line); });
-    m_lines->addWidget(button);
+    const core::LineWork work = core::workedOn(*m_file, line);
+    const QString needs = work.steps == 0 ? needsOf(line)
+                                          : tr("%1 so far, %2 estimated")
+                                                .arg(fromCore(core::toText(work.minutes)),
+                                                     fromCore(core::toText(line.minutes)));
+    button->show(title, needs, WorkButton::Mark::starts);
+    button->setAccessibleName(tr("Start the clock: %1").arg(title));
+    button->setAccessibleDescription(needs);
+    button->setToolTip(tr("Starts the clock of “%1”. %2").arg(title, needs).trimmed());
+    connect(button, &QPushButton::clicked, this, [this, line] { Q_EMIT startAsked(line); });
+}
+
+void OpenLines::addRest(const std::vector<const core::ProposalLine*>& rest) {
+    auto* button = new QPushButton(tr("%1 more lines").arg(rest.size()));
+    button->setMinimumHeight(m_add->sizeHint().height());
+    button->setToolTip(tr("Approved lines: one touch starts the clock"));
+    auto* menu = new QMenu(button);
+    for (const core::ProposalLine* line : rest) {
+        connect(menu->addAction(fromCore(core::lineTitle(*line))), &QAction::triggered, this,
+                [this, line = *line] { Q_EMIT startAsked(line); });
+    }
+    button->setMenu(menu);
+    place(button);
+}
+
+bool OpenLines::goTo(const core::Uuid& clock) {
+    for (WorkButton* button : m_buttons) {
+        if (button->property("clock").toString() == fromCore(clock.text())) {
+            button->setFocus(Qt::OtherFocusReason);
+            return true;
+        }
+    }
+    return false;
+}
+
+void OpenLines::tick() {
+    if (!m_file) {
+        return;
+    }
+    const core::Instant now = m_clock.now();
+    for (WorkButton* button : m_buttons) {
+        const QString key = button->property("clock").toString();
+        const auto found = std::ranges::find_if(m_file->clocks, [&](const core::BenchClock& one) {
+            return fromCore(one.id.text()) == key;
+        });
+        if (found == m_file->clocks.end()) {
+            continue;
+        }
+        const QString title = fromCore(core::clockTitle(*found));
+        const QString ran = fromCore(core::toText(core::ranFor(*found, now)));
+        const core::Person* who = m_file->person(found->who);
+        const QString by = who == nullptr ? QString{} : fromCore(who->initials);
+        if (found->stoppedAt) {
+            button->show(title, tr("%1 measured, not logged").arg(ran), WorkButton::Mark::toLog);
+            button->setAccessibleName(tr("Log %1: %2").arg(ran, title));
+            button->setToolTip(tr("Logs the step with its %1").arg(ran));
+            continue;
+        }
+        const QString since = tr("since %1").arg(clockTime(found->startedAt));
+        button->show(title,
+                     core::isForgotten(*found, now)
+                         ? tr("%1: forgotten?").arg(ran)
+                         : QStringList{ran, since, by}.join(QStringLiteral(" · ")),
+                     WorkButton::Mark::stops);
+        button->setAccessibleName(tr("Stop the clock: %1, %2").arg(title, ran));
+        button->setToolTip(tr("Stops the clock, and logs the step"));
+    }
 }
 
 } // namespace headcap::app

@@ -2,7 +2,9 @@
 
 #include <algorithm>
 
+#include <QHBoxLayout>
 #include <QPainter>
+#include <QPushButton>
 #include <QTimer>
 #include <QVBoxLayout>
 
@@ -10,8 +12,6 @@
 #include "app/look/grid.h"
 #include "app/look/palette.h"
 #include "app/session/words.h"
-#include "core/treatment/bench_log.h"
-#include "core/treatment/work_days.h"
 #include "core/values/spoken_time.h"
 
 namespace headcap::app {
@@ -19,16 +19,6 @@ namespace {
 
 constexpr int kTickMs = 5'000;
 constexpr std::size_t kShown = 3;
-
-double shareOf(const core::SettingTime& time, core::Instant now) {
-    const auto whole = time.until - time.step->at;
-    if (whole <= core::Instant::duration::zero()) {
-        return 0;
-    }
-    return std::clamp(static_cast<double>((time.until - now).count()) /
-                          static_cast<double>(whole.count()),
-                      0.0, 1.0);
-}
 
 } // namespace
 
@@ -51,37 +41,66 @@ void SettingStrip::tick() {
     if (!m_file) {
         return;
     }
-    auto times = core::settingTimes(*m_file, m_clock.now());
-    times.resize(std::min(times.size(), kShown));
+    m_times = core::settingTimes(*m_file, m_clock.now());
+    // What is over comes first: somebody is to see to it.
+    std::ranges::stable_partition(m_times, &core::SettingTime::isOver);
+    m_times.resize(std::min(m_times.size(), kShown));
+    const auto& times = m_times;
     while (m_down->count() > static_cast<int>(times.size())) {
         QLayoutItem* last = m_down->takeAt(m_down->count() - 1);
         delete last->widget();
         delete last;
     }
     while (m_down->count() < static_cast<int>(times.size())) {
-        m_down->addWidget(new SettingRow);
+        auto* row = new SettingRow;
+        const auto at = static_cast<std::size_t>(m_down->count());
+        m_down->addWidget(row);
+        connect(&row->see(), &QPushButton::clicked, this, [this, at] {
+            if (at < m_times.size()) {
+                Q_EMIT seen(m_times[at]);
+            }
+        });
     }
     for (std::size_t i = 0; i < times.size(); ++i) {
         const core::SettingTime& time = times[i];
         const QString clock = clockTime(time.until);
         auto* row = qobject_cast<SettingRow*>(m_down->itemAt(static_cast<int>(i))->widget());
         row->show(
-            {.what = fromCore(core::stepTitle(*time.step)),
+            {.what = fromCore(time.what),
              .until = time.isOver() ? tr("over since %1").arg(clock) : tr("until %1").arg(clock),
              .left = time.isOver() ? tr("it has set")
                                    : tr("%1 left").arg(fromCore(core::toText(time.left))),
-             .share = shareOf(time, m_clock.now()),
+             .share = core::shareLeft(time, m_clock.now()),
              .isOver = time.isOver()});
     }
     setVisible(!times.empty());
 }
 
-SettingRow::SettingRow(QWidget* parent) : QWidget(parent) {
+bool SettingStrip::focusFirst() {
+    auto* first =
+        m_down->count() == 0 ? nullptr : qobject_cast<SettingRow*>(m_down->itemAt(0)->widget());
+    if (first != nullptr) {
+        first->see().setFocus(Qt::OtherFocusReason);
+    }
+    return first != nullptr;
+}
+
+SettingRow::SettingRow(QWidget* parent) : QWidget(parent), m_see(new QPushButton) {
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    m_see->setMinimumHeight(kBenchControl);
+    m_see->setMinimumWidth(32 * kGrid);
+    auto* across = new QHBoxLayout(this);
+    across->setContentsMargins(0, 0, 0, 0);
+    across->addStretch();
+    across->addWidget(m_see);
 }
 
 void SettingRow::show(const Words& words) {
     m_words = words;
+    m_see->setText(words.isOver ? tr("Seen to") : tr("Take out"));
+    m_see->setToolTip(words.isOver ? tr("It has set, and somebody has seen to it")
+                                   : tr("Taken out before its time is over"));
+    m_see->setAccessibleName(QStringLiteral("%1: %2").arg(m_see->text(), words.what));
     setAccessibleName(QStringLiteral("%1, %2, %3").arg(words.what, words.until, words.left));
     update();
 }
@@ -102,7 +121,7 @@ void SettingRow::paintEvent(QPaintEvent*) {
     painter.drawText(0, (height() + clock.ascent() - clock.descent()) / 2, m_words.until);
 
     const int left = clockWidth + 2 * kSpace;
-    const int wide = width() - left;
+    const int wide = m_see->x() - kSpace - left;
     int y = (height() - strong.height() - 3 * kGrid) / 2;
     painter.setFont(faceFont(Face::small));
     painter.setPen(c.quiet);

@@ -1,12 +1,12 @@
 // The setting times of a job, to be read across the room: until when, how long still, and when one
-// is over, that it is.
+// is over, that it is, until a touch says that somebody has seen to it.
 #pragma once
 
 #include <QWidget>
 
-#include "core/record/job_file.h"
+#include "core/treatment/setting_times.h"
 
-class QTimer;
+class QPushButton;
 class QVBoxLayout;
 
 namespace headcap::app {
@@ -19,10 +19,15 @@ public:
     using QWidget::show;
     // As the clock now stands; done by itself every few seconds.
     void tick();
+    bool focusFirst();
+
+Q_SIGNALS:
+    void seen(const headcap::core::SettingTime& time);
 
 private:
     const core::Clock& m_clock;
     std::optional<core::JobFile> m_file;
+    std::vector<core::SettingTime> m_times;
     QVBoxLayout* m_down;
 };
 
@@ -41,12 +46,14 @@ public:
     void show(const Words& words);
     using QWidget::show;
     [[nodiscard]] QSize sizeHint() const override;
+    [[nodiscard]] QPushButton& see() { return *m_see; }
 
 protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
     Words m_words;
+    QPushButton* m_see;
 };
 
 } // namespace headcap::app

@@ -8,11 +8,14 @@
 
 #include "app/look/grid.h"
 #include "app/look/label.h"
+#include "app/pages/bench/check_rows.h"
 #include "app/pages/bench/step_words.h"
 #include "app/session/words.h"
 #include "core/treatment/approval.h"
+#include "core/treatment/step_checks.h"
 #include "core/treatment/techniques.h"
 #include "core/treatment/work_days.h"
+#include "core/values/decimal.h"
 #include "core/values/spoken_time.h"
 
 namespace headcap::app {
@@ -89,16 +92,40 @@ void StepDetails::show(const core::JobFile& file, const core::Step& step,
     m_correct->setVisible(!isStruck);
     m_strike->setVisible(!isStruck);
     auto* sheet = new QWidget;
-    m_facts = new QGridLayout(sheet);
-    m_facts->setContentsMargins(0, 0, kGap, 0);
+    auto* sheetDown = new QVBoxLayout(sheet);
+    sheetDown->setContentsMargins(0, 0, kGap, 0);
+    m_facts = new QGridLayout;
+    sheetDown->addLayout(m_facts);
     m_facts->setHorizontalSpacing(kSpace);
     m_facts->setVerticalSpacing(kGap);
     m_facts->setColumnMinimumWidth(0, kLabelWidth);
     m_facts->setColumnStretch(1, 1);
     addFacts(file, step, clock);
     addUses(file, step);
-    m_facts->setRowStretch(m_facts->rowCount(), 1);
+    addChecks(file, step);
+    sheetDown->addWidget(m_checks);
+    sheetDown->addStretch(1);
     m_scroll->setWidget(sheet); // the old one goes
+}
+
+// Those answered are facts; those open can be answered here.
+void StepDetails::addChecks(const core::JobFile& file, const core::Step& step) {
+    for (const core::StepCheck& check : file.stepChecks) {
+        if (check.step == step.id) {
+            addFact(check.done ? tr("Checked") : tr("Not checked"),
+                    check.done
+                        ? fromCore(check.what)
+                        : tr("%1, because %2").arg(fromCore(check.what), fromCore(check.whyNot)));
+        }
+    }
+    std::vector<QString> open;
+    for (const std::string& what : core::openChecks(file, step)) {
+        open.push_back(fromCore(what));
+    }
+    m_checks = new CheckRows;
+    m_checks->show(open);
+    connect(m_checks, &CheckRows::made, this, &StepDetails::checkMade);
+    connect(m_checks, &CheckRows::refused, this, &StepDetails::checkRefused);
 }
 
 void StepDetails::addFact(const QString& label, const QString& words) {
@@ -134,6 +161,15 @@ void StepDetails::addFacts(const core::JobFile& file, const core::Step& step,
     if (step.setsUntil) {
         addFact(tr("Sets until"), timeAndDay(*step.setsUntil, clock));
     }
+    if (step.temperatureTenthsC) {
+        addFact(tr("Temperature"),
+                text(core::decimalText(*step.temperatureTenthsC, 1)) + QStringLiteral(" °C"));
+    }
+    if (step.humidityPercent) {
+        addFact(tr("Humidity"), tr("%1 % RH").arg(*step.humidityPercent));
+    }
+    addFact(tr("Strength"), text(step.concentration));
+    addFact(tr("Pressure"), text(step.pressure));
     for (const core::ProposalLine& line : file.lines) {
         if (step.line == line.id) {
             addFact(tr("Carries out"), text(core::lineTitle(line)));

@@ -3,7 +3,7 @@
 #include <nlohmann/json.hpp>
 
 #include "app/session/words.h"
-#include "core/treatment/techniques.h"
+#include "core/treatment/clocks.h"
 
 namespace headcap::app {
 namespace {
@@ -14,6 +14,11 @@ QString textOf(const StepDraft& draft) {
     for (const core::MaterialUse& use : draft.logged.uses) {
         kept["uses"].push_back(core::toJson(use));
     }
+    kept["checks"] = nlohmann::json::array();
+    for (const core::StepCheck& check : draft.checks) {
+        kept["checks"].push_back(core::toJson(check));
+    }
+    kept["clock"] = draft.clock ? draft.clock->text() : std::string{};
     return fromCore(kept.dump());
 }
 
@@ -38,6 +43,14 @@ std::optional<StepDraft> draftFrom(const QString& text) {
         if (auto use = readRecord<core::MaterialUse>(one)) {
             draft.logged.uses.push_back(std::move(*use));
         }
+    }
+    for (const nlohmann::json& one : kept.value("checks", nlohmann::json::array())) {
+        if (auto check = readRecord<core::StepCheck>(one)) {
+            draft.checks.push_back(std::move(*check));
+        }
+    }
+    if (const auto clock = core::Uuid::fromText(kept.value("clock", std::string{}))) {
+        draft.clock = core::Id<core::BenchClock>{*clock};
     }
     return draft;
 }
@@ -66,21 +79,9 @@ StepDraft newDraft(const core::Id<core::Job>& job, const core::Id<core::Person>&
     return {{core::Step{.id = ids.next<core::Step>(), .job = job, .at = now, .who = who}}};
 }
 
-StepDraft draftFor(const core::ProposalLine& line, const core::Id<core::Person>& who,
-                   core::Instant now, core::IdSource& ids) {
-    StepDraft draft = newDraft(line.job, who, now, ids);
-    core::Step& step = draft.logged.step;
-    step.technique = line.technique;
-    step.place = line.place;
-    step.line = line.id;
-    if (const core::Technique* technique = core::techniqueNamed(line.technique)) {
-        step.kind = technique->kind;
-        step.reversibility = technique->reversibility;
-        step.undoing = technique->undoing;
-    } else {
-        step.description = line.description;
-    }
-    return draft;
+StepDraft draftFrom(const core::JobFile& file, const core::BenchClock& clock,
+                    const core::Id<core::Person>& who, core::Instant now, core::IdSource& ids) {
+    return {.logged = {core::stepOf(file, clock, who, now, ids)}, .clock = clock.id};
 }
 
 StepDraft correctionOf(const core::JobFile& file, const core::Step& step, core::IdSource& ids) {

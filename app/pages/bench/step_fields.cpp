@@ -4,6 +4,7 @@
 #include "app/form/record_choices.h"
 #include "app/pages/bench/step_words.h"
 #include "core/treatment/approval.h"
+#include "core/values/decimal.h"
 
 namespace headcap::app {
 namespace {
@@ -30,7 +31,6 @@ QString adviceOf(const core::Technique* technique) {
     };
     add(StepFields::tr("First: %1."), technique->before);
     add(StepFields::tr("Mind: %1."), technique->cautions);
-    add(StepFields::tr("Check: %1."), technique->checks);
     return parts.join(QLatin1Char('\n'));
 }
 
@@ -51,6 +51,7 @@ StepFields::StepFields(Session& session, QObject* parent)
     buildWhat();
     buildWhen();
     buildUndoing();
+    buildConditions();
     connect(m_technique, &FieldRow::edited, this, &StepFields::followTechnique);
     connect(m_kind, &FieldRow::edited, this, &StepFields::followKind);
     connect(m_removed, &FieldRow::edited, this, &StepFields::followKind);
@@ -157,6 +158,55 @@ void StepFields::buildUndoing() {
     m_undoing = &m_form->lines(tr("How"), &R::undoing).placeholder(tr("how it is undone"));
 }
 
+// A number with its unit, kept in a whole number of its parts.
+void StepFields::buildConditions() {
+    using R = core::Step;
+    const auto number = [this](const QString& label, std::optional<std::int64_t> R::*member,
+                               int places, const QString& unit, const QString& example) {
+        FieldRow& row = m_form->bind(
+            label, new QLineEdit, false,
+            [member, places, unit](const R& step) {
+                return step.*member ? fromCore(core::decimalText(*(step.*member), places)) + unit
+                                    : QString{};
+            },
+            [member, places, unit, example](R& step, const QString& text) {
+                step.*member = std::nullopt;
+                QString typed = text.trimmed();
+                for (const QChar& sign : unit) {
+                    typed.remove(sign);
+                }
+                if (typed.isEmpty()) {
+                    return QString{};
+                }
+                const auto read = core::parseDecimal(toCore(typed), places);
+                if (!read) {
+                    return tr("Write it as %1.").arg(example);
+                }
+                step.*member = *read;
+                return QString{};
+            });
+        row.placeholder(example);
+        m_conditions.push_back(&row);
+    };
+    number(tr("Temperature"), &R::temperatureTenthsC, 1, QStringLiteral(" °C"),
+           QStringLiteral("21 °C"));
+    number(tr("Humidity"), &R::humidityPercent, 0, QStringLiteral(" % RH"),
+           QStringLiteral("55 % RH"));
+    m_conditions.push_back(
+        &m_form->usedText(tr("Strength"), &R::concentration).placeholder(tr("2 % w/v")));
+    m_conditions.push_back(
+        &m_form->usedText(tr("Pressure"), &R::pressure).placeholder(tr("under 6 kg")));
+}
+
+// They matter where moisture or a setting time comes in; what was written stays.
+void StepFields::followConditions(const core::Technique* technique) {
+    const bool matter =
+        technique != nullptr && (technique->wets || technique->sets > core::Minutes{0});
+    for (FieldRow* row : m_conditions) {
+        row->setVisible(matter || !row->text().isEmpty());
+    }
+}
+
 Choices StepFields::approved() const {
     return [this] {
         std::vector<Choice> choices;
@@ -179,6 +229,7 @@ void StepFields::show(const core::Step& step, const core::JobFile& file) {
     followKind();
     tick();
     const core::Technique* technique = core::techniqueNamed(step.technique);
+    followConditions(technique);
     Q_EMIT adviceChanged(adviceOf(technique));
 }
 
@@ -201,6 +252,8 @@ void StepFields::followTechnique() {
     m_sets->placeholder(technique != nullptr && technique->sets > core::Minutes{0}
                             ? tr("usually %1").arg(printed(technique->sets))
                             : tr("setting, drying or pressing: 2 h"));
+    followConditions(technique);
+    Q_EMIT techniqueChanged(technique == nullptr ? std::string{} : technique->key);
     if (technique == nullptr || technique->key == m_followed) {
         return;
     }

@@ -29,11 +29,14 @@ public:
 
 Q_SIGNALS:
     void adviceChanged(const QString& words);
+    void techniqueChanged(const std::string& key);
 
 private:
     void buildWhat();
     void buildWhen();
     void buildUndoing();
+    void buildConditions();
+    void followConditions(const core::Technique* technique);
     void addBegun();
     void addMinutes();
     void addSets();
@@ -58,8 +61,9 @@ private:
     FieldRow* m_reversibility = nullptr;
     FieldRow* m_undoing = nullptr;
     FieldRow* m_line = nullptr;
-    std::set<FieldRow*> m_touched; // written by hand
-    std::string m_followed;        // the technique that last filled the others in
+    std::vector<FieldRow*> m_conditions; // temperature, humidity, strength, pressure
+    std::set<FieldRow*> m_touched;       // written by hand
+    std::string m_followed;              // the technique that last filled the others in
 };
 
 } // namespace headcap::app

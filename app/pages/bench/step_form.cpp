@@ -1,6 +1,7 @@
 #include "app/pages/bench/step_form.h"
 
 #include <QKeyEvent>
+#include <QLineEdit>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QScrollBar>
@@ -10,6 +11,7 @@
 #include "app/look/grid.h"
 #include "app/look/label.h"
 #include "app/look/style.h"
+#include "app/pages/bench/check_rows.h"
 #include "app/pages/bench/step_fields.h"
 #include "app/pages/bench/step_words.h"
 #include "app/pages/bench/uses_editor.h"
@@ -27,7 +29,8 @@ StepForm::StepForm(Session& session, QWidget* parent)
       m_advice(new Label(Face::small, Ink::quiet)), m_scroll(new QScrollArea),
       m_reason(new FieldRow(tr("Corrected because"), new QLineEdit, nullptr)),
       m_fields(new StepFields(session, this)), m_uses(new UsesEditor(session)),
-      m_log(new QPushButton(tr("Log it"))), m_drop(new QPushButton(tr("Drop it"))) {
+      m_checks(new CheckRows), m_log(new QPushButton(tr("Log it"))),
+      m_drop(new QPushButton(tr("Drop it"))) {
     layOut();
     connect(m_log, &QPushButton::clicked, this, &StepForm::logAsked);
     connect(m_drop, &QPushButton::clicked, this, &StepForm::dropAsked);
@@ -35,6 +38,7 @@ StepForm::StepForm(Session& session, QWidget* parent)
         m_advice->setText(words);
         m_advice->setVisible(!words.isEmpty());
     });
+    connect(m_fields, &StepFields::techniqueChanged, this, &StepForm::showChecks);
     auto* timer = new QTimer(this);
     connect(timer, &QTimer::timeout, m_fields, &StepFields::tick);
     timer->start(kTickMs);
@@ -65,6 +69,7 @@ void StepForm::layOut() {
     rows->addWidget(&m_fields->form());
     rows->addWidget(m_advice);
     rows->addWidget(m_uses);
+    rows->addWidget(m_checks);
     rows->addStretch();
     m_scroll->setFrameShape(QFrame::NoFrame);
     m_scroll->setWidgetResizable(true);
@@ -87,6 +92,18 @@ void StepForm::layOut() {
 void StepForm::show(const StepDraft& draft, const core::JobFile& file) {
     m_fields->show(draft.logged.step, file);
     m_uses->show(draft.logged.step, draft.logged.uses);
+    m_clock = draft.clock;
+    m_checks->clear();
+    if (!draft.isCorrection()) { // which keeps those of the step it corrects
+        showChecks(draft.logged.step.technique);
+    }
+    for (const core::StepCheck& check : draft.checks) {
+        for (CheckRow* row : m_checks->rows()) {
+            if (row->what() == fromCore(check.what)) {
+                row->show(check.done, fromCore(check.whyNot));
+            }
+        }
+    }
     m_reason->accept(fromCore(draft.reason));
     m_reason->setVisible(draft.isCorrection());
     const core::Step* old = file.step(draft.logged.step.corrects);
@@ -104,9 +121,36 @@ void StepForm::refresh(const core::JobFile& file) {
     }
 }
 
+void StepForm::showChecks(const std::string& technique) {
+    std::vector<QString> checks;
+    if (const core::Technique* known = core::techniqueNamed(technique)) {
+        for (const std::string& what : known->checks) {
+            checks.push_back(fromCore(what));
+        }
+    }
+    m_checks->show(checks);
+}
+
+std::vector<core::StepCheck> StepForm::checksOf(const core::Step& step) const {
+    std::vector<core::StepCheck> checks;
+    for (const CheckRow* row : m_checks->rows()) {
+        if (row->isMade() || row->isRefused()) {
+            checks.push_back({.id = m_session.ids().next<core::StepCheck>(),
+                              .job = step.job,
+                              .step = step.id,
+                              .what = toCore(row->what()),
+                              .done = row->isMade(),
+                              .whyNot = row->isMade() ? std::string{} : toCore(row->whyNot())});
+        }
+    }
+    return checks;
+}
+
 void StepForm::drop() {
     m_fields->form().clear();
     m_uses->clear();
+    m_checks->clear();
+    m_clock.reset();
 }
 
 bool StepForm::isWriting() const {
@@ -118,15 +162,20 @@ std::optional<StepDraft> StepForm::draft() {
         return std::nullopt;
     }
     QStringList labels;
-    return StepDraft{{m_fields->form().taken(labels), m_uses->taken()},
-                     toCore(m_reason->text().trimmed())};
+    StepDraft draft{{m_fields->form().taken(labels), m_uses->taken()},
+                    toCore(m_reason->text().trimmed()),
+                    m_clock};
+    draft.checks = checksOf(draft.logged.step);
+    return draft;
 }
 
 std::optional<StepDraft> StepForm::finished() {
     if (!isWriting()) {
         return std::nullopt;
     }
-    StepDraft made{{m_fields->taken(), m_uses->taken()}, toCore(m_reason->text().trimmed())};
+    StepDraft made{
+        {m_fields->taken(), m_uses->taken()}, toCore(m_reason->text().trimmed()), m_clock};
+    made.checks = checksOf(made.logged.step);
     FieldRow* wrong = m_fields->asked(made.logged.step);
     if (made.isCorrection() && made.reason.empty()) {
         m_reason->setError(tr("Why is it corrected?"));
@@ -134,7 +183,11 @@ std::optional<StepDraft> StepForm::finished() {
     }
     wrong = wrong == nullptr ? m_uses->troubled() : wrong;
     if (wrong != nullptr) {
-        goTo(wrong);
+        goTo(wrong, wrong->control());
+        return std::nullopt;
+    }
+    if (CheckRow* check = m_checks->troubled()) {
+        goTo(check, &check->reason());
         return std::nullopt;
     }
     for (core::MaterialUse& use : made.logged.uses) {
@@ -143,8 +196,8 @@ std::optional<StepDraft> StepForm::finished() {
     return made;
 }
 
-void StepForm::goTo(FieldRow* row) {
-    row->control()->setFocus(Qt::OtherFocusReason);
+void StepForm::goTo(QWidget* row, QWidget* control) {
+    control->setFocus(Qt::OtherFocusReason);
     QTimer::singleShot(0, row,
                        [scroll = m_scroll, row] { scroll->ensureWidgetVisible(row, 0, kSpace); });
 }

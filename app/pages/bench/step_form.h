@@ -2,6 +2,10 @@
 // its materials. It logs nothing itself: the page asks it for what is in it.
 #pragma once
 
+#include <optional>
+#include <string>
+#include <vector>
+
 #include <QWidget>
 
 #include "app/pages/bench/step_draft.h"
@@ -13,6 +17,7 @@ class QVBoxLayout;
 
 namespace headcap::app {
 
+class CheckRows;
 class FieldRow;
 class Label;
 class StepFields;
@@ -36,6 +41,7 @@ public:
     void focusFirst();
     [[nodiscard]] StepFields& fields() { return *m_fields; }
     [[nodiscard]] UsesEditor& uses() { return *m_uses; }
+    [[nodiscard]] CheckRows& checks() { return *m_checks; }
     [[nodiscard]] FieldRow& reason() { return *m_reason; }
     [[nodiscard]] QPushButton& log() { return *m_log; }
     [[nodiscard]] QPushButton& dropIt() { return *m_drop; }
@@ -50,7 +56,9 @@ protected:
 
 private:
     void layOut();
-    void goTo(FieldRow* row);
+    void goTo(QWidget* row, QWidget* control);
+    void showChecks(const std::string& technique);
+    [[nodiscard]] std::vector<core::StepCheck> checksOf(const core::Step& step) const;
 
     Session& m_session;
     Label* m_heading;
@@ -59,6 +67,8 @@ private:
     FieldRow* m_reason;
     StepFields* m_fields;
     UsesEditor* m_uses;
+    CheckRows* m_checks;
+    std::optional<core::Id<core::BenchClock>> m_clock; // whose minutes the step takes
     QPushButton* m_log;
     QPushButton* m_drop;
 };

@@ -139,4 +139,33 @@ std::vector<TableRow> logRows(const core::JobFile& file, const core::Clock& cloc
     return rows;
 }
 
+QString sentence(core::ClockProblem problem) {
+    using Problem = core::ClockProblem;
+    switch (problem) {
+    case Problem::alreadyRuns:
+        return tr("Its clock runs already.");
+    case Problem::nothingSaid:
+        return tr("Not started: say for what.");
+    case Problem::notThere:
+        return tr("That clock is not in this job.");
+    case Problem::notRunning:
+        return tr("That clock has been stopped already.");
+    case Problem::alreadyTaken:
+        return tr("Its minutes stand in a step of the log, and stay there.");
+    }
+    return {};
+}
+
+QString sentence(core::CheckProblem problem) {
+    switch (problem) {
+    case core::CheckProblem::unexplained:
+        return tr("Not noted: say why the check was not made.");
+    case core::CheckProblem::notAStep:
+        return tr("That step is not in this job's log.");
+    case core::CheckProblem::struck:
+        return tr("That step is struck: it has no checks to answer.");
+    }
+    return {};
+}
+
 } // namespace headcap::app

@@ -5,6 +5,8 @@
 
 #include "app/form/ruled_table.h"
 #include "core/record/job_file.h"
+#include "core/treatment/clocks.h"
+#include "core/treatment/step_checks.h"
 #include "core/values/time.h"
 
 namespace headcap::app {
@@ -22,5 +24,9 @@ namespace headcap::app {
 
 // The whole log by day.
 [[nodiscard]] std::vector<TableRow> logRows(const core::JobFile& file, const core::Clock& clock);
+
+// Why a clock was not started or stopped, a check not noted.
+[[nodiscard]] QString sentence(core::ClockProblem problem);
+[[nodiscard]] QString sentence(core::CheckProblem problem);
 
 } // namespace headcap::app

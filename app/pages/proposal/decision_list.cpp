@@ -82,7 +82,8 @@ void DecisionList::buildForm() {
         .placeholder(tr("owner, keeper, trustees"));
     form().value(tr("On"), &R::onDay);
     form().choice(tr("How"), &R::means);
-    form().lines(tr("Limits"), &R::limits).placeholder(tr("ask me above 400"));
+    form().value(tr("Not above"), &R::limit).placeholder(tr("400, without asking first"));
+    form().lines(tr("Limits"), &R::limits).placeholder(tr("what else the owner wants to be asked"));
     form().lines(tr("Note"), &R::note);
 }
 
@@ -106,6 +107,7 @@ RowWords DecisionList::wordsOf(const core::Decision& decision) const {
     const bool isApproval = decision.kind == core::DecisionKind::approved ||
                             decision.kind == core::DecisionKind::approvedWithLimits;
     QStringList by{fromCore(decision.byName), fromCore(decision.authority), words(decision.means),
+                   decision.limit ? tr("not above %1").arg(printed(*decision.limit)) : QString{},
                    fromCore(decision.limits)};
     by.removeAll({});
     return {.mark = shortDay(decision.onDay, m_work.clock().today()),

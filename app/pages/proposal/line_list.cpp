@@ -44,10 +44,12 @@ LineList::LineList(Session& session, PageEdits& edits, QWidget* parent)
     using R = core::ProposalLine;
     FieldRow& technique = form().term(tr("Technique"), &R::technique, techniqueChoices());
     form().usedText(tr("Where"), &R::place).placeholder(tr("K7, C1–C4, spine"));
+    form().value(tr("How many"), &R::count);
     form().lines(tr("What"), &R::description);
     m_materials = &form().usedText(tr("Materials"), &R::materials);
     m_minutes = &form().value(tr("Minutes"), &R::minutes);
-    form().value(tr("Price"), &R::price);
+    form().value(tr("Price"), &R::price).placeholder(tr("of the work; empty: by the hour"));
+    form().value(tr("Materials cost"), &R::materialsCost);
     form().value(tr("Place in it"), &R::position);
     connect(&technique, &FieldRow::edited, this,
             [this, row = &technique] { fillFromTechnique(row->text()); });

@@ -10,6 +10,7 @@
 #include "app/pages/proposal/option_head.h"
 #include "app/session/words.h"
 #include "core/treatment/approval.h"
+#include "core/treatment/cost.h"
 #include "core/treatment/totals.h"
 #include "core/values/spoken_time.h"
 
@@ -66,28 +67,34 @@ QWidget* linesOf(const core::JobFile& file, const core::ProposalOption& option, 
     return cell;
 }
 
-QWidget* totalsOf(const core::JobFile& file, const core::ProposalOption& option) {
-    const core::OptionTotals totals = core::totalsOf(file, option.id);
+// With its tax.
+QWidget* totalsOf(const core::JobFile& file, const core::Proposal& proposal,
+                  const core::ProposalOption& option) {
+    const core::OptionCost cost = core::costOf(file, proposal, option.id);
     auto* cell = new QWidget;
     auto* down = new QVBoxLayout(cell);
     down->setContentsMargins(0, 0, 0, 0);
     down->setSpacing(0);
-    QStringList prices;
-    for (const core::Money& price : totals.prices) {
-        prices << fromCore(core::toText(price));
+    QStringList sums;
+    for (const core::CostTotal& total : cost.totals) {
+        sums << fromCore(core::toText(total.gross));
     }
     down->addWidget(wrapped(Face::strong, Ink::ink,
-                            totals.lines == 0  ? QStringLiteral("—")
-                            : prices.isEmpty() ? OptionsTable::tr("no price")
-                                               : prices.join(QStringLiteral(" + "))));
+                            cost.lines.empty() ? QStringLiteral("—")
+                            : sums.isEmpty()   ? OptionsTable::tr("no price")
+                                               : sums.join(QStringLiteral(" + "))));
+    if (proposal.taxPpm != 0 && !sums.isEmpty()) {
+        down->addWidget(wrapped(Face::small, Ink::quiet, OptionsTable::tr("with tax")));
+    }
+    const core::OptionTotals totals = core::totalsOf(file, option.id);
     if (totals.minutes > core::Minutes{0}) {
         down->addWidget(wrapped(Face::body, Ink::ink, fromCore(core::toText(totals.minutes))));
     }
-    const auto missing = static_cast<int>(totals.unpriced + totals.uncounted);
-    if (missing > 0 && !prices.isEmpty()) {
-        down->addWidget(wrapped(Face::small, Ink::open,
-                                counted(missing, OptionsTable::tr("without %1 line"),
-                                        OptionsTable::tr("without %1 lines"))));
+    if (cost.unpriced > 0 && !sums.isEmpty()) {
+        down->addWidget(
+            wrapped(Face::small, Ink::open,
+                    counted(static_cast<int>(cost.unpriced), OptionsTable::tr("without %1 line"),
+                            OptionsTable::tr("without %1 lines"))));
     }
     return cell;
 }
@@ -147,7 +154,7 @@ void OptionsTable::show(const core::JobFile& file, const core::Proposal& proposa
     grid->setHorizontalSpacing(kGap);
     grid->setVerticalSpacing(kGap);
     grid->setColumnMinimumWidth(0, kLabelWidth);
-    fill(*grid, file, all);
+    fill(*grid, file, proposal, all);
     layout()->addWidget(m_cells);
 }
 
@@ -185,6 +192,7 @@ void OptionsTable::showHeads(const core::JobFile& file,
 }
 
 void OptionsTable::fill(QGridLayout& grid, const core::JobFile& file,
+                        const core::Proposal& proposal,
                         const std::vector<const core::ProposalOption*>& all) {
     int row = 0;
     const auto add = [&](const QString& label, auto cellOf) {
@@ -207,7 +215,7 @@ void OptionsTable::fill(QGridLayout& grid, const core::JobFile& file,
     add(tr("Risk"), [](const Option& o) { return saidOr(o.risk, tr("not said"), Ink::ink); });
     add(tr("Can't be undone"), [&](const Option& o) { return irreversibleCell(file, o); });
     add(tr("Work"), [&](const Option& o) { return app::linesOf(file, o, isApproved(file, o)); });
-    add(tr("In all"), [&](const Option& o) { return app::totalsOf(file, o); });
+    add(tr("In all"), [&](const Option& o) { return app::totalsOf(file, proposal, o); });
 }
 
 } // namespace headcap::app

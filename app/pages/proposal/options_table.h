@@ -28,7 +28,7 @@ Q_SIGNALS:
 private:
     void showHeads(const core::JobFile& file, const std::vector<const core::ProposalOption*>& all,
                    const std::optional<core::Id<core::ProposalOption>>& chosen);
-    void fill(QGridLayout& grid, const core::JobFile& file,
+    void fill(QGridLayout& grid, const core::JobFile& file, const core::Proposal& proposal,
               const std::vector<const core::ProposalOption*>& all);
 
     QGridLayout* m_top; // the heads, which keep the focus

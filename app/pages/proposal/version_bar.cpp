@@ -26,14 +26,19 @@ QString wordsOf(const core::JobFile& file, const core::Proposal& proposal, core:
 } // namespace
 
 VersionBar::VersionBar(QWidget* parent)
-    : QWidget(parent), m_versions(new QHBoxLayout), m_sent(new QPushButton(tr("Sent today"))),
+    : QWidget(parent), m_versions(new QHBoxLayout), m_print(new QPushButton(tr("Print …"))),
+      m_save(new QPushButton(tr("Save as PDF …"))), m_sent(new QPushButton(tr("Sent today"))),
       m_next(new QPushButton(tr("New version"))) {
     m_sent->setToolTip(tr("It went to the owner today; the job is then proposed"));
     m_next->setToolTip(tr("Begins the next version with the options and lines of the latest"));
-    for (QPushButton* button : {m_sent, m_next}) {
+    m_print->setToolTip(tr("Prints this version on the letterhead (Ctrl+P)"));
+    m_save->setToolTip(tr("Writes this version on the letterhead to a PDF"));
+    for (QPushButton* button : {m_print, m_save, m_sent, m_next}) {
         button->setProperty(kQuietButton, true);
     }
     connect(m_sent, &QPushButton::clicked, this, &VersionBar::sentAsked);
+    connect(m_print, &QPushButton::clicked, this, &VersionBar::printAsked);
+    connect(m_save, &QPushButton::clicked, this, &VersionBar::saveAsked);
     connect(m_next, &QPushButton::clicked, this, &VersionBar::nextAsked);
     m_versions->setSpacing(kGap);
     auto* across = new QHBoxLayout(this);
@@ -41,6 +46,8 @@ VersionBar::VersionBar(QWidget* parent)
     across->setSpacing(kGap);
     across->addLayout(m_versions);
     across->addStretch();
+    across->addWidget(m_print);
+    across->addWidget(m_save);
     across->addWidget(m_sent);
     across->addWidget(m_next);
 }

@@ -19,14 +19,19 @@ public:
     using QWidget::show;
     [[nodiscard]] QPushButton& next() { return *m_next; }
     [[nodiscard]] QPushButton& sent() { return *m_sent; }
+    [[nodiscard]] QPushButton& save() { return *m_save; }
 
 Q_SIGNALS:
     void chosen(const headcap::core::Id<headcap::core::Proposal>& proposal);
     void nextAsked();
     void sentAsked();
+    void printAsked();
+    void saveAsked();
 
 private:
     QHBoxLayout* m_versions;
+    QPushButton* m_print;
+    QPushButton* m_save;
     QPushButton* m_sent;
     QPushButton* m_next;
 };

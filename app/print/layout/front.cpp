@@ -64,13 +64,18 @@ Slab titleSlab(Flow& flow, const core::Document& document) {
     return slab;
 }
 
+QString byLabel(const core::Document& document) {
+    return document.title == "Treatment report" ? QStringLiteral("Report by")
+                                                : QStringLiteral("By");
+}
+
 // Small labels with what belongs to them, in a row.
 Slab particularsSlab(Flow& flow, const core::Document& document) {
     const std::vector<std::pair<QString, QString>> all{
         {QStringLiteral("Job"), fromUtf8(document.jobNumber)},
         {QStringLiteral("Date"), dateText(document)},
         {QStringLiteral("Standing"), standingText(document)},
-        {QStringLiteral("Report by"), fromUtf8(document.author)},
+        {byLabel(document), fromUtf8(document.author)},
     };
     const std::vector<double> lefts{0, mm(48), mm(92), mm(136)};
     Slab slab;

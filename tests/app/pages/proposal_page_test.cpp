@@ -1,8 +1,14 @@
 #include "app/pages/proposal_page.h"
 
+#include <QFile>
+#include <QLabel>
+#include <QLineEdit>
 #include <QPushButton>
 
+#include "app/pages/proposal/cost_view.h"
 #include "app/pages/proposal/decision_list.h"
+#include "app/pages/proposal/departure_list.h"
+#include "app/pages/proposal/estimate_view.h"
 #include "app/pages/proposal/line_list.h"
 #include "app/pages/proposal/option_head.h"
 #include "app/pages/proposal/options_table.h"
@@ -128,6 +134,61 @@ TEST_F(ProposalPageTest, goesToALineAndToADecisionOfAnEarlierVersion) {
     EXPECT_EQ(page().lines().form().record()->id, before.lines.front().id);
     EXPECT_TRUE(page().goTo(core::refOf(before.decisions.front().id)));
     EXPECT_FALSE(page().goTo(core::refOf(before.job.id)));
+}
+
+TEST_F(ProposalPageTest, taxAndTermsAreWrittenAndTheSumFollows) {
+    begin();
+    addLine(QStringLiteral("Guarding"), QStringLiteral("48.50"));
+    type(page().version(), QStringLiteral("Tax"), QStringLiteral("19 %"));
+    type(page().version(), QStringLiteral("Deposit"), QStringLiteral("20"));
+    EXPECT_TRUE(job().leave());
+    const core::Proposal proposal = hymnal().proposals.front();
+    EXPECT_EQ(proposal.taxPpm, 190'000);
+    EXPECT_EQ(proposal.deposit, (core::Money{2'000, "EUR"}));
+    QStringList said;
+    for (const QLabel* label : page().cost().findChildren<QLabel*>()) {
+        said << label->accessibleName();
+    }
+    EXPECT_TRUE(said.contains(QStringLiteral("In all: 57.72 EUR"))) // 48.50 + 9.215
+        << said.join(QStringLiteral("; ")).toStdString();
+}
+
+TEST_F(ProposalPageTest, aTaxThatIsNoneIsAskedForInPercent) {
+    begin();
+    type(page().version(), QStringLiteral("Tax"), QStringLiteral("a fifth"));
+    EXPECT_FALSE(job().leave());
+    EXPECT_TRUE(page().version().rowLabelled(QStringLiteral("Tax"))->hasError());
+}
+
+TEST_F(ProposalPageTest, theEstimateSaysWhatItRestsOn) {
+    ASSERT_TRUE(open(*sample.grafting, core::Page::proposal));
+    EXPECT_TRUE(page().estimate().isVisible());
+    EXPECT_GT(page().estimate().estimate().high, page().estimate().estimate().low);
+    EXPECT_TRUE(page().estimate().sentence().contains(QStringLiteral("usual minutes alone")))
+        << page().estimate().sentence().toStdString();
+}
+
+TEST_F(ProposalPageTest, whatWasDoneAndNotApprovedIsExplainedWhereItStands) {
+    ASSERT_TRUE(open(*sample.grafting, core::Page::proposal));
+    const auto open = page().departures().departures();
+    ASSERT_FALSE(open.empty());
+    ASSERT_TRUE(open.front().isOpen());
+    auto* field = page().departures().findChild<QLineEdit*>();
+    ASSERT_NE(field, nullptr);
+    QTest::keyClicks(field, QStringLiteral("agreed by telephone"));
+    QTest::keyClick(field, Qt::Key_Return);
+    ASSERT_EQ(file().explanations.size(), 1U);
+    EXPECT_EQ(file().explanations.front().subject, open.front().subject);
+    EXPECT_FALSE(page().departures().departures().front().isOpen());
+}
+
+TEST_F(ProposalPageTest, aVersionIsWrittenOnTheLetterhead) {
+    ASSERT_TRUE(open(*sample.grafting, core::Page::proposal));
+    sample.prompts.file = sample.folder.filePath(QStringLiteral("proposal.pdf"));
+    QTest::keyClick(&page().versions().save(), Qt::Key_Space);
+    QFile written{*sample.prompts.file};
+    ASSERT_TRUE(written.open(QIODevice::ReadOnly));
+    EXPECT_TRUE(written.read(8).startsWith("%PDF-1.4"));
 }
 
 } // namespace

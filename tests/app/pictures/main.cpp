@@ -15,13 +15,16 @@
 #include "app/form/ruled_table.h"
 #include "app/look/dress.h"
 #include "app/pages/bench/open_lines.h"
+#include "app/pages/bench/setting_strip.h"
 #include "app/pages/bench/step_form.h"
 #include "app/pages/bench/uses_editor.h"
+#include "app/pages/bench/work_button.h"
 #include "app/pages/bench_page.h"
 #include "app/pages/collation/walk_section.h"
 #include "app/pages/collation_page.h"
 #include "app/pages/page_table.h"
 #include "app/pages/photographs_page.h"
+#include "app/pages/report_page.h"
 #include "app/photo/contact_sheet.h"
 #include "app/photo/photo_grid.h"
 #include "app/shell/bench_line.h"
@@ -224,6 +227,36 @@ std::vector<Scene> scenes() {
              QTest::keyClicks(QApplication::focusWidget(), QStringLiteral("31-006"));
          },
          true},
+        {QStringLiteral("bench-clocks"),
+         [](app::MainWindow& window, SampleWorkshop& sample) {
+             window.go({.view = ViewId::job, .job = sample.grafting, .page = core::Page::bench});
+             auto* page = qobject_cast<app::BenchPage*>(jobView(window).currentPage());
+             for (app::WorkButton* button : page->lines().buttons()) {
+                 if (button->mark() == app::WorkButton::Mark::starts) {
+                     QTest::mouseClick(button, Qt::LeftButton);
+                     break;
+                 }
+             }
+             jobView(window).benchLine().line().setText(
+                 QStringLiteral("lined spine 29-102 1 sheet 40 min sets 90 min"));
+             QTest::keyClick(&jobView(window).benchLine().line(), Qt::Key_Return);
+             sample.clock.at += std::chrono::minutes{114};
+             page->lines().tick();
+             page->findChild<app::SettingStrip*>()->tick();
+         }},
+        {QStringLiteral("bench-offers"),
+         [](app::MainWindow& window, SampleWorkshop& sample) {
+             window.go({.view = ViewId::job, .job = sample.grafting, .page = core::Page::bench});
+             QLineEdit& line = jobView(window).benchLine().line();
+             line.setFocus();
+             QTest::keyClicks(&line, QStringLiteral("guarded K7 with 31"));
+         }},
+        {QStringLiteral("release"),
+         [](app::MainWindow& window, SampleWorkshop& sample) {
+             window.go({.view = ViewId::job, .job = sample.grafting, .page = core::Page::report});
+             auto* page = qobject_cast<app::ReportPage*>(jobView(window).currentPage());
+             QTest::mouseClick(&page->letGo(), Qt::LeftButton);
+         }},
         {QStringLiteral("notice"),
          [](app::MainWindow& window, SampleWorkshop& sample) {
              window.go({.view = ViewId::job, .job = sample.grafting});

@@ -133,6 +133,13 @@ const std::vector<Fault>& faults() {
              const ProposalOption option = j.file.options.front();
              j.line(option, "boxing");
          }},
+        {"over_limit",
+         [](auto& j) {
+             for (ProposalLine& line : j.file.lines) {
+                 line.price = Money{20'000, "EUR"};
+             }
+             j.file.decisions.front().limit = Money{10'000, "EUR"};
+         }},
         {"do_nothing_offered", [](auto& j) { j.file.options.pop_back(); }},
         {"irreversible_agreed", [](auto&) {}},
         {"repair_material",
@@ -160,6 +167,15 @@ const std::vector<Fault>& faults() {
         {"step_place", [](auto& j) { stepOf(j, "tear_mending").place.clear(); }},
         {"setting_over",
          [](auto& j) { stepOf(j, "tipping_in").setsUntil = at(day(2031, 4, 2), 12); }},
+        {"step_checks", [](auto& j) { j.file.stepChecks.clear(); }},
+        {"clock_not_logged",
+         [](auto& j) {
+             j.file.clocks.push_back({.id = j.ids.template next<BenchClock>(),
+                                      .job = j.file.job.id,
+                                      .technique = "guarding",
+                                      .startedAt = at(day(2031, 3, 16), 9),
+                                      .stoppedAt = at(day(2031, 3, 16), 10)});
+         }},
         {"step_in_future", [](auto& j) { stepOf(j, "tipping_in").at = at(day(2031, 4, 3)); }},
         {"material_lot", [](auto& j) { j.file.uses.front().lot.reset(); }},
         {"material_amount", [](auto& j) { j.file.uses.front().amount.reset(); }},

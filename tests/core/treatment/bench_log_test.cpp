@@ -2,40 +2,18 @@
 
 #include <gtest/gtest.h>
 
+#include "core/treatment/step_checks.h"
+#include "core/treatment/techniques.h"
+#include "tests/support/apply_change.h"
 #include "tests/support/job_builder.h"
 
 namespace headcap::core {
 namespace {
 
+using tests::applyTo;
 using tests::at;
 using tests::day;
 using tests::JobBuilder;
-
-// Applies a change to a job's file as a store would.
-void applyTo(JobFile& file, const Change& change) {
-    const auto put = [](auto& records, const auto& record) {
-        for (auto& known : records) {
-            if (known.id == record.id) {
-                known = record;
-                return;
-            }
-        }
-        records.push_back(record);
-    };
-    for (const Write& write : change.writes) {
-        if (const auto* step = std::get_if<Step>(&write.record)) {
-            put(file.steps, *step);
-        } else if (const auto* use = std::get_if<MaterialUse>(&write.record)) {
-            put(file.uses, *use);
-        } else if (const auto* entry = std::get_if<LedgerEntry>(&write.record)) {
-            put(file.ledger, *entry);
-        } else if (const auto* leaf = std::get_if<Facsimile>(&write.record)) {
-            put(file.facsimiles, *leaf);
-        } else if (const auto* photograph = std::get_if<Photograph>(&write.record)) {
-            put(file.photographs, *photograph);
-        }
-    }
-}
 
 Amount grams(std::int64_t milligrams) {
     return Amount::of(Mass::milligrams(milligrams));
@@ -132,6 +110,39 @@ TEST_F(BenchLog, refusesWhatItCanNotAnswerFor) {
     applyTo(m_b.file, *logStep(logged, shelf, m_b.ids));
     EXPECT_EQ(strikeStep(m_b.file, logged.step.id, striking(""), m_b.ids).error(),
               StepProblem::reasonMissing);
+}
+
+TEST_F(BenchLog, theChecksOfATechniqueStayOpenUntilTheyAreAnswered) {
+    const LoggedStep mended = mend(grams(200));
+    applyTo(m_b.file, *logStep(mended, shelfOf(m_b.file), m_b.ids));
+    const Step step = m_b.file.steps.back();
+    const auto open = openChecks(m_b.file, step);
+    ASSERT_EQ(open, techniqueNamed("tear_mending")->checks);
+    StepCheck check{
+        .id = m_b.ids.next<StepCheck>(), .job = step.job, .step = step.id, .what = open.front()};
+    EXPECT_EQ(answerCheck(m_b.file, check, m_b.anyone()).error(), CheckProblem::unexplained);
+    check.done = true;
+    applyTo(m_b.file, *answerCheck(m_b.file, check, m_b.anyone()));
+    EXPECT_EQ(openChecks(m_b.file, step).size(), open.size() - 1);
+}
+
+TEST_F(BenchLog, aCorrectionKeepsWhatWasChecked) {
+    const LoggedStep mended = mend(grams(200));
+    applyTo(m_b.file, *logStep(mended, shelfOf(m_b.file), m_b.ids));
+    const std::string what = techniqueNamed("tear_mending")->checks.front();
+    applyTo(m_b.file, *answerCheck(m_b.file,
+                                   {.id = m_b.ids.next<StepCheck>(),
+                                    .job = m_b.file.job.id,
+                                    .step = mended.step.id,
+                                    .what = what,
+                                    .done = true},
+                                   m_b.anyone()));
+    LoggedStep rightly = mend(grams(300));
+    const Id<Step> id = rightly.step.id;
+    applyTo(m_b.file, *correctStep(m_b.file, mended.step.id, rightly, shelfOf(m_b.file),
+                                   {m_b.anyone(), m_b.clock.now(), "weighed again"}, m_b.ids));
+    const auto open = openChecks(m_b.file, *m_b.file.step(id));
+    EXPECT_EQ(std::ranges::find(open, what), open.end());
 }
 
 } // namespace

@@ -5,6 +5,7 @@
 
 #include <gtest/gtest.h>
 
+#include "core/values/decimal.h"
 #include "tests/support/job_builder.h"
 
 namespace headcap::core {
@@ -65,7 +66,28 @@ struct Row {
     const char* person;
     const char* rest;
     int sets = -1;
+    const char* conditions = "";
 };
+
+std::string conditionsOf(const StepLine& line) {
+    std::vector<std::string> said;
+    if (line.temperatureTenthsC) {
+        said.push_back(decimalText(*line.temperatureTenthsC, 1) + " °C");
+    }
+    if (line.humidityPercent) {
+        said.push_back(std::to_string(*line.humidityPercent) + " % RH");
+    }
+    for (const std::string& one : {line.concentration, line.pressure}) {
+        if (!one.empty()) {
+            said.push_back(one);
+        }
+    }
+    std::string all;
+    for (const std::string& one : said) {
+        all += (all.empty() ? "" : ", ") + one;
+    }
+    return all;
+}
 
 #include "tests/core/treatment/step_lines.inc"
 
@@ -79,7 +101,9 @@ TEST(StepLine, readsEachLineAsSaid) {
         EXPECT_EQ(line.minutes ? static_cast<int>(line.minutes->count()) : -1, row.minutes);
         EXPECT_EQ(line.sets ? static_cast<int>(line.sets->count()) : -1, row.sets);
         EXPECT_EQ(bench().initials(line.person), row.person);
+        EXPECT_EQ(conditionsOf(line), row.conditions);
         EXPECT_EQ(line.description, row.rest);
+        EXPECT_EQ(bench().read(row.line).spans.size(), line.spans.size()); // the same each time
     }
     static_assert(std::size(kRows) >= 200);
 }

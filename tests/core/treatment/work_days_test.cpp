@@ -78,37 +78,5 @@ TEST(WorkDays, countTheHoursOfEachPerson) {
     EXPECT_EQ(hours[1].minutes, Minutes{10});
 }
 
-TEST(SettingTimes, runTillTheyAreOverAndSaySoUntilWorkGoesOn) {
-    JobBuilder b;
-    const Instant done = at(day(2031, 4, 1), 10);
-    Step& lining = b.step("spine_lining", "spine", day(2031, 4, 1));
-    lining.at = done;
-    lining.setsUntil = done + Minutes{120};
-    auto times = settingTimes(b.file, done + Minutes{60} + std::chrono::seconds{1});
-    ASSERT_EQ(times.size(), 1U);
-    EXPECT_FALSE(times[0].isOver());
-    EXPECT_EQ(times[0].left, Minutes{60});
-    times = settingTimes(b.file, done + Minutes{120});
-    ASSERT_EQ(times.size(), 1U);
-    EXPECT_TRUE(times[0].isOver());
-    EXPECT_TRUE(settingTimes(b.file, done + Minutes{120} + std::chrono::hours{25}).empty());
-    b.step("casing_in", "book", day(2031, 4, 1)).at = done + Minutes{130};
-    EXPECT_TRUE(settingTimes(b.file, done + Minutes{131}).empty());
-}
-
-TEST(SettingTimes, theNextToEndComesFirstAndStruckStepsSetNothing) {
-    JobBuilder b;
-    const Instant now = b.clock.now();
-    for (const int minutes : {90, 30, 60}) {
-        b.step("spine_lining", std::to_string(minutes), day(2031, 4, 1)).setsUntil =
-            now + Minutes{minutes};
-    }
-    b.file.steps[1].struckAt = now;
-    const auto times = settingTimes(b.file, now);
-    ASSERT_EQ(times.size(), 2U);
-    EXPECT_EQ(times[0].step->place, "60");
-    EXPECT_EQ(times[1].step->place, "90");
-}
-
 } // namespace
 } // namespace headcap::core

@@ -1,0 +1,57 @@
+// Letting a book go: the release list as the job's record makes it, each row answered or seen to,
+// the sign-off last; and the return itself, with its receipt, its condition and what went with it.
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include <QWidget>
+
+#include "app/form/record_form.h"
+#include "core/custody/release_list.h"
+
+class QPushButton;
+class QVBoxLayout;
+
+namespace headcap::app {
+
+class Label;
+
+class ReleasePanel : public QWidget {
+    Q_OBJECT
+public:
+    explicit ReleasePanel(Session& session, QWidget* parent = nullptr);
+    void show(const core::JobFile& file);
+    using QWidget::show;
+    [[nodiscard]] const std::vector<core::ReleaseRow>& rows() const { return m_rows; }
+    [[nodiscard]] RecordForm<core::HandBack>& form() { return *m_form; }
+    [[nodiscard]] QPushButton& giveBack() { return *m_giveBack; }
+    // The button that answers a row, for keys and tests.
+    [[nodiscard]] QPushButton* buttonOf(const std::string& key) const;
+    void focusFirst();
+
+Q_SIGNALS:
+    void pageAsked(headcap::core::Page page);
+
+private:
+    void buildForm();
+    void addRow(const core::ReleaseRow& row);
+    void addReturned();
+    void answer(const std::string& key, core::ReleaseAnswer given, const QString& why);
+    void returnIt();
+
+    Session& m_session;
+    std::optional<core::JobFile> m_file;
+    std::vector<core::ReleaseRow> m_rows;
+    Label* m_standing;
+    QWidget* m_sheet = nullptr;
+    QVBoxLayout* m_down;
+    QVBoxLayout* m_list = nullptr;
+    QWidget* m_return;
+    RecordForm<core::HandBack>* m_form;
+    QPushButton* m_giveBack;
+};
+
+[[nodiscard]] QString sentence(core::ReleaseProblem problem);
+
+} // namespace headcap::app

@@ -1,0 +1,288 @@
+#include "core/custody/release_list.h"
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include "core/audit/audit.h"
+#include "core/audit/same_leaves.h"
+#include "core/custody/hazards.h"
+#include "core/custody/job_states.h"
+#include "core/treatment/clocks.h"
+#include "core/treatment/departures.h"
+#include "core/treatment/setting_times.h"
+#include "core/values/english.h"
+
+namespace headcap::core {
+namespace {
+
+const ReleaseCheck* answerOf(const JobFile& file, std::string_view key) {
+    const auto found = std::ranges::find(file.releaseChecks, key, &ReleaseCheck::key);
+    return found == file.releaseChecks.end() ? nullptr : &*found;
+}
+
+struct Lists {
+    const JobFile& file;
+    std::vector<ReleaseRow> rows{};
+
+    void person(std::string key, std::string asks, std::string finds, Page page) {
+        const ReleaseCheck* answer = answerOf(file, key);
+        rows.push_back(
+            {std::move(key), std::move(asks), std::move(finds), false, false, answer, page});
+    }
+    // Open where something is named.
+    void record(std::string key, std::string asks, const std::vector<std::string>& open,
+                Page page) {
+        const ReleaseCheck* answer = answerOf(file, key);
+        rows.push_back({std::move(key), std::move(asks), open.empty() ? "" : listed(open), true,
+                        open.empty(), answer, page});
+    }
+};
+
+std::string tally(const JobFile& file) {
+    std::vector<std::string> said;
+    for (const Collation& collation : file.collations) {
+        if (collation.leavesPresent > 0) {
+            said.push_back(collation.leavesCalledFor > 0
+                               ? fmt::format("{} of {} leaves on arrival", collation.leavesPresent,
+                                             collation.leavesCalledFor)
+                               : fmt::format("{} leaves on arrival", collation.leavesPresent));
+        }
+    }
+    for (const Facsimile& leaf : file.facsimiles) {
+        said.push_back(leaf.place + " supplied");
+    }
+    return listed(said);
+}
+
+std::optional<Instant> lastWork(const JobFile& file) {
+    std::optional<Instant> last;
+    for (const Step& step : file.steps) {
+        const bool isWork = step.kind == StepKind::treatment || step.kind == StepKind::removal;
+        if (isWork && !step.struckAt && (!last || step.at > *last)) {
+            last = step.at;
+        }
+    }
+    return last;
+}
+
+// Gone through again after the last work on it.
+bool isCollatedAgain(const JobFile& file) {
+    const auto last = lastWork(file);
+    const bool byWalk = std::ranges::any_of(file.walks, [&](const Walk& walk) {
+        return walk.finishedAt && (!last || *walk.finishedAt > *last);
+    });
+    return byWalk || std::ranges::any_of(file.steps, [&](const Step& step) {
+               return !step.struckAt && step.technique == "collating" && last && step.at > *last;
+           });
+}
+
+std::vector<std::string> departed(const JobFile& file, const Clock& clock, bool isDone) {
+    std::vector<std::string> open;
+    for (const Departure& one : departures(file, clock)) {
+        const bool isOfDone = one.kind != DepartureKind::approvedNotDone;
+        if (one.isOpen() && isOfDone == isDone) {
+            open.push_back(one.sentence);
+        }
+    }
+    return open;
+}
+
+std::vector<std::string> withoutBefore(const JobFile& file) {
+    std::vector<std::string> open;
+    for (const Photograph& after : file.photographs) {
+        if (after.role != PhotoRole::after) {
+            continue;
+        }
+        const bool has = std::ranges::any_of(file.photographs, [&](const Photograph& before) {
+            return before.role == PhotoRole::before &&
+                   (before.place == after.place || before.place.empty() || after.place.empty() ||
+                    mayShareLeaves(before.place, after.place));
+        });
+        if (!has) {
+            open.push_back(after.caption.empty() ? after.place : after.caption);
+        }
+    }
+    return open;
+}
+
+std::vector<std::string> removedUnaccounted(const JobFile& file) {
+    std::vector<std::string> open;
+    for (const Step& step : file.steps) {
+        if (!step.struckAt && !step.removed.empty() && step.removedFate.empty()) {
+            open.push_back(step.removed);
+        }
+    }
+    return open;
+}
+
+std::vector<std::string> pointsOf(const JobFile& file, const Clock& clock, Page page) {
+    std::vector<std::string> open;
+    for (const AuditPoint& point : audit(file, clock)) {
+        if (point.page == page && point.severity == AuditSeverity::mustSettle) {
+            open.push_back(point.sentence);
+        }
+    }
+    return open;
+}
+
+std::vector<std::string> unfinished(const JobFile& file, const Clock& clock) {
+    std::vector<std::string> open;
+    for (const SettingTime& time : settingTimes(file, clock.now())) {
+        open.push_back(time.what);
+    }
+    for (const BenchClock* running : runningClocks(file)) {
+        open.push_back("the clock of " + clockTitle(*running));
+    }
+    for (const BenchClock* measured : clocksToLog(file)) {
+        open.push_back("the minutes of " + clockTitle(*measured));
+    }
+    return open;
+}
+
+void addHazards(Lists& lists) {
+    std::vector<std::string> named;
+    for (const Hazard& hazard : lists.file.hazards) {
+        if (hazard.state == HazardState::suspected || hazard.state == HazardState::confirmed) {
+            named.push_back(hazardName(hazard.term));
+        }
+    }
+    if (!named.empty()) {
+        lists.person("hazard_label", "The wrapper carries its hazard label", listed(named),
+                     Page::book);
+    }
+}
+
+void addPieces(Lists& lists) {
+    std::vector<std::string> pieces;
+    for (const Piece& piece : lists.file.pieces) {
+        pieces.push_back(fmt::format("{} × {}", piece.count, piece.what));
+    }
+    if (!pieces.empty()) {
+        lists.person("pieces", "What came with it goes with it", listed(pieces), Page::book);
+    }
+}
+
+} // namespace
+
+std::vector<ReleaseRow> releaseList(const JobFile& file, const Clock& clock) {
+    Lists lists{file};
+    lists.person("leaf_tally", "The leaves are counted", tally(file), Page::collation);
+    if (isCollatedAgain(file)) {
+        lists.record("collated_again", "It was collated again after the work", {}, Page::collation);
+    } else {
+        lists.person("collated_again", "It was collated again after the work", "", Page::collation);
+    }
+    lists.record("approved_done", "Every approved line is done, or explained",
+                 departed(file, clock, false), Page::proposal);
+    lists.record("done_approved", "What was done is approved, or explained",
+                 departed(file, clock, true), Page::proposal);
+    lists.record("after_has_before", "Each photograph after has its before", withoutBefore(file),
+                 Page::photographs);
+    lists.person("marks_present", "Marks and bookplates are there, and photographed",
+                 file.item.marks, Page::photographs);
+    lists.record("removed_accounted", "What was taken out is accounted for",
+                 removedUnaccounted(file), Page::bench);
+    addPieces(lists);
+    lists.record("lots_settled", "The lots are settled", pointsOf(file, clock, Page::materials),
+                 Page::materials);
+    lists.record("nothing_running", "Nothing sets any more, and no clock runs",
+                 unfinished(file, clock), Page::bench);
+    addHazards(lists);
+    lists.record("report_issued", "Its report is issued",
+                 file.reports.empty() ? std::vector<std::string>{"not issued yet"}
+                                      : std::vector<std::string>{},
+                 Page::report);
+    lists.person(std::string{kSignOff}, "It may leave: signed off by name", "", Page::report);
+    return std::move(lists.rows);
+}
+
+bool mayLeave(const std::vector<ReleaseRow>& rows) {
+    return std::ranges::all_of(rows, &ReleaseRow::isSettled);
+}
+
+tl::expected<Change, ReleaseProblem> answerRow(const JobFile& file, const Clock& clock,
+                                               const ReleaseAnswering& answering, IdSource& ids) {
+    const auto rows = releaseList(file, clock);
+    const auto row = std::ranges::find(rows, answering.key, &ReleaseRow::key);
+    if (row == rows.end()) {
+        return tl::unexpected(ReleaseProblem::noSuchRow);
+    }
+    if (!answering.who) {
+        return tl::unexpected(ReleaseProblem::nobody);
+    }
+    // What the record says of itself can only be explained away, not ticked.
+    const bool needsWhy = answering.answer == ReleaseAnswer::explained ||
+                          (row->isByRecord && answering.answer == ReleaseAnswer::done);
+    if (needsWhy && answering.why.empty()) {
+        return tl::unexpected(ReleaseProblem::unexplained);
+    }
+    const bool isSigning = answering.key == kSignOff && answering.answer != ReleaseAnswer::open;
+    const bool isOpen = std::ranges::any_of(
+        rows, [](const ReleaseRow& one) { return one.key != kSignOff && !one.isSettled(); });
+    if (isSigning && isOpen) {
+        return tl::unexpected(ReleaseProblem::stillOpen);
+    }
+    ReleaseCheck check = row->answer != nullptr
+                             ? *row->answer
+                             : ReleaseCheck{.id = ids.next<ReleaseCheck>(), .job = file.job.id};
+    check.key = answering.key;
+    check.answer = answering.answer;
+    check.why = answering.why;
+    check.who = answering.who;
+    check.at = clock.now();
+    Change change{.sentence =
+                      (answering.answer == ReleaseAnswer::open ? "Open again: " : "Release: ") +
+                      row->asks + (check.why.empty() ? "" : ": " + check.why),
+                  .who = answering.who};
+    if (row->answer != nullptr) {
+        change.update(check, file.revisionOf(refOf(check.id)));
+    } else {
+        change.add(check);
+    }
+    return change;
+}
+
+tl::expected<Change, ReleaseProblem> giveBack(const JobFile& file, const HandBack& back,
+                                              const Clock& clock, IdSource& ids) {
+    if (back.givenTo.empty()) {
+        return tl::unexpected(ReleaseProblem::toWhomMissing);
+    }
+    if (back.condition.empty()) {
+        return tl::unexpected(ReleaseProblem::conditionMissing);
+    }
+    Change change{.sentence = "Given back to " + back.givenTo, .who = back.who};
+    change.add(back);
+    change.add(CustodyMove{.id = ids.next<CustodyMove>(),
+                           .job = file.job.id,
+                           .at = clock.now(),
+                           .who = back.who,
+                           .fromPlace = file.job.keptAt,
+                           .toPlace = "with " + back.givenTo,
+                           .why = "given back"});
+    if (back.nextLookOn) {
+        change.add(FollowUp{.id = ids.next<FollowUp>(),
+                            .job = file.job.id,
+                            .what = "Look at it again",
+                            .dueOn = back.nextLookOn,
+                            .why = "agreed at its return",
+                            .who = back.who});
+    }
+    Job job = file.job;
+    job.keptAt = "with " + back.givenTo;
+    const StateMove move{JobState::returned, back.who, clock.now(),
+                         "given back to " + back.givenTo};
+    auto moved = wayBetween(job.state, move.to) == StateWay::forward
+                     ? changeState(job, file.revisionOf(refOf(job.id)), move, ids)
+                     : tl::expected<Change, StateProblem>{tl::unexpected(StateProblem::notAllowed)};
+    if (!moved) {
+        change.update(job, file.revisionOf(refOf(job.id)));
+        return change;
+    }
+    for (Write& write : moved->writes) {
+        change.writes.push_back(std::move(write));
+    }
+    return change;
+}
+
+} // namespace headcap::core

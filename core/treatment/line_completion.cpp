@@ -1,0 +1,213 @@
+#include "core/treatment/line_completion.h"
+
+#include <algorithm>
+
+#include "core/treatment/line_materials.h"
+#include "core/treatment/line_words.h"
+
+namespace headcap::core {
+namespace {
+
+using line::Words;
+
+constexpr std::size_t kLeastLetters = 2; // of a word, before anything is offered
+constexpr std::size_t kLongestPhrase = 4;
+
+bool isBlank(char c) {
+    return c == ' ' || c == '\t';
+}
+
+// The last words of the line, from `from` on, as they stand, in small letters.
+std::string tailOf(const Words& words, std::size_t from) {
+    std::string tail;
+    for (std::size_t i = from; i < words.size(); ++i) {
+        tail += (tail.empty() ? "" : " ") + words[i].lower;
+    }
+    return tail;
+}
+
+// As one says what was done: "tipped in" rather than "tipping in" or "tip-in".
+int fitness(const std::string& phrase) {
+    const std::string first = phrase.substr(0, phrase.find(' '));
+    const bool isDone = first.ends_with("ed") || first.ends_with("wn") || first.ends_with("en");
+    return (isDone ? 2 : 0) + (phrase.find('-') == std::string::npos ? 1 : 0);
+}
+
+// The phrase of the technique that the tail begins, and does not yet complete.
+const std::string* phraseFor(const Technique& technique, std::string_view tail) {
+    const std::string* found = nullptr;
+    for (const auto* phrases : {&technique.said, &technique.named}) {
+        for (const std::string& phrase : *phrases) {
+            const bool fits = phrase.size() > tail.size() && phrase.starts_with(tail);
+            if (fits && (found == nullptr || fitness(phrase) > fitness(*found))) {
+                found = &phrase;
+            }
+        }
+    }
+    return found;
+}
+
+class Completer {
+public:
+    Completer(std::string_view text, const LineContext& context)
+        : m_text(text), m_context(context), m_words(line::split(text)) {}
+
+    std::vector<LineCompletion> techniques(const std::vector<std::string>& awaited) const {
+        std::vector<LineCompletion> found;
+        const auto said = techniqueSaidAt();
+        for (const Technique& technique : m_context.techniques) {
+            const auto one = completionOf(technique);
+            // "lined" says one, and "lined sp" another that takes it in.
+            if (one && (!said || one->begin <= *said)) {
+                found.push_back(*one);
+            }
+        }
+        std::ranges::stable_partition(found, [&](const LineCompletion& one) {
+            return std::ranges::any_of(awaited, [&](const std::string& key) {
+                const auto known = std::ranges::find(m_context.techniques, key, &Technique::key);
+                return known != m_context.techniques.end() && known->name == one.says;
+            });
+        });
+        return found;
+    }
+
+    std::vector<LineCompletion> lots() const {
+        std::vector<LineCompletion> found;
+        const line::Word& last = m_words.back();
+        if (last.lower.size() < kLeastLetters) {
+            return found;
+        }
+        std::vector<const Lot*> lots;
+        for (const Lot& lot : m_context.shelf.lots) {
+            if (!lot.finished && begins(lot, last.lower) && !isNamed(lot)) {
+                lots.push_back(&lot);
+            }
+        }
+        std::ranges::stable_sort(lots, std::ranges::greater{}, &Lot::number);
+        for (const Lot* lot : lots) {
+            const Material* kind = m_context.shelf.material(lot->material);
+            std::string says = kind == nullptr ? std::string{} : kind->name;
+            const auto left = m_context.shelf.balanceOf(lot->id);
+            if (left) {
+                says += (says.empty() ? "" : ", ") + toText(*left) + " left";
+            }
+            found.push_back({LinePart::material, last.begin, lot->number, says});
+        }
+        return found;
+    }
+
+    std::vector<LineCompletion> people() const {
+        std::vector<LineCompletion> found;
+        const line::Word& last = m_words.back();
+        if (m_words.size() < 2 || m_words[m_words.size() - 2].lower != "by") {
+            return found;
+        }
+        for (const Person& person : m_context.people) {
+            const auto names = line::wordsOf(person.name);
+            const bool fits = std::ranges::any_of(names, [&](const std::string& name) {
+                return name.starts_with(last.lower) && name != last.lower;
+            });
+            if (fits) {
+                found.push_back({LinePart::person, last.begin, person.name, person.initials});
+            }
+        }
+        return found;
+    }
+
+    [[nodiscard]] bool isNothingTyped() const {
+        return m_words.empty() || m_words.back().lower.empty();
+    }
+
+private:
+    // Where a technique begins that is said before the word being typed.
+    [[nodiscard]] std::optional<std::size_t> techniqueSaidAt() const {
+        const StepLine read = readStepLine(m_text.substr(0, m_words.back().begin), m_context);
+        const auto found = std::ranges::find(read.spans, LinePart::technique, &LineSpan::part);
+        return found == read.spans.end() ? std::nullopt : std::optional{found->begin};
+    }
+
+    // By as many of the last words as begin one of its phrases.
+    [[nodiscard]] std::optional<LineCompletion> completionOf(const Technique& technique) const {
+        const std::size_t most = std::min(kLongestPhrase, m_words.size());
+        for (std::size_t n = most; n > 0; --n) {
+            const std::size_t from = m_words.size() - n;
+            const std::string tail = tailOf(m_words, from);
+            const std::string* phrase =
+                tail.size() < kLeastLetters ? nullptr : phraseFor(technique, tail);
+            if (phrase != nullptr) {
+                return LineCompletion{LinePart::technique, m_words[from].begin, *phrase,
+                                      technique.name};
+            }
+        }
+        return std::nullopt;
+    }
+
+    // By its number, or by a word of its kind or product: "past" of "wheat starch paste".
+    [[nodiscard]] bool begins(const Lot& lot, std::string_view typed) const {
+        typed = line::numberOnLabel(typed);
+        if (lot.number.starts_with(typed)) {
+            return lot.number.size() > typed.size();
+        }
+        const Material* kind = m_context.shelf.material(lot.material);
+        const auto names =
+            line::wordsOf((kind == nullptr ? std::string{} : kind->name) + " " + lot.product);
+        return std::ranges::any_of(
+            names, [&](const std::string& name) { return name.starts_with(typed); });
+    }
+
+    [[nodiscard]] bool isNamed(const Lot& lot) const {
+        return std::ranges::any_of(m_words, [&](const line::Word& word) {
+            return lotOnLabel(word.text, m_context.shelf) == &lot;
+        });
+    }
+
+    std::string_view m_text;
+    const LineContext& m_context;
+    Words m_words;
+};
+
+} // namespace
+
+std::vector<LineCompletion> completionsOf(std::string_view text, const LineContext& context,
+                                          const std::vector<std::string>& awaited,
+                                          std::size_t most) {
+    const Completer completer{text, context};
+    if (text.empty() || isBlank(text.back()) || completer.isNothingTyped()) {
+        return {};
+    }
+    auto all = completer.people();
+    if (all.empty()) {
+        all = completer.techniques(awaited);
+        const auto lots = completer.lots();
+        all.insert(all.end(), lots.begin(), lots.end());
+    }
+    if (all.size() > most) {
+        all.resize(most);
+    }
+    return all;
+}
+
+std::string completed(std::string_view text, const LineCompletion& completion) {
+    return std::string{text.substr(0, completion.begin)} + completion.text + ' ';
+}
+
+const Lot* lotOnLabel(std::string_view word, const Shelf& shelf) {
+    const std::string_view number = line::numberOnLabel(word);
+    return number.empty() ? nullptr : shelf.numbered(number);
+}
+
+Dropped dropInto(std::string_view text, std::size_t at, const Lot& lot) {
+    at = std::min(at, text.size());
+    std::string before{text.substr(0, at)};
+    std::string_view after = text.substr(at);
+    if (!before.empty() && !isBlank(before.back())) {
+        before += ' ';
+    }
+    before += lot.number + ' ';
+    while (!after.empty() && isBlank(after.front())) {
+        after.remove_prefix(1);
+    }
+    return {before + std::string{after}, before.size()};
+}
+
+} // namespace headcap::core

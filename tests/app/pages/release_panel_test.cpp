@@ -1,0 +1,84 @@
+#include "app/pages/report/release_panel.h"
+
+#include <QLineEdit>
+#include <QPushButton>
+
+#include "app/pages/report_page.h"
+#include "tests/app/pages/page_test.h"
+
+namespace headcap::app {
+namespace {
+
+class ReleasePanelTest : public PageTest<ReportPage> {
+protected:
+    ReleasePanelTest() {
+        EXPECT_TRUE(open(*sample.grafting, core::Page::report));
+        QTest::keyClick(&page().letGo(), Qt::Key_Space);
+    }
+    bool isSettled(const std::string& key) {
+        for (const core::ReleaseRow& row : page().release().rows()) {
+            if (row.key == key) {
+                return row.isSettled();
+            }
+        }
+        return false;
+    }
+    void explainAll() {
+        for (std::size_t i = 0; i < page().release().rows().size(); ++i) {
+            const core::ReleaseRow row = page().release().rows()[i];
+            if (row.isSettled() || row.key == core::kSignOff) {
+                continue;
+            }
+            QPushButton* button = page().release().buttonOf(row.key);
+            ASSERT_NE(button, nullptr) << row.key;
+            auto* why = button->parentWidget()->findChild<QLineEdit*>();
+            why->setFocus();
+            QTest::keyClicks(why, QStringLiteral("seen together with the owner"));
+            QTest::keyClick(why, Qt::Key_Return);
+        }
+    }
+};
+
+TEST_F(ReleasePanelTest, aRowIsAnsweredByItsButtonAndStandsWithWhoDidIt) {
+    ASSERT_FALSE(isSettled("leaf_tally"));
+    QTest::keyClick(page().release().buttonOf("leaf_tally"), Qt::Key_Space);
+    EXPECT_TRUE(isSettled("leaf_tally"));
+    ASSERT_EQ(file().releaseChecks.size(), 1U);
+    EXPECT_EQ(file().releaseChecks.front().who, sample.orrin);
+    press(ActionId::undo);
+    EXPECT_FALSE(isSettled("leaf_tally"));
+}
+
+TEST_F(ReleasePanelTest, aRowOfTheRecordLeadsToWhereItIsSeenTo) {
+    ASSERT_FALSE(isSettled("report_issued"));
+    QPushButton* button = page().release().buttonOf("nothing_running");
+    ASSERT_NE(button, nullptr);
+    QTest::keyClick(button, Qt::Key_Space);
+    EXPECT_EQ(job().page(), core::Page::bench);
+}
+
+TEST_F(ReleasePanelTest, nothingIsGivenBackBeforeTheSignOff) {
+    EXPECT_FALSE(page().release().giveBack().isEnabled());
+    explainAll();
+    EXPECT_FALSE(page().release().giveBack().isEnabled());
+    QTest::keyClick(page().release().buttonOf("sign_off"), Qt::Key_Space);
+    ASSERT_TRUE(page().release().giveBack().isEnabled());
+    FormBase& form = page().release().form();
+    type(form, QStringLiteral("Given to"), QStringLiteral("R. Hale"));
+    type(form, QStringLiteral("Its condition"), QStringLiteral("as in the report"));
+    QTest::keyClick(&page().release().giveBack(), Qt::Key_Space);
+    ASSERT_EQ(file().handBacks.size(), 1U);
+    EXPECT_EQ(file().handBacks.front().givenTo, "R. Hale");
+    EXPECT_EQ(file().moves.back().toPlace, "with R. Hale");
+}
+
+TEST_F(ReleasePanelTest, aReturnWithoutItsConditionIsNotNoted) {
+    explainAll();
+    QTest::keyClick(page().release().buttonOf("sign_off"), Qt::Key_Space);
+    QTest::keyClick(&page().release().giveBack(), Qt::Key_Space);
+    EXPECT_TRUE(file().handBacks.empty());
+    EXPECT_TRUE(window.notices().sentence().contains(QStringLiteral("condition")));
+}
+
+} // namespace
+} // namespace headcap::app

@@ -1,0 +1,84 @@
+#include "core/report/compose_proposal.h"
+
+#include <gtest/gtest.h>
+
+#include "tests/support/job_builder.h"
+
+namespace headcap::core {
+namespace {
+
+using tests::day;
+using tests::JobBuilder;
+
+class ComposeProposalTest : public testing::Test {
+protected:
+    ComposeProposalTest() {
+        b.file.workshop = Workshop{.id = b.ids.next<Workshop>(),
+                                   .name = "The Example Bindery",
+                                   .terms = "Payment within thirty days"};
+        Proposal& made = b.proposal();
+        made.aim = "safe to be read";
+        made.notIncluded = "a box";
+        made.taxPpm = 190'000;
+        made.deposit = Money{10'000, "EUR"};
+        made.insuredValue = Money{250'000, "EUR"};
+        made.readyOn = day(2031, 6, 1);
+        made.sentOn.reset();
+        proposal = made.id;
+        b.option(made, "Do nothing");
+        const ProposalOption option = b.option(made, "A: resew");
+        b.line(option, "resewing").price = Money{38'400, "EUR"};
+        b.file.lines.back().materialsCost = Money{1'250, "EUR"};
+        b.line(option, "guarding").price = Money{3'200, "EUR"};
+        b.file.lines.back().count = 4;
+    }
+    Document paper() { return composeProposal(b.file, b.file.proposals.front(), day(2031, 4, 2)); }
+    bool says(const std::string& words) {
+        return plainText(paper()).find(words) != std::string::npos;
+    }
+
+    JobBuilder b;
+    std::optional<Id<Proposal>> proposal;
+};
+
+TEST_F(ComposeProposalTest, standsOnTheLetterheadAndIsADraftUntilItIsSent) {
+    EXPECT_EQ(paper().letterhead.name, "The Example Bindery");
+    EXPECT_EQ(paper().title, "Proposal 1");
+    EXPECT_TRUE(paper().isDraft);
+    b.file.proposals.front().sentOn = day(2031, 4, 1);
+    EXPECT_FALSE(paper().isDraft);
+    EXPECT_EQ(paper().date, day(2031, 4, 1));
+}
+
+TEST_F(ComposeProposalTest, saysWhatItCostsWithItsTax) {
+    EXPECT_TRUE(says("384.00 EUR"));
+    EXPECT_TRUE(says("12.50 EUR"));
+    EXPECT_TRUE(says("428.50 EUR")); // 384.00 + 12.50 + 32.00
+    EXPECT_TRUE(says("81.42 EUR"));  // 19 % is 81.415
+    EXPECT_TRUE(says("509.92 EUR"));
+    EXPECT_TRUE(says("Guarding (4)"));
+}
+
+TEST_F(ComposeProposalTest, taxByLineStandsInItsColumn) {
+    b.file.proposals.front().taxPerLine = true;
+    EXPECT_TRUE(says("75.34 EUR")); // 19 % of 396.50 is 75.335
+    EXPECT_TRUE(says("6.08 EUR"));  // of 32.00
+    EXPECT_TRUE(says("rounded by line"));
+}
+
+TEST_F(ComposeProposalTest, offersDoingNothingAndSaysWhatCantBeUndone) {
+    EXPECT_TRUE(says("Do nothing"));
+    EXPECT_TRUE(says("Nothing is done to the book, and nothing charged."));
+    b.line(b.file.options.back(), "removing");
+    EXPECT_TRUE(says("By its nature: Removing earlier material"));
+}
+
+TEST_F(ComposeProposalTest, saysItsTerms) {
+    for (const char* words :
+         {"A box.", "100.00 EUR", "2500.00 EUR", "1 June 2031", "Payment within thirty days."}) {
+        EXPECT_TRUE(says(words)) << words;
+    }
+}
+
+} // namespace
+} // namespace headcap::core
