@@ -11,6 +11,7 @@
 #include "core/record/stores.h"
 #include "db/files/durable_file.h"
 #include "db/sqlite/errors.h"
+#include "db/sqlite/migrations.h"
 
 namespace headcap::db {
 namespace {
@@ -22,6 +23,7 @@ constexpr std::size_t kBeforeSchemaKept = 3;
 constexpr const char* kDaily = "workshop-";
 constexpr const char* kBeforeSchema = "before-schema-";
 constexpr std::size_t kStampLength = 18;
+constexpr std::int64_t kFirstWithJournal = 2;
 constexpr int kMostTries = 200;
 constexpr std::chrono::milliseconds kBetweenTries{25};
 
@@ -70,7 +72,7 @@ JournalHead checkAndSettle(const fs::path& file, CopyFor purpose) {
     }
     copy.run(purpose == CopyFor::keeping ? "PRAGMA journal_mode = DELETE"
                                          : "PRAGMA journal_mode = WAL");
-    return journalHead(copy);
+    return schemaVersionOf(copy) >= kFirstWithJournal ? journalHead(copy) : JournalHead{};
 }
 
 void removeWithCompanions(const fs::path& database) {
