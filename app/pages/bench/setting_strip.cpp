@@ -48,7 +48,8 @@ void SettingStrip::tick() {
     const auto& times = m_times;
     while (m_down->count() > static_cast<int>(times.size())) {
         QLayoutItem* last = m_down->takeAt(m_down->count() - 1);
-        delete last->widget();
+        last->widget()->hide();
+        last->widget()->deleteLater(); // it may be the one that was touched
         delete last;
     }
     while (m_down->count() < static_cast<int>(times.size())) {
@@ -57,7 +58,8 @@ void SettingStrip::tick() {
         m_down->addWidget(row);
         connect(&row->see(), &QPushButton::clicked, this, [this, at] {
             if (at < m_times.size()) {
-                Q_EMIT seen(m_times[at]);
+                const core::SettingTime time = m_times[at];
+                Q_EMIT seen(time);
             }
         });
     }

@@ -105,7 +105,11 @@ void StepDetails::show(const core::JobFile& file, const core::Step& step,
     addChecks(file, step);
     sheetDown->addWidget(m_checks);
     sheetDown->addStretch(1);
-    m_scroll->setWidget(sheet); // the old one goes
+    if (QWidget* old = m_scroll->takeWidget()) {
+        old->hide();
+        old->deleteLater(); // a check of it may be the one that was answered
+    }
+    m_scroll->setWidget(sheet);
 }
 
 // Those answered are facts; those open can be answered here.
