@@ -111,8 +111,9 @@ bool BenchPage::eventFilter(QObject* watched, QEvent* event) {
     if (event->type() == QEvent::KeyPress) {
         const QString text = static_cast<QKeyEvent*>(event)->text();
         if (!text.isEmpty() && (text.front().isLetterOrNumber() || text == u'#')) {
-            event->ignore();
+            event->accept(); // or else it goes up twice
             QCoreApplication::sendEvent(this, event);
+            event->accept();
             return true;
         }
     }

@@ -18,14 +18,14 @@
 
 namespace headcap::test {
 
-struct Run {
+struct Ran {
     int status = -1;
     std::string out{};
     std::string err{};
 };
 
 // `before` is done in the process that becomes the program; false ends it with status 99.
-inline Run runProgram(
+inline Ran runProgram(
     const std::filesystem::path& scratch, const std::vector<std::string>& words,
     const std::function<bool()>& before = [] { return true; }) {
     const auto out = scratch / "stdout";
@@ -53,7 +53,7 @@ inline Run runProgram(
 
 class ProgramTest : public WorkshopFixture {
 protected:
-    Run run(std::vector<std::string> words) {
+    Ran run(std::vector<std::string> words) {
         words.insert(words.begin(), {"--workshop", folder().string()});
         return runProgram(temp.path(), words);
     }

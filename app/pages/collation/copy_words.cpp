@@ -54,6 +54,9 @@ CopyWords::CopyWords(Session& session, QWidget* parent)
         label->setRunning();
         label->setTextInteractionFlags(Qt::TextSelectableByMouse);
     }
+    m_statement->setAccessibleName(tr("Statement of this copy"));
+    m_word->setAccessibleName(tr("What the owner must be told"));
+    m_notice->setAccessibleName(tr("When the owner was told"));
     m_take->setToolTip(tr("Writes statement, tally and how it was established from the findings; "
                           "it can be rewritten, and undone"));
     m_told->setToolTip(tr("Begins the notice with these words; how and to whom is said there"));

@@ -197,9 +197,11 @@ bool InferSheet::eventFilter(QObject* watched, QEvent* event) {
         }
         return true;
     }
-    // With nothing typed, undo is the window's: it takes the last leaf back.
-    const bool isUndo = event->type() == QEvent::ShortcutOverride &&
-                        static_cast<QKeyEvent*>(event)->matches(QKeySequence::Undo);
+    // With nothing typed, undo and redo are the window's: they take the last leaf back and forth.
+    const auto* key =
+        event->type() == QEvent::ShortcutOverride ? static_cast<QKeyEvent*>(event) : nullptr;
+    const bool isUndo =
+        key != nullptr && (key->matches(QKeySequence::Undo) || key->matches(QKeySequence::Redo));
     if (isUndo && std::ranges::all_of(
                       m_fields, [](const QLineEdit* field) { return field->text().isEmpty(); })) {
         event->ignore();

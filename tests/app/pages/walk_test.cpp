@@ -244,6 +244,7 @@ TEST_F(WalkPageTest, aBookWithoutAFormulaIsInferredFromWhatIsTyped) {
     press(ActionId::undo);
     EXPECT_EQ(sheet.inferred().leaves, 31U);
     press(ActionId::redo);
+    EXPECT_EQ(sheet.inferred().leaves, 32U);
     sheet.takeMakeUp().click();
     EXPECT_FALSE(sheet.isTyping());
     EXPECT_EQ(now().collations.front().formula, "A-D⁸");
