@@ -31,7 +31,12 @@ public:
     open(const std::filesystem::path& folder) override;
     [[nodiscard]] std::unique_ptr<core::OpenWorkshop>
     create(const std::filesystem::path& folder) override;
-    void restore(const std::filesystem::path& backup, const std::filesystem::path& folder) override;
+    bool restore(const std::filesystem::path& backup, const std::filesystem::path& folder,
+                 const core::Progress& progress) override;
+    [[nodiscard]] core::SalvageReport salvage(const std::filesystem::path& damaged,
+                                              const std::filesystem::path& folder,
+                                              const std::vector<std::filesystem::path>& backups,
+                                              const core::Progress& progress) override;
 
 private:
     const core::Clock& m_clock;

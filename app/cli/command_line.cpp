@@ -62,8 +62,10 @@ int runCommand(const Command& command, const QStringList& arguments, Surrounding
         printError(QString::fromStdString(failure.sentence));
         return static_cast<int>(failure.exit);
     } catch (const core::StoreError& error) {
-        printError(sentence(error));
-        return static_cast<int>(Exit::workshopUnusable);
+        const bool isDamage = error.code() == core::StoreError::Code::fileAltered ||
+                              error.code() == core::StoreError::Code::fileMissing;
+        printError(QStringLiteral("%1 (%2)").arg(sentence(error), QString::fromUtf8(error.what())));
+        return static_cast<int>(isDamage ? Exit::answerIsNo : Exit::workshopUnusable);
     }
 }
 

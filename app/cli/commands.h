@@ -18,5 +18,7 @@ namespace headcap::app::cli {
 [[nodiscard]] Command verifyCommand();
 [[nodiscard]] Command backupCommand();
 [[nodiscard]] Command restoreCommand();
+[[nodiscard]] Command salvageCommand();
+[[nodiscard]] Command mendFilesCommand();
 
 } // namespace headcap::app::cli

@@ -1,4 +1,6 @@
 // What keeps a workshop safe: verify, backup, restore.
+#include <algorithm>
+
 #include <nlohmann/json.hpp>
 
 #include "app/cli/commands.h"
@@ -25,11 +27,49 @@ nlohmann::json toJson(const core::VerifyReport& report) {
             {"findings", std::move(findings)}};
 }
 
+// A workshop so damaged that it can't be opened is a finding too.
+core::VerifyReport verified(const Call& call) {
+    try {
+        return call.openWorkshop()->stores().upkeep.verify(kUnwatched);
+    } catch (const core::StoreError& error) {
+        if (error.code() != core::StoreError::Code::truncated) {
+            throw;
+        }
+        return {.checked = {},
+                .findings = {{"database", std::nullopt,
+                              "The database can't be opened: " + std::string{error.what()} + "."}}};
+    }
+}
+
+bool isDamage(const core::VerifyFinding& finding) {
+    return finding.what == "database" || finding.what == "journal" || finding.what == "record";
+}
+
+bool isFileFault(const core::VerifyFinding& finding) {
+    return finding.what == "photograph" || finding.what == "attachment" || finding.what == "report";
+}
+
+// What can be done about it.
+std::vector<std::string> helpFor(const core::VerifyReport& report) {
+    std::vector<std::string> help;
+    const auto& found = report.findings;
+    if (std::any_of(found.begin(), found.end(), isDamage)) {
+        help.emplace_back("What can be saved goes to a new workshop, from the latest backup and "
+                          "the journal: headcap salvage DAMAGED NEWDIR");
+    }
+    if (std::any_of(found.begin(), found.end(), isFileFault)) {
+        help.emplace_back("Files are put back by their hash from a backup or any folder: headcap "
+                          "mend-files FROMDIR");
+    }
+    return help;
+}
+
 Exit verify(const Call& call) {
-    const auto workshop = call.openWorkshop();
-    const auto report = workshop->stores().upkeep.verify(kUnwatched);
+    const auto report = verified(call);
     if (call.wantsJson()) {
-        printLine(toJson(report).dump());
+        auto json = toJson(report);
+        json["help"] = helpFor(report);
+        printLine(json.dump());
     } else {
         for (const auto& [what, count] : report.checked) {
             printLine("checked  " + what + ": " + std::to_string(count));
@@ -39,6 +79,9 @@ Exit verify(const Call& call) {
         }
         printLine(report.isClean() ? "The workshop is sound."
                                    : std::to_string(report.findings.size()) + " found.");
+        for (const std::string& help : helpFor(report)) {
+            printLine(help);
+        }
     }
     return report.isClean() ? Exit::done : Exit::answerIsNo;
 }
@@ -63,8 +106,13 @@ Exit backup(const Call& call) {
 
 Exit restore(const Call& call) {
     const QStringList words = call.words();
-    call.surroundings().workshops.restore(words[0].toStdString(), words[1].toStdString());
-    printLine("Restored to " + words[1].toStdString() + ".");
+    (void)call.surroundings().workshops.restore(words[0].toStdString(), words[1].toStdString(),
+                                                kUnwatched);
+    if (call.wantsJson()) {
+        printLine(nlohmann::json{{"folder", words[1].toStdString()}}.dump());
+    } else {
+        printLine("Restored to " + words[1].toStdString() + ".");
+    }
     return Exit::done;
 }
 

@@ -64,8 +64,8 @@ QString sentence(const core::StoreError& error) {
     case Code::notAWorkshop:
         return tr("That is not a workshop; nothing in it was changed.");
     case Code::truncated:
-        return tr("The workshop's file is cut short or damaged; nothing was changed. Restore it "
-                  "from a backup.");
+        return tr("The workshop's file is cut short or damaged; nothing was changed. “headcap "
+                  "salvage” makes a new workshop of its latest backup and its journal.");
     case Code::newerProgram:
         return tr("This workshop was made by a newer Headcap; nothing was changed. Update the "
                   "program to open it.");

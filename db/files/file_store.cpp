@@ -49,6 +49,15 @@ core::Digest FolderFileStore::put(Shelf shelf, std::span<const std::byte> bytes,
     return digest;
 }
 
+bool FolderFileStore::putCopy(Shelf shelf, const core::Digest& digest, const fs::path& from,
+                              std::string_view suffix) {
+    const auto kept = find(shelf, digest);
+    const std::string hex = digest.hex();
+    const fs::path folder = folderFor(m_folder, shelf, hex);
+    makeFolder(folder);
+    return copyDurably(from, kept.value_or(folder / (hex + tidied(suffix))), digest).has_value();
+}
+
 std::optional<fs::path> FolderFileStore::find(Shelf shelf, const core::Digest& digest) const {
     const std::string hex = digest.hex();
     const fs::path folder = folderFor(m_folder, shelf, hex);

@@ -22,6 +22,11 @@ public:
     [[nodiscard]] bool has(Shelf shelf, const core::Digest& digest) const override;
     [[nodiscard]] std::filesystem::path cacheFolder() const override;
 
+    // The bytes of another file, over what is altered; false where they are not those of the
+    // digest.
+    [[nodiscard]] bool putCopy(Shelf shelf, const core::Digest& digest,
+                               const std::filesystem::path& from, std::string_view suffix);
+
     [[nodiscard]] std::optional<std::filesystem::path> find(Shelf shelf,
                                                             const core::Digest& digest) const;
 

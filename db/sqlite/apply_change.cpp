@@ -13,7 +13,6 @@ tl::unexpected<Refusal> refuse(Refusal::Code code, const core::RecordRef& ref,
     return tl::unexpected(Refusal{code, ref, std::move(detail)});
 }
 
-// Of what is permanent, only a step may be written again, and only to strike it.
 bool isStriking(const core::AnyRecord& before, const core::AnyRecord& after) {
     const auto* was = std::get_if<core::Step>(&before);
     const auto* is = std::get_if<core::Step>(&after);
@@ -43,9 +42,8 @@ tl::expected<Verdict, Refusal> judge(const Write& write, const std::optional<cor
     if (!found) {
         return refuse(Refusal::Code::missing, ref);
     }
-    const bool isPermanent = core::permanenceOf(ref.kind) == core::Permanence::permanent;
     if (write.what == Write::What::remove) {
-        if (isPermanent) {
+        if (core::permanenceOf(ref.kind) == core::Permanence::permanent) {
             return refuse(Refusal::Code::neverDeleted, ref);
         }
     } else if (found->record == write.record) {
@@ -57,14 +55,18 @@ tl::expected<Verdict, Refusal> judge(const Write& write, const std::optional<cor
                           " of the journal, and had been read at entry " +
                           std::to_string(write.read.sequence));
     }
-    if (write.what == Write::What::update && isPermanent &&
-        !isStriking(found->record, write.record)) {
+    if (write.what == Write::What::update && !mayBecome(found->record, write.record)) {
         return refuse(Refusal::Code::neverChanged, ref);
     }
     return Verdict::write;
 }
 
 } // namespace
+
+bool mayBecome(const core::AnyRecord& before, const core::AnyRecord& after) {
+    return core::permanenceOf(core::kindOf(before)) != core::Permanence::permanent ||
+           isStriking(before, after);
+}
 
 tl::expected<Applied, Refusal> applyChange(RecordedTransaction& transaction,
                                            const core::Change& change, core::Instant now) {

@@ -12,6 +12,10 @@ struct Applied {
     core::Revision revision{};
 };
 
+// Whether a record may be written again so: of what is permanent, only a step, and only to strike
+// it.
+[[nodiscard]] bool mayBecome(const core::AnyRecord& before, const core::AnyRecord& after);
+
 // Made again, a change that was made already is harmless: it gives the revision of its records.
 [[nodiscard]] tl::expected<Applied, core::Refusal>
 applyChange(RecordedTransaction& transaction, const core::Change& change, core::Instant now);

@@ -11,6 +11,7 @@
 #include "core/record/stores.h"
 #include "db/files/durable_file.h"
 #include "db/sqlite/errors.h"
+#include "db/sqlite/migrations.h"
 
 namespace headcap::db {
 namespace {
@@ -21,6 +22,8 @@ constexpr std::size_t kDailyKept = 10;
 constexpr std::size_t kBeforeSchemaKept = 3;
 constexpr const char* kDaily = "workshop-";
 constexpr const char* kBeforeSchema = "before-schema-";
+constexpr std::size_t kStampLength = 18;
+constexpr std::int64_t kFirstWithJournal = 2;
 constexpr int kMostTries = 200;
 constexpr std::chrono::milliseconds kBetweenTries{25};
 
@@ -69,7 +72,7 @@ JournalHead checkAndSettle(const fs::path& file, CopyFor purpose) {
     }
     copy.run(purpose == CopyFor::keeping ? "PRAGMA journal_mode = DELETE"
                                          : "PRAGMA journal_mode = WAL");
-    return journalHead(copy);
+    return schemaVersionOf(copy) >= kFirstWithJournal ? journalHead(copy) : JournalHead{};
 }
 
 void removeWithCompanions(const fs::path& database) {
@@ -86,6 +89,11 @@ std::string stamp(core::Instant now) {
     return text;
 }
 
+std::string stampOf(const fs::path& copy) {
+    const std::string name = copy.stem().string();
+    return name.size() < kStampLength ? name : name.substr(name.size() - kStampLength);
+}
+
 // The newest first.
 std::vector<fs::path> copiesIn(const fs::path& folder, const std::string& prefix) {
     std::vector<fs::path> copies;
@@ -100,8 +108,20 @@ std::vector<fs::path> copiesIn(const fs::path& folder, const std::string& prefix
     return copies;
 }
 
-void keepNewest(const fs::path& folder, const std::string& prefix, std::size_t count) {
-    const auto copies = copiesIn(folder, prefix);
+// The same, those last that bear a time to come: the clock was wrong when they were made, and they
+// would push out what is made after it was put right.
+std::vector<fs::path> copiesIn(const fs::path& folder, const std::string& prefix,
+                               core::Instant now) {
+    auto copies = copiesIn(folder, prefix);
+    const std::string tomorrow = stamp(now + std::chrono::hours{24});
+    std::stable_partition(copies.begin(), copies.end(),
+                          [&](const fs::path& copy) { return stampOf(copy) <= tomorrow; });
+    return copies;
+}
+
+void keepNewest(const fs::path& folder, const std::string& prefix, std::size_t count,
+                core::Instant now) {
+    const auto copies = copiesIn(folder, prefix, now);
     for (std::size_t i = count; i < copies.size(); ++i) {
         removeWithCompanions(copies[i]);
     }
@@ -130,23 +150,46 @@ std::string firstHash(Connection& connection) {
     return query.step() ? query.text(0) : std::string{};
 }
 
+std::vector<fs::path> insideBackups(const fs::path& workshop) {
+    auto copies = copiesIn(workshop / "backups", kDaily);
+    const auto others = copiesIn(workshop / "backups", kBeforeSchema);
+    copies.insert(copies.end(), others.begin(), others.end());
+    std::sort(copies.begin(), copies.end(),
+              [](const fs::path& a, const fs::path& b) { return stampOf(a) > stampOf(b); });
+    return copies;
+}
+
+std::optional<core::Instant> lastInsideBackup(const fs::path& workshop) {
+    const auto copies = insideBackups(workshop);
+    if (copies.empty()) {
+        return std::nullopt;
+    }
+    // "2031-03-05T091000Z" as "2031-03-05T09:10:00.000Z".
+    std::string text = stampOf(copies.front());
+    if (text.size() != kStampLength) {
+        return std::nullopt;
+    }
+    text.insert(13, ":").insert(16, ":").insert(19, ".000");
+    return core::instantFromIso(text);
+}
+
 void backUpBeforeMigration(Connection& from, const fs::path& workshop, core::Instant now) {
     const fs::path folder = workshop / "backups";
     makeFolder(folder);
     copyDatabase(from, folder / (kBeforeSchema + stamp(now) + ".sqlite"), CopyFor::keeping);
-    keepNewest(folder, kBeforeSchema, kBeforeSchemaKept);
+    keepNewest(folder, kBeforeSchema, kBeforeSchemaKept, now);
 }
 
 void backUpByRule(Connection& from, const fs::path& workshop, core::Instant now) {
     const fs::path folder = workshop / "backups";
-    const auto copies = copiesIn(folder, kDaily);
-    const std::string dayAgo = kDaily + stamp(now - std::chrono::hours{24}) + ".sqlite";
-    if (!copies.empty() && copies.front().filename().string() > dayAgo) {
+    const auto copies = copiesIn(folder, kDaily, now);
+    if (!copies.empty() && stampOf(copies.front()) > stamp(now - std::chrono::hours{24}) &&
+        stampOf(copies.front()) <= stamp(now + std::chrono::hours{24})) {
         return;
     }
     makeFolder(folder);
     copyDatabase(from, folder / (kDaily + stamp(now) + ".sqlite"), CopyFor::keeping);
-    keepNewest(folder, kDaily, kDailyKept);
+    keepNewest(folder, kDaily, kDailyKept, now);
 }
 
 } // namespace headcap::db

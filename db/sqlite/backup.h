@@ -7,7 +7,9 @@
 #pragma once
 
 #include <filesystem>
+#include <optional>
 #include <string>
+#include <vector>
 
 #include "core/values/time.h"
 #include "db/sqlite/connection.h"
@@ -26,6 +28,11 @@ JournalHead copyDatabase(Connection& from, const std::filesystem::path& to, Copy
 
 // The hash of the first entry, by which two copies of one workshop know each other.
 [[nodiscard]] std::string firstHash(Connection& connection);
+
+// The automatic copies of a workshop, of both kinds, the newest first.
+[[nodiscard]] std::vector<std::filesystem::path>
+insideBackups(const std::filesystem::path& workshop);
+[[nodiscard]] std::optional<core::Instant> lastInsideBackup(const std::filesystem::path& workshop);
 
 void backUpBeforeMigration(Connection& from, const std::filesystem::path& workshop,
                            core::Instant now);

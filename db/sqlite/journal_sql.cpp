@@ -92,10 +92,7 @@ JournalHead journalHead(Connection& connection) {
     return query.step() ? JournalHead{query.number(0), query.text(1)} : JournalHead{};
 }
 
-void appendEntry(Connection& connection, EntryRow& entry) {
-    const JournalHead head = journalHead(connection);
-    entry.sequence = head.sequence + 1;
-    entry.hash = hashOf(entry, head.hash);
+void insertEntry(Connection& connection, const EntryRow& entry) {
     Query add(connection, "INSERT INTO journal(sequence, at, who, kind, sentence, reverses, "
                           "schema_version, change_set, hash) VALUES(?, ?, ?, ?, ?, ?, ?, ?, ?)");
     add.with(entry.sequence).with(entry.at).withOptional(entry.who).with(entry.kind);
@@ -111,6 +108,13 @@ void appendEntry(Connection& connection, EntryRow& entry) {
         row.with(record.id).withOptional(record.before).withOptional(record.after);
         orThrow(row.tryWrite(), connection);
     }
+}
+
+void appendEntry(Connection& connection, EntryRow& entry) {
+    const JournalHead head = journalHead(connection);
+    entry.sequence = head.sequence + 1;
+    entry.hash = hashOf(entry, head.hash);
+    insertEntry(connection, entry);
 }
 
 tl::expected<std::vector<EntryRow::Record>, NotUtf8> recordRows(const TouchedRecords& touched) {

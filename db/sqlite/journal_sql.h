@@ -54,6 +54,8 @@ struct JournalHead {
 };
 [[nodiscard]] JournalHead journalHead(Connection& connection);
 
+// Writes an entry as it is. Within a write transaction.
+void insertEntry(Connection& connection, const EntryRow& entry);
 // Gives the entry its sequence and hash, and writes it. Within a write transaction.
 void appendEntry(Connection& connection, EntryRow& entry);
 

@@ -43,22 +43,10 @@ void take(Connection& connection, const Migration& step, core::Instant now) {
     {
         WriteTransaction transaction(connection);
         // Another window may have taken the step while we waited.
-        if (number(connection, "PRAGMA user_version") >= step.version) {
+        if (schemaVersionOf(connection) >= step.version) {
             transaction.rollBack();
         } else {
-            if (connection.tryRun(step.sql) != SQLITE_OK) {
-                fail(step, connection.message());
-            }
-            if (sqlite3_get_autocommit(connection.handle()) != 0) {
-                fail(step, "it ended its own transaction");
-            }
-            connection.run("PRAGMA user_version = " + std::to_string(step.version));
-            connection.run("PRAGMA application_id = " + std::to_string(kApplicationId));
-            if (const auto broken =
-                    number(connection, "SELECT count(*) FROM pragma_foreign_key_check");
-                broken > 0) {
-                fail(step, std::to_string(broken) + " records would name what is not there");
-            }
+            changeSchema(connection, step);
             noteInJournal(connection, step, now);
             transaction.commit();
         }
@@ -67,6 +55,25 @@ void take(Connection& connection, const Migration& step, core::Instant now) {
 }
 
 } // namespace
+
+std::int64_t schemaVersionOf(Connection& connection) {
+    return number(connection, "PRAGMA user_version");
+}
+
+void changeSchema(Connection& connection, const Migration& step) {
+    if (connection.tryRun(step.sql) != SQLITE_OK) {
+        fail(step, connection.message());
+    }
+    if (sqlite3_get_autocommit(connection.handle()) != 0) {
+        fail(step, "it ended its own transaction");
+    }
+    connection.run("PRAGMA user_version = " + std::to_string(step.version));
+    connection.run("PRAGMA application_id = " + std::to_string(kApplicationId));
+    if (const auto broken = number(connection, "SELECT count(*) FROM pragma_foreign_key_check");
+        broken > 0) {
+        fail(step, std::to_string(broken) + " records would name what is not there");
+    }
+}
 
 std::vector<Migration> migrationsFrom(std::span<const EmbeddedFile> files) {
     std::vector<Migration> steps;
@@ -90,7 +97,7 @@ int newestVersion(std::span<const Migration> steps) {
 
 void migrate(Connection& connection, std::span<const Migration> steps, core::Instant now,
              const std::function<void()>& before) {
-    const std::int64_t version = number(connection, "PRAGMA user_version");
+    const std::int64_t version = schemaVersionOf(connection);
     if (version >= newestVersion(steps)) {
         return;
     }

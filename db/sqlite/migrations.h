@@ -29,6 +29,12 @@ struct Migration {
 [[nodiscard]] const std::vector<Migration>& migrations();
 [[nodiscard]] int newestVersion(std::span<const Migration> steps);
 
+[[nodiscard]] std::int64_t schemaVersionOf(Connection& connection);
+
+// One step's change of schema and nothing else: within a write transaction, foreign keys off.
+// Throws StoreError migrationFailed.
+void changeSchema(Connection& connection, const Migration& step);
+
 // Brings the database to the newest version. `before` is called once, when there is a step to
 // take and there was a schema already. A step that fails leaves the database at the version
 // before it, and throws StoreError migrationFailed.

@@ -53,7 +53,7 @@ SqliteOpenWorkshop::SqliteOpenWorkshop(const fs::path& folder, const core::Clock
       m_records(m_kept,
                 std::make_unique<Connection>(folder / kDatabaseName, Access::read, m_connections)),
       m_jobs(m_readers), m_journal(m_kept), m_search(m_readers), m_files(folder),
-      m_upkeep(m_kept, m_files, folder) {
+      m_upkeep(m_kept, m_files, folder, settings) {
     if (settings.makesBackups) {
         m_background = std::thread([this, now = clock.now()] { keepHouse(now); });
     }

@@ -4,7 +4,9 @@
 
 #include <sqlite3.h>
 
+#include "db/files/journal_note.h"
 #include "db/sqlite/errors.h"
+#include "db/sqlite/migrations.h"
 #include "db/sqlite/record_sql.h"
 #include "db/sqlite/search_sql.h"
 
@@ -13,12 +15,6 @@ namespace {
 
 using core::RecordRef;
 using core::Refusal;
-
-std::int64_t userVersion(Connection& connection) {
-    Query query(connection, "PRAGMA user_version");
-    query.step();
-    return query.number(0);
-}
 
 // The row was not written: why, in the terms of a refusal. Failures of the disk are thrown.
 Refusal refusalFor(int code, const std::string& message, const core::AnyRecord& record) {
@@ -40,15 +36,6 @@ Refusal refusalFor(int code, const std::string& message, const core::AnyRecord& 
     }
 }
 
-// The records a record names, those of any kind among them.
-std::vector<RecordRef> namedBy(const core::AnyRecord& record) {
-    auto refs = core::referencesOf(record);
-    if (const auto* attachment = std::get_if<core::Attachment>(&record)) {
-        refs.push_back(attachment->subject);
-    }
-    return refs;
-}
-
 std::string wordsFor(core::RecordKind kind) {
     std::string words{core::nameOf(kind)};
     std::replace(words.begin(), words.end(), '_', ' ');
@@ -56,6 +43,14 @@ std::string wordsFor(core::RecordKind kind) {
 }
 
 } // namespace
+
+std::vector<RecordRef> namedBy(const core::AnyRecord& record) {
+    auto refs = core::referencesOf(record);
+    if (const auto* attachment = std::get_if<core::Attachment>(&record)) {
+        refs.push_back(attachment->subject);
+    }
+    return refs;
+}
 
 std::string countOf(core::RecordKind kind, std::int64_t count) {
     std::string words = wordsFor(kind);
@@ -101,7 +96,7 @@ void reopenAndSay(Connection& connection, const UnknownOutcome& unknown) {
 
 RecordedTransaction::RecordedTransaction(Connection& connection, int schemaVersion)
     : m_transaction(connection), m_session(connection), m_schemaVersion(schemaVersion) {
-    if (userVersion(connection) != schemaVersion) {
+    if (schemaVersionOf(connection) != schemaVersion) {
         throw core::StoreError(core::StoreError::Code::newerProgram,
                                "another program has changed this workshop's schema since it was "
                                "opened");
@@ -196,6 +191,7 @@ tl::expected<EntryRow, Refusal> RecordedTransaction::commit(const EntryHead& hea
         }
         throw;
     }
+    noteJournal(connection().file().parent_path(), {entry.sequence, entry.hash});
     return entry;
 }
 

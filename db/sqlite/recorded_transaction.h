@@ -68,6 +68,9 @@ private:
     TouchedRecords m_touched{};
 };
 
+// The records a record names, those of any kind among them.
+[[nodiscard]] std::vector<core::RecordRef> namedBy(const core::AnyRecord& record);
+
 // "2 steps", "1 ledger entry".
 [[nodiscard]] std::string countOf(core::RecordKind kind, std::int64_t count);
 

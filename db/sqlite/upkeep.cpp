@@ -1,9 +1,13 @@
 #include "db/sqlite/upkeep.h"
 
+#include <algorithm>
+#include <iterator>
+
 #include "db/files/durable_file.h"
 #include "db/files/shelves.h"
 #include "db/sqlite/backup.h"
 #include "db/sqlite/folder_check.h"
+#include "db/sqlite/kept_files.h"
 #include "db/sqlite/search_sql.h"
 #include "db/sqlite/verify.h"
 #include "db/sqlite/write_transaction.h"
@@ -20,6 +24,22 @@ bool isWithin(const fs::path& inner, const fs::path& outer) {
     return !relative.empty() && *relative.begin() != "..";
 }
 
+constexpr std::string_view kLastOutside = "last_outside_backup";
+constexpr std::string_view kOutsideFolder = "outside_backup_folder";
+
+std::optional<std::string> meta(Connection& connection, std::string_view name) {
+    Query query(connection, "SELECT value FROM meta WHERE name = ?");
+    return query.with(name).step() ? std::optional{query.text(0)} : std::nullopt;
+}
+
+// The backup in a folder. Between the two renames that put a new one in its place there is none
+// of that name, and the one before it holds.
+fs::path databaseIn(const fs::path& backup) {
+    const fs::path usual = backup / kBackupName;
+    const fs::path previous = backup / (std::string{"previous-"} + kBackupName);
+    return fs::exists(usual) || !fs::exists(previous) ? usual : previous;
+}
+
 // A folder for backups holds the backup of one workshop, and is none itself.
 void checkBackupFolder(const fs::path& folder, const fs::path& workshop, Connection& reader) {
     if (isWithin(folder, workshop)) {
@@ -29,8 +49,8 @@ void checkBackupFolder(const fs::path& folder, const fs::path& workshop, Connect
     if (fs::exists(folder / kDatabaseName)) {
         throw StoreError(StoreError::Code::ioFailed, folder.string() + " is itself a workshop");
     }
-    if (fs::exists(folder / kBackupName)) {
-        Connection other(folder / kBackupName, Access::read, {});
+    if (fs::exists(databaseIn(folder))) {
+        Connection other(databaseIn(folder), Access::read, {});
         if (firstHash(other) != firstHash(reader)) {
             throw StoreError(StoreError::Code::ioFailed,
                              folder.string() + " holds the backup of another workshop");
@@ -83,27 +103,54 @@ core::BackupReport SqliteUpkeep::backup(const fs::path& folder, const core::Prog
                          "all was backed up but for " + std::to_string(files.altered.size()) +
                              " files that are not what was kept: " + files.altered.front());
     }
-    noteOutsideBackup();
+    noteOutsideBackup(whole);
     return {whole, files.copied, files.alreadyThere, files.bytes};
 }
 
-void SqliteUpkeep::noteOutsideBackup() {
+void SqliteUpkeep::noteOutsideBackup(const fs::path& folder) {
     const std::string now = core::isoText(m_kept.clock.now());
     m_kept.writer.run([&](Connection& connection) {
         WriteTransaction transaction(connection);
-        {
-            Query note(connection, "INSERT INTO meta(name, value) VALUES('last_outside_backup', ?) "
-                                   "ON CONFLICT(name) DO UPDATE SET value = excluded.value");
-            note.with(now).step();
+        for (const auto& [name, value] :
+             {std::pair{kLastOutside, now}, std::pair{kOutsideFolder, folder.string()}}) {
+            Query note(connection, "INSERT INTO meta(name, value) VALUES(?, ?) ON CONFLICT(name) "
+                                   "DO UPDATE SET value = excluded.value");
+            note.with(name).with(std::string_view{value}).step();
         }
         transaction.commit();
     });
 }
 
 std::optional<core::Instant> SqliteUpkeep::lastOutsideBackup() const {
-    const auto reader = m_kept.readers.lend();
-    Query query(*reader, "SELECT value FROM meta WHERE name = 'last_outside_backup'");
-    return query.step() ? core::instantFromIso(query.text(0)) : std::nullopt;
+    const auto noted = meta(*m_kept.readers.lend(), kLastOutside);
+    return noted ? core::instantFromIso(*noted) : std::nullopt;
+}
+
+std::optional<fs::path> SqliteUpkeep::outsideFolder() const {
+    const auto noted = meta(*m_kept.readers.lend(), kOutsideFolder);
+    return noted ? std::optional<fs::path>{*noted} : std::nullopt;
+}
+
+std::optional<core::Instant> SqliteUpkeep::lastInsideBackup() const {
+    return db::lastInsideBackup(m_folder);
+}
+
+bool SqliteUpkeep::restore(const fs::path& backup, const fs::path& folder,
+                           const core::Progress& progress) {
+    return restoreWorkshop(backup, folder, m_settings, progress);
+}
+
+core::MendReport SqliteUpkeep::mendFiles(const fs::path& from, const core::Progress& progress) {
+    std::vector<FileFault> faults;
+    {
+        const auto reader = m_kept.readers.lend();
+        for (const auto kind : {core::RecordKind::photograph, core::RecordKind::attachment,
+                                core::RecordKind::issuedReport}) {
+            auto some = faultyFiles(*reader, m_files, kind, [] {});
+            std::move(some.begin(), some.end(), std::back_inserter(faults));
+        }
+    }
+    return mendFaults(std::move(faults), m_files, from, progress);
 }
 
 void SqliteUpkeep::rebuildSearch() {
@@ -114,18 +161,27 @@ void SqliteUpkeep::rebuildSearch() {
     });
 }
 
-void restoreWorkshop(const fs::path& backup, const fs::path& folder,
-                     const WorkshopSettings& settings) {
-    if (!fs::exists(backup / kBackupName)) {
+bool restoreWorkshop(const fs::path& backup, const fs::path& folder,
+                     const WorkshopSettings& settings, const core::Progress& progress) {
+    const fs::path database = databaseIn(backup);
+    if (!fs::exists(database)) {
         throw StoreError(StoreError::Code::missing,
                          "there is no " + std::string{kBackupName} + " in " + backup.string());
     }
     const fs::path whole = fs::absolute(folder);
     checkCanCreate(whole, settings);
     makeFolder(whole);
-    const ShelfCopy files = copyShelves(backup, whole, [](std::int64_t) { return true; });
+    const auto total = static_cast<std::int64_t>(filesOnShelves(backup).size());
+    const ShelfCopy files = copyShelves(
+        backup, whole, [&](std::int64_t done) { return progress(done, std::max(done, total)); });
+    if (files.wasStopped) {
+        for (const std::string_view shelf : kShelfFolders) {
+            fs::remove_all(whole / shelf);
+        }
+        return false;
+    }
     {
-        Connection from(backup / kBackupName, Access::read, {});
+        Connection from(database, Access::read, {});
         copyDatabase(from, whole / kDatabaseName, CopyFor::working);
     }
     if (!files.altered.empty()) {
@@ -133,6 +189,7 @@ void restoreWorkshop(const fs::path& backup, const fs::path& folder,
                          "all was restored but for " + std::to_string(files.altered.size()) +
                              " files that are damaged in the backup: " + files.altered.front());
     }
+    return true;
 }
 
 } // namespace headcap::db

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/record/stores.h"
+#include "core/record/safe_keeping.h"
 #include "db/files/file_store.h"
 #include "db/sqlite/record_store.h"
 #include "db/workshop.h"
@@ -11,29 +11,39 @@ namespace headcap::db {
 // backup by mistake.
 inline constexpr const char* kBackupName = "backup.sqlite";
 
-class SqliteUpkeep final : public core::Upkeep {
+class SqliteUpkeep final : public core::Upkeep, public core::SafeKeeping {
 public:
-    SqliteUpkeep(Kept& kept, const FolderFileStore& files, std::filesystem::path folder)
-        : m_kept(kept), m_files(files), m_folder(std::move(folder)) {}
+    SqliteUpkeep(Kept& kept, FolderFileStore& files, std::filesystem::path folder,
+                 WorkshopSettings settings)
+        : m_kept(kept), m_files(files), m_folder(std::move(folder)),
+          m_settings(std::move(settings)) {}
 
     [[nodiscard]] core::VerifyReport verify(const core::Progress& progress) const override;
     core::BackupReport backup(const std::filesystem::path& folder,
                               const core::Progress& progress) override;
     [[nodiscard]] std::optional<core::Instant> lastOutsideBackup() const override;
+    [[nodiscard]] std::optional<core::Instant> lastInsideBackup() const override;
+    [[nodiscard]] std::optional<std::filesystem::path> outsideFolder() const override;
+    bool restore(const std::filesystem::path& backup, const std::filesystem::path& folder,
+                 const core::Progress& progress) override;
+    core::MendReport mendFiles(const std::filesystem::path& from,
+                               const core::Progress& progress) override;
     void rebuildSearch() override;
     [[nodiscard]] std::filesystem::path folder() const override { return m_folder; }
 
 private:
-    void noteOutsideBackup();
+    void noteOutsideBackup(const std::filesystem::path& folder);
 
     Kept& m_kept;
-    const FolderFileStore& m_files;
+    FolderFileStore& m_files;
     std::filesystem::path m_folder;
+    WorkshopSettings m_settings;
 };
 
 // A new workshop from a backup, every file checked against its name. What is damaged in the backup
 // is left out, and named in the StoreError fileAltered that is thrown when all else is there.
-void restoreWorkshop(const std::filesystem::path& backup, const std::filesystem::path& folder,
-                     const WorkshopSettings& settings);
+// False: stopped, and nothing is there.
+bool restoreWorkshop(const std::filesystem::path& backup, const std::filesystem::path& folder,
+                     const WorkshopSettings& settings, const core::Progress& progress);
 
 } // namespace headcap::db

@@ -5,9 +5,10 @@
 #include <sqlite3.h>
 
 #include "core/materials/ledger_laws.h"
-#include "db/files/durable_file.h"
+#include "db/files/journal_note.h"
 #include "db/sqlite/errors.h"
 #include "db/sqlite/journal_sql.h"
+#include "db/sqlite/kept_files.h"
 #include "db/sqlite/record_sql.h"
 #include "db/sqlite/search_sql.h"
 #include "db/sqlite/write_transaction.h"
@@ -119,6 +120,14 @@ private:
             expected = sequences.number(0) + 1;
             checkedOne();
         }
+        const auto noted = notedJournal(m_connection.file().parent_path());
+        if (noted && noted->sequence >= expected) {
+            find("journal", std::nullopt,
+                 "The journal ends at entry " + std::to_string(expected - 1) + ", and entry " +
+                     std::to_string(noted->sequence) +
+                     " was written: what was committed last is lost (the WAL beside the database "
+                     "was removed, or an older copy put in its place).");
+        }
         Query loose(m_connection, "SELECT DISTINCT sequence FROM journal_record WHERE sequence NOT "
                                   "IN (SELECT sequence FROM journal)");
         while (loose.step()) {
@@ -209,27 +218,9 @@ private:
     }
 
     void files(RecordKind kind) {
-        const auto shelf = kind == RecordKind::photograph   ? core::FileStore::Shelf::photograph
-                           : kind == RecordKind::attachment ? core::FileStore::Shelf::attachment
-                                                            : core::FileStore::Shelf::report;
-        Query query(m_connection,
-                    "SELECT t.\"id\", t.digest, t.file_name, t.bytes, job.number FROM " +
-                        sqlName(core::nameOf(kind)) +
-                        " t LEFT JOIN job ON job.id = t.job ORDER BY t.digest");
-        while (query.step()) {
-            checkedOne();
-            const auto id = core::Uuid::fromText(query.text(0));
-            const auto digest = core::Digest::fromHex(query.text(1));
-            const auto ref = id ? std::optional{RecordRef{kind, *id}} : std::nullopt;
-            const std::string what = "The " + words(core::nameOf(kind)) + " \"" + query.text(2) +
-                                     "\"" +
-                                     (query.isNull(4) ? std::string{} : " of job " + query.text(4));
-            const auto path = digest ? m_files.find(shelf, *digest) : std::nullopt;
-            if (!path) {
-                find(partName(kind), ref, what + " is missing.");
-            } else if (digestOfFile(*path) != *digest) {
-                find(partName(kind), ref, what + " is not what was kept.");
-            }
+        for (FileFault& fault :
+             faultyFiles(m_connection, m_files, kind, [this] { checkedOne(); })) {
+            m_report.findings.push_back(std::move(fault.finding));
         }
     }
 
@@ -264,10 +255,6 @@ private:
         std::string text{name};
         std::replace(text.begin(), text.end(), '_', ' ');
         return text;
-    }
-
-    static std::string partName(RecordKind kind) {
-        return kind == RecordKind::issuedReport ? "report" : std::string{core::nameOf(kind)};
     }
 
     Connection& m_connection;

@@ -1,6 +1,7 @@
 #include "db/workshop.h"
 
 #include "db/sqlite/open_workshop.h"
+#include "db/sqlite/salvage.h"
 
 namespace headcap::db {
 
@@ -15,9 +16,16 @@ std::unique_ptr<core::OpenWorkshop> SqliteWorkshops::create(const std::filesyste
     return createWorkshop(folder, m_clock, m_settings, migrations());
 }
 
-void SqliteWorkshops::restore(const std::filesystem::path& backup,
-                              const std::filesystem::path& folder) {
-    restoreWorkshop(backup, folder, m_settings);
+bool SqliteWorkshops::restore(const std::filesystem::path& backup,
+                              const std::filesystem::path& folder, const core::Progress& progress) {
+    return restoreWorkshop(backup, folder, m_settings, progress);
+}
+
+core::SalvageReport SqliteWorkshops::salvage(const std::filesystem::path& damaged,
+                                             const std::filesystem::path& folder,
+                                             const std::vector<std::filesystem::path>& backups,
+                                             const core::Progress& progress) {
+    return salvageWorkshop(damaged, folder, backups, m_clock, m_settings, progress);
 }
 
 } // namespace headcap::db

@@ -199,7 +199,7 @@ TEST_F(UpkeepTest, backsUpWhatIsLackingAndRestoresAll) {
     EXPECT_EQ(second.filesCopied, 1);
     EXPECT_EQ(second.filesAlreadyThere, 3);
 
-    workshops.restore(backup, temp.path() / "restored");
+    EXPECT_TRUE(workshops.restore(backup, temp.path() / "restored", kGoOn));
     const auto restored = workshops.open(temp.path() / "restored");
     EXPECT_TRUE(restored->stores().upkeep.verify(kGoOn).isClean());
     EXPECT_EQ(restored->stores().journal.head(), journal().head());
@@ -237,11 +237,11 @@ TEST_F(UpkeepTest, saysWhatCouldNotBeBackedUpOrRestored) {
             test::writeBytes(kept.path(), "damaged");
         }
     }
-    EXPECT_THROW(workshops.restore(backup, temp.path() / "restored"), StoreError);
+    EXPECT_THROW(workshops.restore(backup, temp.path() / "restored", kGoOn), StoreError);
     const auto restored = workshops.open(temp.path() / "restored");
     EXPECT_EQ(restored->stores().upkeep.verify(kGoOn).findings.size(), 1U);
-    EXPECT_THROW(workshops.restore(temp.path() / "nowhere", temp.path() / "x"), StoreError);
-    EXPECT_THROW(workshops.restore(backup, folder()), StoreError);
+    EXPECT_THROW(workshops.restore(temp.path() / "nowhere", temp.path() / "x", kGoOn), StoreError);
+    EXPECT_THROW(workshops.restore(backup, folder(), kGoOn), StoreError);
 }
 
 TEST_F(UpkeepTest, makesACopyADayAndKeepsTen) {

@@ -60,6 +60,19 @@ std::optional<RecordRef> DayOfWork::next() {
     }
 }
 
+std::optional<RecordRef> DayOfWork::addOnly() {
+    switch (std::uniform_int_distribution{0, 3}(m_chance)) {
+    case 0:
+        return importPhotograph();
+    case 1:
+        return mixLot();
+    case 2:
+        return noteFinding();
+    default:
+        return logStep();
+    }
+}
+
 std::optional<RecordRef> DayOfWork::must(const Change& change, RecordRef ref) {
     Change mine = change;
     mine.who = m_bench.person;

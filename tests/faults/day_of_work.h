@@ -34,6 +34,9 @@ public:
     // Nothing where the work was a backup, an undo or the like.
     std::optional<core::RecordRef> next();
 
+    // The same without reports, whose numbers another window would take, and without undo.
+    std::optional<core::RecordRef> addOnly();
+
 private:
     std::optional<core::RecordRef> logStep();
     std::optional<core::RecordRef> importPhotograph();

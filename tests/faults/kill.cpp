@@ -1,5 +1,5 @@
 // A process that works in a workshop is killed at random moments: all it reported as saved is
-// there, and the workshop is sound. Also while it restores a backup and while it changes the
+// there, and the workshop is sound. Also while it backs up, restores, salvages and changes the
 // schema: there is a whole workshop afterwards, or the one that was.
 #include <chrono>
 #include <cstdio>
@@ -129,13 +129,65 @@ std::size_t killWork(FaultProgram& program, Scene& scene) {
     return refs.size();
 }
 
+// A backup cut off leaves the one before it, or itself: a whole workshop comes of either.
+void killBackup(FaultProgram& program, Scene& scene, const fs::path& target) {
+    {
+        auto workshops = scene.workshops();
+        core::IdSource ids(scene.clock);
+        const auto open = workshops.open(scene.folder);
+        DayOfWork work(open->stores(), ids, scene.clock, *benchOf(open->stores()), scene.chance());
+        for (int i = 0; i < 3; ++i) {
+            (void)work.next();
+        }
+        (void)open->stores().upkeep.backup(scene.backup, kGoOn);
+        for (int i = 0; i < 3; ++i) {
+            (void)work.next();
+        }
+    }
+    killed(
+        [&](int) {
+            auto workshops = scene.workshops();
+            const auto open = workshops.open(scene.folder);
+            for (;;) {
+                (void)open->stores().upkeep.backup(scene.backup, kGoOn);
+            }
+        },
+        some(scene, 150));
+    auto workshops = scene.workshops();
+    (void)workshops.restore(scene.backup, target, kGoOn);
+    const auto open = workshops.open(target);
+    if (const std::string found = findings(open->stores()); !found.empty()) {
+        program.lost("soundness of a backup that was cut off:\n" + found);
+    }
+    fs::remove_all(target);
+}
+
+// A salvaging cut off leaves the damaged workshop as it was, and can be begun again.
+void killSalvage(FaultProgram& program, Scene& scene, const fs::path& target) {
+    killed([&](int) { (void)scene.workshops().salvage(scene.folder, target, {}, kGoOn); },
+           some(scene, 150));
+    if (!fs::exists(target / "workshop.sqlite")) {
+        fs::remove_all(target);
+        if (!scene.workshops().salvage(scene.folder, target, {}, kGoOn).isWhole()) {
+            program.lost("something, in a second salvaging of a sound workshop");
+        }
+    }
+    auto workshops = scene.workshops();
+    const auto open = workshops.open(target);
+    if (const std::string found = findings(open->stores()); !found.empty()) {
+        program.lost("soundness of what was salvaged:\n" + found);
+    }
+    fs::remove_all(target);
+}
+
 void killRestore(FaultProgram& program, Scene& scene, const fs::path& target) {
     if (!fs::exists(scene.backup / "backup.sqlite")) {
         auto workshops = scene.workshops();
         const auto open = workshops.open(scene.folder);
         (void)open->stores().upkeep.backup(scene.backup, kGoOn);
     }
-    killed([&](int) { scene.workshops().restore(scene.backup, target); }, some(scene, 60));
+    killed([&](int) { (void)scene.workshops().restore(scene.backup, target, kGoOn); },
+           some(scene, 60));
     if (fs::exists(target / "workshop.sqlite")) {
         auto workshops = scene.workshops();
         const auto open = workshops.open(target);
@@ -183,7 +235,11 @@ int main(int argc, char** argv) {
     std::size_t acknowledged = 0;
     for (int i = 0; i < program.rounds(); ++i) {
         try {
-            if (i % 12 == 5) {
+            if (i % 12 == 2) {
+                killBackup(program, scene, temp.path() / "restored");
+            } else if (i % 12 == 8) {
+                killSalvage(program, scene, temp.path() / "salvaged");
+            } else if (i % 12 == 5) {
                 killRestore(program, scene, temp.path() / "restored");
             } else if (i % 12 == 11) {
                 killMigration(program, scene, temp.path() / "moved");
