@@ -18,14 +18,14 @@
 
 namespace headcap::test {
 
-struct Ran {
+struct Said {
     int status = -1;
     std::string out{};
     std::string err{};
 };
 
 // `before` is done in the process that becomes the program; false ends it with status 99.
-inline Ran runProgram(
+inline Said runProgram(
     const std::filesystem::path& scratch, const std::vector<std::string>& words,
     const std::function<bool()>& before = [] { return true; }) {
     const auto out = scratch / "stdout";
@@ -53,7 +53,7 @@ inline Ran runProgram(
 
 class ProgramTest : public WorkshopFixture {
 protected:
-    Ran run(std::vector<std::string> words) {
+    Said run(std::vector<std::string> words) {
         words.insert(words.begin(), {"--workshop", folder().string()});
         return runProgram(temp.path(), words);
     }

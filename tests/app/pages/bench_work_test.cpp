@@ -234,7 +234,9 @@ TEST_F(BenchWorkTest, aMorningOfTenStepsIsLoggedByKeysAlone) {
         pass(core::Minutes{20});
     }
     ASSERT_EQ(file().steps.size(), before + 7);
+    page().log().setFocus();
     press(ActionId::addRecord);
+    ASSERT_TRUE(page().form().isVisible());
     FormBase& form = page().form().fields().form();
     type(form, QStringLiteral("Technique"), QStringLiteral("Pressing"));
     type(form, QStringLiteral("Where"), QStringLiteral("text block"));
