@@ -21,16 +21,20 @@ MixEditor::MixEditor(Session& session, QWidget* parent)
       m_name(new Label(Face::heading)), m_source(new Label(Face::small, Ink::quiet)),
       m_method(new Label(Face::body)), m_caution(new Label(Face::smallStrong, Ink::must)),
       m_book(new QPushButton(tr("Book the mix"))),
-      m_own(new QPushButton(tr("Keep as a recipe of our own"))) {
+      m_own(new QPushButton(tr("Keep as a recipe of our own"))),
+      m_remove(new QPushButton(tr("Remove this recipe"))) {
     for (Label* label : {m_source, m_method, m_caution}) {
         label->setRunning();
     }
     m_book->setToolTip(tr("Takes the parts from their lots and puts the mix on the shelf"));
     m_own->setProperty(kQuietButton, true);
     m_own->setToolTip(tr("With the amounts as they stand here; to be changed at will"));
+    m_remove->setProperty(kQuietButton, true);
+    m_remove->setToolTip(tr("Lots mixed by it keep what they say; undo brings it back"));
     auto* ways = new QHBoxLayout;
     ways->addWidget(m_book);
     ways->addWidget(m_own);
+    ways->addWidget(m_remove);
     ways->addStretch(1);
     m_down->setContentsMargins(0, 0, 0, 0);
     m_down->setSpacing(kGap);
@@ -43,6 +47,7 @@ MixEditor::MixEditor(Session& session, QWidget* parent)
     m_down->addStretch(1);
     connect(m_book, &QPushButton::clicked, this, &MixEditor::book);
     connect(m_own, &QPushButton::clicked, this, &MixEditor::keepAsOwn);
+    connect(m_remove, &QPushButton::clicked, this, &MixEditor::removeOwn);
 }
 
 void MixEditor::show(const core::RecipeCard& recipe, const core::Shelf& shelf) {
@@ -61,6 +66,7 @@ void MixEditor::show(const core::RecipeCard& recipe, const core::Shelf& shelf) {
     m_caution->setText(fromCore(recipe.caution));
     m_method->setVisible(!recipe.method.empty());
     m_caution->setVisible(!recipe.caution.empty());
+    m_remove->setVisible(recipe.isOwn);
     build();
 }
 
@@ -87,6 +93,8 @@ void MixEditor::build() {
         m_until->accept(fromCore(core::isoText(
             core::Day{std::chrono::sys_days{today} + std::chrono::days{m_recipe.keepsDays}})));
     }
+    m_called = &m_form->line(tr("Recipe's name"), tr("under which it is kept as our own"), true);
+    m_called->accept(fromCore(m_recipe.name));
     m_down->insertWidget(5, m_form);
 }
 
@@ -236,6 +244,7 @@ void MixEditor::book() {
 core::RecipeCard MixEditor::asTyped() {
     const ReadingContext context{.today = m_session.clock().today()};
     core::RecipeCard card = m_scaled;
+    card.name = toCore(m_called->text().trimmed());
     card.yields = valueOf<core::Amount>(*m_yield, context);
     for (std::size_t i = 0; i < m_parts.size(); ++i) {
         if (const auto amount = valueOf<core::Amount>(*m_parts[i].amount, context)) {
@@ -245,7 +254,32 @@ core::RecipeCard MixEditor::asTyped() {
     return card;
 }
 
+void MixEditor::removeOwn() {
+    const auto id = core::Uuid::fromText(m_recipe.key);
+    const auto recipe =
+        id ? core::find(m_session.records(), core::Id<core::Recipe>{*id}) : std::nullopt;
+    if (!recipe) {
+        return;
+    }
+    core::Change change{.sentence =
+                            toCore(tr("Recipe removed: %1").arg(fromCore(recipe->record.name))),
+                        .who = m_session.person()};
+    for (const auto& part :
+         core::allWith(m_session.records(), &core::RecipePart::recipe, recipe->record.id)) {
+        change.remove(part.record, part.revision);
+    }
+    change.remove(recipe->record, recipe->revision);
+    const QString done = fromCore(change.sentence);
+    if (m_session.apply(std::move(change))) {
+        m_session.say({Notice::Kind::done, done, true});
+    }
+}
+
 void MixEditor::keepAsOwn() {
+    if (m_called->text().trimmed().isEmpty()) {
+        m_called->setError(tr("Give it a name first."));
+        return;
+    }
     core::OwnRecipe own = core::ownCopy(asTyped(), m_shelf, m_session.ids());
     core::Change change{.sentence = toCore(tr("Recipe kept: %1").arg(fromCore(own.recipe.name))),
                         .who = m_session.person()};

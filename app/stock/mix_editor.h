@@ -45,6 +45,7 @@ private:
     void scale();
     void book();
     void keepAsOwn();
+    void removeOwn();
     [[nodiscard]] QString standingOf(const QString& text, const core::RecipeCardPart& part) const;
     [[nodiscard]] const core::Lot* lotOf(const QString& text) const;
     // Why a lot can't be used without a reason; empty: it can.
@@ -66,9 +67,11 @@ private:
     FieldRow* m_number = nullptr;
     FieldRow* m_keptAt = nullptr;
     FieldRow* m_until = nullptr;
+    FieldRow* m_called = nullptr;
     std::vector<PartRows> m_parts;
     QPushButton* m_book;
     QPushButton* m_own;
+    QPushButton* m_remove;
 };
 
 } // namespace headcap::app

@@ -126,6 +126,33 @@ TEST_F(MixingViewTest, whatIsTypedStaysWhereItCannotBeBooked) {
     EXPECT_EQ(field(QStringLiteral("from lot"))->text(), QStringLiteral("no such lot"));
 }
 
+TEST_F(MixingViewTest, aRecipeIsKeptAsOurOwnWithItsAmountsAndRemovedAgain) {
+    QObject::connect(&session, &Session::changed, &view, [this] { view.refresh(); });
+    const auto press = [this](const char* words) {
+        for (QPushButton* button : view.editor().findChildren<QPushButton*>()) {
+            if (button->text() == QString::fromUtf8(words) && button->isVisible()) {
+                QTest::mouseClick(button, Qt::LeftButton);
+                return true;
+            }
+        }
+        return false;
+    };
+    EXPECT_FALSE(press("Remove this recipe"));
+    write(field(QStringLiteral("wheat starch")), "60 g");
+    write(field(QStringLiteral("Recipe's name")), "Stiff paste");
+    ASSERT_TRUE(press("Keep as a recipe of our own"));
+    const auto own = core::all<core::Recipe>(sample.store);
+    ASSERT_EQ(own.size(), 1U);
+    EXPECT_EQ(own.front().record.name, "Stiff paste");
+    const auto parts = core::all<core::RecipePart>(sample.store);
+    ASSERT_EQ(parts.size(), 2U);
+    EXPECT_EQ(parts.front().record.amount, Amount::of(Mass::grams(60)));
+    view.list().select(own.front().record.id.uuid());
+    ASSERT_TRUE(press("Remove this recipe"));
+    EXPECT_TRUE(core::all<core::Recipe>(sample.store).empty());
+    EXPECT_TRUE(core::all<core::RecipePart>(sample.store).empty());
+}
+
 TEST_F(MixingViewTest, theCalculatorAnswersWhileItIsTyped) {
     auto* calculator = view.findChild<StrengthCalculator*>();
     auto& rows = calculator->form().rows();
