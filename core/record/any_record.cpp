@@ -161,16 +161,25 @@ nlohmann::json toJson(const AnyRecord& record) {
     return object;
 }
 
+namespace {
+
+// Nothing, but for a proposal's line: it was for one of what it is done to.
+std::int64_t youngerNumber(RecordKind kind, std::string_view column) {
+    return kind == RecordKind::proposalLine && column == "count" ? 1 : 0;
+}
+
+} // namespace
+
 tl::expected<AnyRecord, DecodeError> recordFrom(RecordKind kind, const nlohmann::json& object) {
     const auto& columns = columnsOf(kind);
     std::vector<ColumnValue> values(columns.size());
     for (std::size_t i = 0; i < columns.size(); ++i) {
         const auto member = object.find(columns[i].name);
         if (member == object.end()) {
-            // A column younger than the entry: text was empty, a number nothing.
+            // A column younger than the entry: what the change of schema gave to the rows.
             if (!columns[i].mayBeNull) {
-                values[i] =
-                    columns[i].isText ? ColumnValue{std::string{}} : ColumnValue{std::int64_t{0}};
+                values[i] = columns[i].isText ? ColumnValue{std::string{}}
+                                              : ColumnValue{youngerNumber(kind, columns[i].name)};
             }
         } else if (member->is_number_integer()) {
             values[i] = member->get<std::int64_t>();
