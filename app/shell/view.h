@@ -12,7 +12,18 @@
 
 namespace headcap::app {
 
-enum class ViewId { worklist, job, materials, find, newJob, keys, workshop, mixing, cutting, stock };
+enum class ViewId {
+    worklist,
+    job,
+    materials,
+    find,
+    newJob,
+    keys,
+    workshop,
+    mixing,
+    cutting,
+    stock
+};
 
 struct Destination {
     ViewId view = ViewId::worklist;
