@@ -38,7 +38,6 @@ void GatheringView::setPictures(std::vector<core::PicturedGathering> pictures) {
     const auto chosen = !looked.empty() && named != m_pictures.end() ? named
                         : open != m_pictures.end()                   ? open
                                                                      : m_pictures.begin();
-    setVisible(!m_pictures.empty());
     updateGeometry();
     setCurrent(static_cast<std::size_t>(chosen - m_pictures.begin()));
 }

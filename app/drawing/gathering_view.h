@@ -18,6 +18,7 @@ public:
     // Stays at the gathering that was looked at, where it is still there; else at the first that
     // is not whole.
     void setPictures(std::vector<core::PicturedGathering> pictures);
+    [[nodiscard]] bool isEmpty() const { return m_pictures.empty(); }
     [[nodiscard]] std::size_t current() const { return m_current; }
     void setCurrent(std::size_t index);
 

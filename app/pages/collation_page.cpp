@@ -135,12 +135,14 @@ void CollationPage::buildWalk() {
     connect(begin, &QAction::triggered, this, [this] {
         if (edits().save()) {
             m_walk->go();
+        }
+    });
+    connect(m_walk, &WalkSection::walking, this, [this](bool isWalking) {
+        showGatherings();
+        if (isWalking) {
             reveal(m_walk);
         }
     });
-    // The gathering is drawn in the walk while there is one.
-    connect(m_walk, &WalkSection::walking, m_gatherings,
-            [this](bool isWalking) { m_gatherings->setVisible(!isWalking); });
 }
 
 void CollationPage::buildCollation() {
@@ -252,6 +254,12 @@ void CollationPage::showVolume() {
     showReading(collation);
     m_walk->show(*m_file, volume(), collation);
     m_copyWords->show(*m_file, copyOf(*m_file, volume(), collation), collation);
+    showGatherings();
+}
+
+// The gathering is drawn in the walk while there is one.
+void CollationPage::showGatherings() {
+    m_gatherings->setVisible(!m_walk->isWalking() && !m_gatherings->isEmpty());
 }
 
 void CollationPage::showReading(const core::Collation& collation) {

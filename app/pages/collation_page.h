@@ -38,6 +38,7 @@ private:
     void showVolumes();
     void showVolume();
     void showReading(const core::Collation& collation);
+    void showGatherings();
     [[nodiscard]] std::optional<core::Id<core::Item>> volume() const;
 
     QComboBox* m_volumes;

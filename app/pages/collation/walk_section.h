@@ -25,6 +25,7 @@ public:
     void show(const core::JobFile& file, const std::optional<core::Id<core::Item>>& part,
               const core::Collation& collation);
     using QWidget::show;
+    [[nodiscard]] bool isWalking() const { return m_isWalking; }
     // Begins, or takes up where one stands, and goes there; without a make-up, by typing what
     // the leaves bear.
     void go();

@@ -1,5 +1,6 @@
 // A book of three hundred leaves gone through by keys alone: broken off, taken up again, and the
 // statement that comes of it.
+#include "app/drawing/gathering_view.h"
 #include "app/pages/collation/walk_section.h"
 
 #include <set>
@@ -67,6 +68,20 @@ TEST_F(WalkPageTest, aKeyALeafAndAKeyForTheRestOfTheGathering) {
     EXPECT_EQ(entries[0].scope, core::WalkScope::leaf);
     EXPECT_EQ(entries[1].scope, core::WalkScope::gathering);
     EXPECT_EQ(entries[1].place, "A2");
+}
+
+// The leaf in front has the page: the drawing of the whole book comes back when the walk is left.
+TEST_F(WalkPageTest, theWholeBookGivesWayWhileItIsGoneThrough) {
+    auto* whole = page().findChild<GatheringView*>();
+    ASSERT_NE(whole, nullptr);
+    EXPECT_TRUE(whole->isVisibleTo(&page()));
+    begin();
+    EXPECT_FALSE(whole->isVisibleTo(&page()));
+    key(Qt::Key_Space);
+    EXPECT_FALSE(whole->isVisibleTo(&page()));
+    key(Qt::Key_Escape);
+    EXPECT_FALSE(walker().isWalking());
+    EXPECT_TRUE(whole->isVisibleTo(&page()));
 }
 
 TEST(WalkKeys, giveNoKeyTwice) {
