@@ -2,11 +2,11 @@
 
 #include <map>
 
-#include <QScrollArea>
 #include <QVBoxLayout>
 
 #include "app/look/grid.h"
 #include "app/look/label.h"
+#include "app/look/scrolled_page.h"
 #include "app/shell/lot_movements.h"
 #include "app/stock/lot_whereabouts.h"
 #include "app/stock/ways_on.h"
@@ -66,14 +66,8 @@ MaterialsView::MaterialsView(Session& session, QWidget* parent)
 }
 
 void MaterialsView::layOut() {
-    auto* sheet = new QWidget;
-    sheet->setMaximumWidth(1280);
-    auto* down = new QVBoxLayout(sheet);
-    down->setContentsMargins(15 * kGrid, 8 * kGrid, 15 * kGrid, kSection);
-    down->setSpacing(0);
-    down->addWidget(new Label(Face::title, Ink::ink, title()));
-    down->addWidget(new Label(Face::small, Ink::quiet,
-                              tr("What is on the shelf, how much is left, and where it went.")));
+    auto* down = scrolledPage(
+        this, title(), tr("What is on the shelf, how much is left, and where it went."), 1280);
     down->addSpacing(kGap);
     down->addWidget(new WaysOn(*this, {{ActionId::mixing, ViewId::mixing},
                                        {ActionId::cutting, ViewId::cutting},
@@ -85,14 +79,6 @@ void MaterialsView::layOut() {
         down->addWidget(section);
     }
     down->addStretch(1);
-    auto* scroll = new QScrollArea;
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setWidgetResizable(true);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    scroll->setWidget(sheet);
-    auto* whole = new QVBoxLayout(this);
-    whole->setContentsMargins(0, 0, 0, 0);
-    whole->addWidget(scroll);
 }
 
 RowWords MaterialsView::lotWords(const core::Lot& lot) const {

@@ -3,12 +3,12 @@
 #include <QKeyEvent>
 #include <QLineEdit>
 #include <QPushButton>
-#include <QScrollArea>
 #include <QVBoxLayout>
 
 #include "app/form/record_choices.h"
 #include "app/look/grid.h"
 #include "app/look/label.h"
+#include "app/look/scrolled_page.h"
 #include "app/session/words.h"
 #include "core/custody/job_states.h"
 #include "core/record/job_file.h"
@@ -19,14 +19,8 @@ NewJobView::NewJobView(Session& session, QWidget* parent)
     : View(parent), m_session(session), m_owner(new RecordForm<core::Owner>(session, tr("Owner"))),
       m_book(new RecordForm<core::Item>(session, tr("Book"))),
       m_job(new RecordForm<core::Job>(session, tr("Job"))) {
-    auto* sheet = new QWidget;
-    sheet->setMaximumWidth(1000);
-    auto* down = new QVBoxLayout(sheet);
-    down->setContentsMargins(15 * kGrid, 8 * kGrid, 15 * kGrid, kSection);
-    down->setSpacing(0);
-    down->addWidget(new Label(Face::title, Ink::ink, title()));
-    down->addWidget(new Label(Face::small, Ink::quiet,
-                              tr("Only what is known now. Everything can be said later.")));
+    auto* down = scrolledPage(this, title(),
+                              tr("Only what is known now. Everything can be said later."), 1000);
     buildForms(*down);
     auto* take = new QPushButton(tr("Take it in"));
     take->setDefault(true);
@@ -35,15 +29,6 @@ NewJobView::NewJobView(Session& session, QWidget* parent)
     down->addSpacing(kSection);
     down->addWidget(take, 0, Qt::AlignLeft);
     down->addStretch(1);
-
-    auto* scroll = new QScrollArea;
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setWidgetResizable(true);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    scroll->setWidget(sheet);
-    auto* whole = new QVBoxLayout(this);
-    whole->setContentsMargins(0, 0, 0, 0);
-    whole->addWidget(scroll);
     startAnew();
 }
 

@@ -3,11 +3,11 @@
 #include <map>
 
 #include <QPushButton>
-#include <QScrollArea>
 #include <QVBoxLayout>
 
 #include "app/look/grid.h"
 #include "app/look/label.h"
+#include "app/look/scrolled_page.h"
 #include "app/look/style.h"
 #include "app/pages/proposal/tax_row.h"
 #include "app/session/actions.h"
@@ -23,33 +23,15 @@ WorkshopView::WorkshopView(Session& session, QWidget* parent)
            tr("Everybody who works here: each step, move and change carries a name.")},
           tr("Person"))) {
     buildForms();
-    auto* sheet = new QWidget;
-    sheet->setMaximumWidth(1120);
-    auto* down = new QVBoxLayout(sheet);
-    down->setContentsMargins(15 * kGrid, 8 * kGrid, 15 * kGrid, kSection);
-    down->setSpacing(0);
-    down->addWidget(new Label(Face::title, Ink::ink, title()));
-    down->addWidget(new Label(Face::small, Ink::quiet,
-                              tr("As letters and reports name it, and who works here.")));
-    down->addSpacing(kSection);
-    down->addWidget(new Label(Face::heading, Ink::ink, tr("The workshop")));
-    down->addWidget(new HairRule);
-    down->addSpacing(kGap);
+    auto* down = scrolledPage(this, title(),
+                              tr("As letters and reports name it, and who works here."), 1120);
+    addHeading(*down, tr("The workshop"));
     down->addWidget(m_workshop);
     down->addSpacing(kSection);
     down->addWidget(m_people);
     down->addSpacing(kSection);
     addFolder(*down);
     down->addStretch(1);
-
-    auto* scroll = new QScrollArea;
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setWidgetResizable(true);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    scroll->setWidget(sheet);
-    auto* whole = new QVBoxLayout(this);
-    whole->setContentsMargins(0, 0, 0, 0);
-    whole->addWidget(scroll);
 }
 
 void WorkshopView::addFolder(QVBoxLayout& down) {

@@ -6,11 +6,11 @@
 #include "app/form/ruled_list.h"
 #include "app/look/grid.h"
 #include "app/look/label.h"
+#include "app/look/scrolled_page.h"
 #include "app/session/session.h"
 #include "app/session/words.h"
 #include "app/stock/mix_editor.h"
 #include "app/stock/plain_form.h"
-#include "app/stock/scrolled_page.h"
 #include "app/stock/strength_calculator.h"
 #include "app/stock/titration_form.h"
 

@@ -7,10 +7,10 @@
 #include "app/form/ruled_table.h"
 #include "app/look/grid.h"
 #include "app/look/label.h"
+#include "app/look/scrolled_page.h"
 #include "app/stock/fit_height.h"
 #include "app/stock/label_chooser.h"
 #include "app/stock/plain_form.h"
-#include "app/stock/scrolled_page.h"
 #include "app/stock/stock_rows.h"
 
 namespace headcap::app {

@@ -6,12 +6,12 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QRegularExpression>
-#include <QScrollArea>
 #include <QVBoxLayout>
 
 #include "app/form/record_choices.h"
 #include "app/look/grid.h"
 #include "app/look/label.h"
+#include "app/look/scrolled_page.h"
 #include "app/look/style.h"
 #include "app/pages/bench/step_words.h"
 #include "app/pages/job_page.h"
@@ -41,14 +41,7 @@ ReleasePanel::ReleasePanel(Session& session, QWidget* parent)
     m_down->addWidget(m_standing);
     m_down->addWidget(m_return);
     m_down->addStretch();
-    auto* scroll = new QScrollArea;
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setWidgetResizable(true);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    scroll->setWidget(sheet);
-    auto* whole = new QVBoxLayout(this);
-    whole->setContentsMargins(0, 0, 0, 0);
-    whole->addWidget(scroll);
+    scrollIn(this, sheet);
 }
 
 void ReleasePanel::buildForm() {

@@ -1,4 +1,4 @@
-#include "app/stock/scrolled_page.h"
+#include "app/look/scrolled_page.h"
 
 #include <QScrollArea>
 #include <QVBoxLayout>
@@ -8,14 +8,7 @@
 
 namespace headcap::app {
 
-QVBoxLayout* scrolledPage(QWidget* view, const QString& title, const QString& purpose, int widest) {
-    auto* sheet = new QWidget;
-    sheet->setMaximumWidth(widest);
-    auto* down = new QVBoxLayout(sheet);
-    down->setContentsMargins(15 * kGrid, 8 * kGrid, 15 * kGrid, kSection);
-    down->setSpacing(0);
-    down->addWidget(new Label(Face::title, Ink::ink, title));
-    down->addWidget(new Label(Face::small, Ink::quiet, purpose));
+void scrollIn(QWidget* view, QWidget* sheet) {
     auto* scroll = new QScrollArea;
     scroll->setFrameShape(QFrame::NoFrame);
     scroll->setWidgetResizable(true);
@@ -24,6 +17,17 @@ QVBoxLayout* scrolledPage(QWidget* view, const QString& title, const QString& pu
     auto* whole = new QVBoxLayout(view);
     whole->setContentsMargins(0, 0, 0, 0);
     whole->addWidget(scroll);
+}
+
+QVBoxLayout* scrolledPage(QWidget* view, const QString& title, const QString& purpose, int widest) {
+    auto* sheet = new QWidget;
+    sheet->setMaximumWidth(widest);
+    auto* down = new QVBoxLayout(sheet);
+    down->setContentsMargins(15 * kGrid, 8 * kGrid, 15 * kGrid, kSection);
+    down->setSpacing(0);
+    down->addWidget(new Label(Face::title, Ink::ink, title));
+    down->addWidget(new Label(Face::small, Ink::quiet, purpose));
+    scrollIn(view, sheet);
     return down;
 }
 

@@ -11,6 +11,8 @@ namespace headcap::app {
 
 [[nodiscard]] QVBoxLayout* scrolledPage(QWidget* view, const QString& title, const QString& purpose,
                                         int widest = 1280);
+// The view is its sheet, scrolled where it is taller.
+void scrollIn(QWidget* view, QWidget* sheet);
 // A heading with its hair rule.
 void addHeading(QVBoxLayout& down, const QString& words);
 
