@@ -27,6 +27,10 @@ enum class ActionId {
     cutting,
     stockList,
     workshop,
+    backups,
+    backUp,
+    backUpElsewhere,
+    restoreBackup,
     otherWorkshop,
     allJobs,
     toBook,
@@ -56,7 +60,7 @@ enum class ActionId {
 };
 
 // Where an action works. Keys of the same place, or of everywhere, may not be the same.
-enum class Place { everywhere, worklist, job, list };
+enum class Place { everywhere, worklist, job, list, backups };
 
 struct ActionEntry {
     ActionId id;

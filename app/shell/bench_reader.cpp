@@ -21,18 +21,22 @@ QString tr(const char* text) {
 
 } // namespace
 
-void BenchReader::refresh() {
-    m_session.guarded([this] {
-        m_shelf = core::loadShelf(m_session.records());
-        m_people.clear();
-        for (const auto& one : core::all<core::Person>(m_session.records())) {
-            m_people.push_back(one.record);
-        }
-    });
+core::LineContext BenchReader::context() const {
+    static const core::Shelf kNothing;
+    if (!m_shelf) {
+        m_session.guarded([this] {
+            m_people.clear();
+            for (const auto& one : core::all<core::Person>(m_session.records())) {
+                m_people.push_back(one.record);
+            }
+            m_shelf = core::shelfInBrief(m_session.records());
+        });
+    }
+    return {m_shelf ? *m_shelf : kNothing, m_people};
 }
 
 std::vector<LineChip> BenchReader::read(const QString& line) const {
-    const core::LineContext context{m_shelf, m_people};
+    const core::LineContext context = this->context();
     const core::StepLine said = core::readStepLine(toCore(line), context);
     std::vector<LineChip> chips;
     if (!said.technique.empty()) {
@@ -42,16 +46,17 @@ std::vector<LineChip> BenchReader::read(const QString& line) const {
         chips.push_back({tr("place"), fromCore(said.place)});
     }
     for (const core::LineUse& use : said.uses) {
-        const core::Lot* lot = use.lot ? m_shelf.lot(*use.lot) : nullptr;
+        const core::Lot* lot = use.lot ? context.shelf.lot(*use.lot) : nullptr;
         QString text = lot != nullptr
-                           ? fromCore(core::lotName(*lot, m_shelf.material(lot->material)))
+                           ? fromCore(core::lotName(*lot, context.shelf.material(lot->material)))
                            : fromCore(use.material);
         if (use.amount) {
             text += QLatin1Char(' ') + fromCore(core::toText(*use.amount));
         }
         chips.push_back(
             {lot != nullptr ? tr("lot") : tr("material, no lot"), text, lot == nullptr});
-        const core::Material* kind = lot == nullptr ? nullptr : m_shelf.material(lot->material);
+        const core::Material* kind =
+            lot == nullptr ? nullptr : context.shelf.material(lot->material);
         if (kind != nullptr) {
             core::MaterialUse meant{.id = core::Id<core::MaterialUse>{lot->id.uuid()},
                                     .job = core::Id<core::Job>{lot->id.uuid()},
@@ -111,7 +116,7 @@ std::vector<LineOffer> BenchReader::offers(const QString& upToCursor,
     for (const core::ProposalLine* line : core::openLines(file)) {
         awaited.push_back(line->technique);
     }
-    const core::LineContext context{m_shelf, m_people};
+    const core::LineContext context = this->context();
     const std::string line = toCore(upToCursor);
     std::vector<LineOffer> offers;
     for (const auto& one : core::completionsOf(line, context, awaited, kOffered)) {
@@ -123,7 +128,7 @@ std::vector<LineOffer> BenchReader::offers(const QString& upToCursor,
 
 std::optional<BenchLine::Scanned> BenchReader::scanned(const QString& before, const QString& word,
                                                        const QString& after) const {
-    const core::Lot* lot = core::lotOnLabel(toCore(word.trimmed()), m_shelf);
+    const core::Lot* lot = core::lotOnLabel(toCore(word.trimmed()), context().shelf);
     if (lot == nullptr) {
         return std::nullopt;
     }
@@ -135,7 +140,7 @@ std::optional<BenchLine::Scanned> BenchReader::scanned(const QString& before, co
 }
 
 bool BenchReader::log(const QString& line, const core::Id<core::Job>& job) {
-    const core::LineContext context{m_shelf, m_people};
+    const core::LineContext context = this->context();
     const core::StepLine said = core::readStepLine(toCore(line), context);
     const auto who = said.person ? said.person : m_session.person();
     if (!who) {
@@ -145,7 +150,7 @@ bool BenchReader::log(const QString& line, const core::Id<core::Job>& job) {
     }
     const auto step =
         core::stepFrom(said, job, *who, m_session.clock().now(), context, m_session.ids());
-    auto change = core::logStep(step, m_shelf, m_session.ids());
+    auto change = core::logStep(step, context.shelf, m_session.ids());
     if (!change) {
         m_session.say({Notice::Kind::refused, sentence(change.error())});
         return false;

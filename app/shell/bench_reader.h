@@ -3,15 +3,16 @@
 
 #include "app/session/session.h"
 #include "app/shell/bench_line.h"
-#include "core/materials/shelf.h"
+#include "core/materials/ledger_in_brief.h"
+#include "core/treatment/step_line.h"
 
 namespace headcap::app {
 
 class BenchReader {
 public:
     explicit BenchReader(Session& session) : m_session(session) {}
-    // Lots and people as they are now.
-    void refresh();
+    // Lots and people are read anew when the next line is.
+    void refresh() { m_shelf.reset(); }
     [[nodiscard]] std::vector<LineChip> read(const QString& line) const;
     // What the last words of the line may become; what the job's approved lines wait for first.
     [[nodiscard]] std::vector<LineOffer> offers(const QString& upToCursor,
@@ -23,9 +24,11 @@ public:
     bool log(const QString& line, const core::Id<core::Job>& job);
 
 private:
+    [[nodiscard]] core::LineContext context() const;
+
     Session& m_session;
-    core::Shelf m_shelf;
-    std::vector<core::Person> m_people;
+    mutable std::shared_ptr<const core::Shelf> m_shelf{}; // null: to be read
+    mutable std::vector<core::Person> m_people{};
 };
 
 } // namespace headcap::app

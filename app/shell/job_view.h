@@ -50,6 +50,8 @@ private:
     void layOut();
     void addKeys();
     void connectParts();
+    bool read(const core::Id<core::Job>& job); // false: not there, and a notice has said why
+    void showAround();
     void loadPage();
     void foldMargin(bool isFolded);
     [[nodiscard]] JobPage* pageOf(core::Page page);

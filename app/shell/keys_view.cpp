@@ -23,6 +23,8 @@ QString headingOf(Place place) {
         return KeysView::tr("In a job");
     case Place::list:
         return KeysView::tr("In a list");
+    case Place::backups:
+        return KeysView::tr("On the page of backups");
     }
     return {};
 }
@@ -95,6 +97,7 @@ KeysView::KeysView(QWidget* parent) : View(parent) {
     addGroup(*right, Place::job);
     addGroup(*right, Place::worklist);
     addGroup(*right, Place::list);
+    addGroup(*right, Place::backups);
     right->addStretch(1);
     across->addLayout(left, 1);
     across->addLayout(right, 1);

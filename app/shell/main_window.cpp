@@ -65,7 +65,8 @@ void MainWindow::addKeys() {
             m_session.say({Notice::Kind::done, tr("Nothing here is for print; the report is.")});
         }
     });
-    on(ActionId::otherWorkshop, [this] { leaveWorkshop(); });
+    on(ActionId::backups, [this] { go({ViewId::backups}); });
+    on(ActionId::otherWorkshop, [this] { leaveWorkshop({}); });
     on(ActionId::quit, [this] { close(); });
     on(ActionId::choosePerson,
        [this] { popUpPeople(m_session, *current(), [this] { go({ViewId::workshop}); }); });
@@ -83,7 +84,7 @@ View* MainWindow::viewOf(ViewId id) {
             View* view = entry.make(m_session);
             m_made[id] = view;
             m_views->addWidget(view);
-            connect(view, &View::otherWorkshopAsked, this, [this] { leaveWorkshop(); });
+            connect(view, &View::otherWorkshopAsked, this, &MainWindow::leaveWorkshop);
             connect(view, &View::goAsked, this,
                     [this](const Destination& destination) { go(destination); });
             return view;
@@ -152,9 +153,9 @@ void MainWindow::closeEvent(QCloseEvent* event) {
     QWidget::closeEvent(event);
 }
 
-void MainWindow::leaveWorkshop() {
+void MainWindow::leaveWorkshop(const QString& folder) {
     if (close()) {
-        Q_EMIT otherWorkshopAsked();
+        Q_EMIT otherWorkshopAsked(folder);
     }
 }
 

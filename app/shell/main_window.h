@@ -30,8 +30,9 @@ public:
 Q_SIGNALS:
     // The person has chosen another tone or size of text.
     void lookChanged();
-    // The window has saved and closed; another workshop is wanted.
-    void otherWorkshopAsked();
+    // The window has saved and closed; the workshop of that folder is wanted, or one to be asked
+    // for.
+    void otherWorkshopAsked(const QString& folder);
 
 protected:
     void closeEvent(QCloseEvent* event) override;
@@ -40,7 +41,7 @@ private:
     void addKeys();
     [[nodiscard]] View* viewOf(ViewId id);
     bool open(const Destination& destination);
-    void leaveWorkshop();
+    void leaveWorkshop(const QString& folder);
     void changeText(int byPercent);
     void turnTone();
 

@@ -20,6 +20,7 @@ enum class ViewId {
     newJob,
     keys,
     workshop,
+    backups,
     mixing,
     cutting,
     stock
@@ -50,7 +51,8 @@ public:
 
 Q_SIGNALS:
     void goAsked(const headcap::app::Destination& destination);
-    void otherWorkshopAsked();
+    // Empty: the person is asked which.
+    void otherWorkshopAsked(const QString& folder);
 };
 
 } // namespace headcap::app

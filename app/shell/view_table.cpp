@@ -1,5 +1,6 @@
 #include "app/shell/view_table.h"
 
+#include "app/keeping/backup_view.h"
 #include "app/shell/find_view.h"
 #include "app/shell/job_view.h"
 #include "app/shell/keys_view.h"
@@ -34,6 +35,7 @@ const std::vector<ViewEntry>& viewTable() {
         entry<MaterialsView>(ViewId::materials), entry<KeysView>(ViewId::keys),
         entry<WorkshopView>(ViewId::workshop),   entry<MixingView>(ViewId::mixing),
         entry<CuttingView>(ViewId::cutting),     entry<StockView>(ViewId::stock),
+        entry<BackupView>(ViewId::backups),
     };
     return kTable;
 }

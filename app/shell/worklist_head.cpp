@@ -29,7 +29,8 @@ WorklistHead::WorklistHead(Session& session, QWidget* parent)
       m_find(new QLineEdit), m_newJob(new QPushButton(wordsOf(ActionId::newJob))),
       m_person(quietButton({}, tipOf(ActionId::choosePerson))),
       m_materials(quietButton(wordsOf(ActionId::materials), tipOf(ActionId::materials))),
-      m_all(quietButton(wordsOf(ActionId::allJobs), tipOf(ActionId::allJobs))) {
+      m_all(quietButton(wordsOf(ActionId::allJobs), tipOf(ActionId::allJobs))),
+      m_backup(quietButton({}, tipOf(ActionId::backups))) {
     m_find->setProperty(kBoxed, true);
     m_find->setAccessibleName(tr("Find"));
     m_find->setPlaceholderText(tr("Find a book, a step, a lot, a leaf …"));
@@ -39,11 +40,13 @@ WorklistHead::WorklistHead(Session& session, QWidget* parent)
     m_find->installEventFilter(this);
     m_newJob->setToolTip(tipOf(ActionId::newJob));
     layOut();
+    setBackup({});
 
     connect(m_newJob, &QPushButton::clicked, this, [this] { Q_EMIT goAsked({ViewId::newJob}); });
     connect(m_materials, &QPushButton::clicked, this,
             [this] { Q_EMIT goAsked({ViewId::materials}); });
     connect(m_all, &QPushButton::clicked, this, &WorklistHead::tableTurned);
+    connect(m_backup, &QPushButton::clicked, this, [this] { Q_EMIT goAsked({ViewId::backups}); });
     connect(m_person, &QPushButton::clicked, this, [this] {
         popUpPeople(m_session, *m_person, [this] { Q_EMIT goAsked({ViewId::workshop}); });
     });
@@ -72,6 +75,17 @@ void WorklistHead::layOut() {
     down->setSpacing(kGrid);
     down->addLayout(above);
     down->addLayout(below);
+    auto* line = new QHBoxLayout;
+    line->setContentsMargins(-kGap, 0, 0, 0); // its words stand below the others
+    line->addWidget(m_backup);
+    line->addStretch();
+    down->addLayout(line);
+}
+
+void WorklistHead::setBackup(const QString& words) {
+    m_backup->setText(words.isEmpty() ? QString{} : tr("%1 …").arg(words));
+    m_backup->setAccessibleName(words.isEmpty() ? wordsOf(ActionId::backups) : words);
+    m_backup->setVisible(!words.isEmpty());
 }
 
 void WorklistHead::setInTheHouse(int jobs) {

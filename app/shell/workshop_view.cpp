@@ -38,9 +38,14 @@ void WorkshopView::addFolder(QVBoxLayout& down) {
     auto* other = new QPushButton(wordsOf(ActionId::otherWorkshop) + QStringLiteral(" …"));
     other->setProperty(kQuietButton, true);
     other->setToolTip(tipOf(ActionId::otherWorkshop));
-    connect(other, &QPushButton::clicked, this, &View::otherWorkshopAsked);
+    connect(other, &QPushButton::clicked, this, [this] { Q_EMIT otherWorkshopAsked({}); });
+    auto* backups = new QPushButton(wordsOf(ActionId::backups));
+    backups->setProperty(kQuietButton, true);
+    backups->setToolTip(tipOf(ActionId::backups));
+    connect(backups, &QPushButton::clicked, this, [this] { Q_EMIT goAsked({ViewId::backups}); });
     auto* head = new QHBoxLayout;
     head->addWidget(new Label(Face::heading, Ink::ink, tr("Where it lies")), 1);
+    head->addWidget(backups);
     head->addWidget(other);
     auto* folder = new Label(Face::body, Ink::ink,
                              QString::fromStdString(m_session.stores().upkeep.folder().string()));

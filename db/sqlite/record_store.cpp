@@ -6,7 +6,7 @@
 namespace headcap::db {
 
 SqliteRecordStore::SqliteRecordStore(Kept& kept, std::unique_ptr<Connection> watch)
-    : m_kept(kept), m_watch(std::move(watch)) {}
+    : m_kept(kept), m_shelf(kept.readers), m_watch(std::move(watch)) {}
 
 std::optional<core::Found> SqliteRecordStore::find(const core::RecordRef& ref) const {
     return findRecord(*m_kept.readers.lend(), ref);
@@ -33,6 +33,16 @@ tl::expected<core::Revision, core::Refusal> SqliteRecordStore::apply(const core:
                         return applyChange(transaction, change, m_kept.clock.now());
                     })
         .map([](const Applied& applied) { return applied.revision; });
+}
+
+std::vector<core::LedgerEntry>
+SqliteRecordStore::ledgerInBrief(const core::Id<core::Lot>& lot,
+                                 const core::Id<core::Job>& apartFrom) const {
+    return m_shelf.ofLot(lot, apartFrom);
+}
+
+std::shared_ptr<const core::Shelf> SqliteRecordStore::shelfInBrief() const {
+    return m_shelf.now();
 }
 
 std::int64_t SqliteRecordStore::dataVersion() const {

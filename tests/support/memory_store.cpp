@@ -390,18 +390,20 @@ core::VerifyReport MemoryUpkeep::verify(const core::Progress&) const {
     return {};
 }
 
-core::BackupReport MemoryUpkeep::backup(const std::filesystem::path&, const core::Progress&) {
-    return {};
-}
-
-std::optional<core::Instant> MemoryUpkeep::lastOutsideBackup() const {
-    return std::nullopt;
+core::BackupReport MemoryUpkeep::backup(const std::filesystem::path& folder,
+                                        const core::Progress& progress) {
+    return onBackup ? onBackup(folder, progress) : core::BackupReport{.folder = folder};
 }
 
 void MemoryUpkeep::rebuildSearch() {}
 
-std::filesystem::path MemoryUpkeep::folder() const {
+core::MendReport MemoryUpkeep::mendFiles(const std::filesystem::path&, const core::Progress&) {
     return {};
+}
+
+bool MemoryUpkeep::restore(const std::filesystem::path& backup, const std::filesystem::path& folder,
+                           const core::Progress& progress) {
+    return !onRestore || onRestore(backup, folder, progress);
 }
 
 const core::AnyRecord& MemoryStore::kept(const core::RecordRef& ref) const {

@@ -7,6 +7,7 @@
 #include "app/look/label.h"
 #include "app/look/style.h"
 #include "app/pages/bench/use_row.h"
+#include "core/materials/ledger_in_brief.h"
 
 namespace headcap::app {
 
@@ -44,7 +45,7 @@ void UsesEditor::clear() {
 }
 
 void UsesEditor::refresh() {
-    m_session.guarded([this] { m_shelf = core::loadShelf(m_session.records()); });
+    m_session.guarded([this] { m_shelf = *core::shelfInBrief(m_session.records()); });
 }
 
 void UsesEditor::add(const core::MaterialUse& use) {

@@ -11,6 +11,7 @@
 #include <QProcessEnvironment>
 #include <QPushButton>
 #include <QTest>
+#include <QThread>
 
 #include "app/form/ruled_table.h"
 #include "app/look/dress.h"
@@ -189,6 +190,34 @@ std::vector<Scene> scenes() {
          [](app::MainWindow& window, SampleWorkshop&) { window.go({ViewId::keys}); }},
         {QStringLiteral("workshop"),
          [](app::MainWindow& window, SampleWorkshop&) { window.go({ViewId::workshop}); }},
+        {QStringLiteral("backups"),
+         [](app::MainWindow& window, SampleWorkshop& sample) {
+             sample.upkeep.outside = sample.clock.now() - std::chrono::hours{9 * 24};
+             sample.upkeep.outsideAt = "/media/blue-disk/headcap";
+             sample.upkeep.inside = sample.clock.now() - std::chrono::hours{2};
+             window.go({ViewId::backups});
+             QTest::keyClick(window.current(), Qt::Key_B, Qt::ControlModifier);
+         }},
+        {QStringLiteral("backups-none"),
+         [](app::MainWindow& window, SampleWorkshop&) { window.go({ViewId::backups}); }},
+        {QStringLiteral("backups-running"),
+         [](app::MainWindow& window, SampleWorkshop& sample) {
+             sample.upkeep.outsideAt = "/media/blue-disk/headcap";
+             sample.upkeep.onBackup = [](const std::filesystem::path& folder,
+                                         const core::Progress& progress) {
+                 while (progress(312, 1'040)) {
+                     QThread::msleep(20);
+                 }
+                 return core::BackupReport{.folder = folder};
+             };
+             window.go({ViewId::backups});
+             QTest::keyClick(window.current(), Qt::Key_B, Qt::ControlModifier);
+         }},
+        {QStringLiteral("worklist-backup"),
+         [](app::MainWindow& window, SampleWorkshop& sample) {
+             sample.upkeep.outside = sample.clock.now() - std::chrono::hours{9 * 24};
+             window.go({ViewId::worklist});
+         }},
         {QStringLiteral("form-open"),
          [](app::MainWindow& window, SampleWorkshop& sample) {
              const auto piece = sample.file(*sample.grafting).pieces.front();
