@@ -71,15 +71,15 @@ void WorklistHead::layOut() {
     below->addWidget(m_materials);
     below->addWidget(m_all);
     auto* down = new QVBoxLayout(this);
-    down->setContentsMargins(15 * kGrid, 7 * kGrid, 15 * kGrid, kGap);
+    // A quiet button's words stand a gap from its edge: all begin at one line.
+    for (QHBoxLayout* row : {above, below}) {
+        row->setContentsMargins(kGap, 0, 0, 0);
+    }
+    down->setContentsMargins(15 * kGrid - kGap, 7 * kGrid, 15 * kGrid, kGap);
     down->setSpacing(kGrid);
     down->addLayout(above);
     down->addLayout(below);
-    auto* line = new QHBoxLayout;
-    line->setContentsMargins(-kGap, 0, 0, 0); // its words stand below the others
-    line->addWidget(m_backup);
-    line->addStretch();
-    down->addLayout(line);
+    down->addWidget(m_backup, 0, Qt::AlignLeft);
 }
 
 void WorklistHead::setBackup(const QString& words) {
