@@ -21,6 +21,8 @@ namespace {
 
 constexpr const char* kKey = "releaseKey";
 constexpr int kMarkWidth = 7 * kGrid;
+constexpr int kReasonWidth = 48 * kGrid;
+constexpr int kButtonWidth = 20 * kGrid; // one column, whatever it says
 
 QString said(const std::string& words) {
     return fromCore(words);
@@ -138,8 +140,9 @@ void ReleasePanel::addRow(const core::ReleaseRow& row) {
     if (!isSettled) {
         const std::string key = row.key;
         auto* why = new QLineEdit;
-        why->setMaximumWidth(56 * kGrid);
-        why->setPlaceholderText(tr("or explained by … (Enter)"));
+        why->setFixedWidth(kReasonWidth);
+        why->setPlaceholderText(tr("or explained by …"));
+        why->setToolTip(tr("Why it may leave all the same; Enter takes it"));
         why->setAccessibleName(tr("Explain: %1").arg(said(row.asks)));
         connect(why, &QLineEdit::returnPressed, this, [this, key, why] {
             answer(key, core::ReleaseAnswer::explained, why->text().trimmed());
@@ -148,6 +151,7 @@ void ReleasePanel::addRow(const core::ReleaseRow& row) {
                                        : key == core::kSignOff ? tr("Sign off")
                                                                : tr("Done"));
         button->setProperty(kKey, said(key));
+        button->setMinimumWidth(kButtonWidth);
         button->setAccessibleName(QStringLiteral("%1: %2").arg(button->text(), said(row.asks)));
         connect(button, &QPushButton::clicked, this,
                 [this, key, isByRecord = row.isByRecord, page = row.page] {
