@@ -130,12 +130,11 @@ std::optional<RecordRef> DayOfWork::importPhotograph() {
 
 std::optional<RecordRef> DayOfWork::attachPaper() {
     const Attachment paper{.id = m_ids.next<Attachment>(),
-                           .subject = refOf(m_bench.job),
                            .job = m_bench.job,
-                           .digest = keep(FileStore::Shelf::attachment),
-                           .mediaType = "image/jpeg",
+                           .subject = refOf(m_bench.job),
                            .fileName = "letter.jpg",
-                           .title = "A letter"};
+                           .mediaType = "image/jpeg",
+                           .digest = keep(FileStore::Shelf::attachment)};
     return must(Change{.sentence = "Letter attached"}.add(paper), refOf(paper.id));
 }
 

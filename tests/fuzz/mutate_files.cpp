@@ -17,6 +17,7 @@
 
 #include "app/photo/exif.h"
 #include "app/print/photo_reader.h"
+#include "core/record/job_file.h"
 #include "db/sqlite/journal_sql.h"
 #include "db/sqlite/session.h"
 #include "db/workshop.h"
