@@ -11,11 +11,14 @@
 #include "app/look/grid.h"
 #include "app/look/label.h"
 #include "app/pages/collation/copy_words.h"
+#include "app/pages/collation/leaf_sheet_section.h"
+#include "app/pages/collation/leaf_sheet_view.h"
 #include "app/pages/collation/walk_keys.h"
 #include "app/pages/collation/walk_section.h"
 #include "app/pages/collation_words.h"
 #include "app/session/words.h"
 #include "core/collation/collate.h"
+#include "core/collation/copy_records.h"
 
 namespace headcap::app {
 namespace {
@@ -41,6 +44,7 @@ CollationPage::CollationPage(Session& session, QWidget* parent)
     buildCopyWords();
     buildFacsimiles();
     buildVolumeLists();
+    buildLeafSheet();
     edits().alignLabels();
 }
 
@@ -220,6 +224,25 @@ void CollationPage::buildVolumeLists() {
     addSection(m_tasks);
 }
 
+void CollationPage::buildLeafSheet() {
+    m_sheet = new LeafSheetSection(session());
+    addSection(tr("The sheet of leaves"), m_sheet);
+    auto* go = new QAction(tr("Sheet of leaves"), this);
+    go->setShortcut(QKeySequence{QLatin1String(kSheetKey)});
+    go->setShortcutContext(Qt::WidgetWithChildrenShortcut);
+    addAction(go);
+    connect(go, &QAction::triggered, this, [this] {
+        reveal(m_sheet);
+        if (edits().save()) {
+            m_sheet->enter();
+        }
+    });
+}
+
+bool CollationPage::print() {
+    return edits().save() && m_sheet->print();
+}
+
 void CollationPage::showVolumes() {
     const QVariant chosen = m_volumes->currentData();
     const QSignalBlocker quiet{m_volumes};
@@ -251,9 +274,10 @@ void CollationPage::showVolume() {
     m_facsimiles->show(ofVolume(m_file->facsimiles, volume()), *m_file);
     m_plates->show(ofVolume(m_file->plates, volume()), *m_file);
     m_tasks->show(ofVolume(m_file->leafTasks, volume()), *m_file);
+    m_sheet->show(*m_file, m_book, ofVolume(m_file->leafTasks, volume()));
     showReading(collation);
     m_walk->show(*m_file, volume(), collation);
-    m_copyWords->show(*m_file, copyOf(*m_file, volume(), collation), collation);
+    m_copyWords->show(*m_file, core::copyOf(*m_file, volume(), collation), collation);
     showGatherings();
 }
 

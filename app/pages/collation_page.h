@@ -14,6 +14,7 @@ namespace headcap::app {
 class CopyWords;
 class GatheringView;
 class Label;
+class LeafSheetSection;
 class WalkSection;
 
 class CollationPage : public JobPage {
@@ -24,6 +25,8 @@ public:
     void load(const core::JobFile& file) override;
     bool goTo(const core::RecordRef& ref) override;
     [[nodiscard]] WalkSection& walk() { return *m_walk; }
+    [[nodiscard]] LeafSheetSection& leafSheet() { return *m_sheet; }
+    bool print() override;
 
 private:
     void buildVolumeChoice();
@@ -33,6 +36,7 @@ private:
     void buildFindings();
     void buildFacsimiles();
     void buildVolumeLists();
+    void buildLeafSheet();
     void buildCopyWords();
     [[nodiscard]] BookOfVolume bookShown() const;
     void showVolumes();
@@ -53,6 +57,7 @@ private:
     FacsimileList* m_facsimiles;
     PlateList* m_plates;
     TaskList* m_tasks;
+    LeafSheetSection* m_sheet;
     core::LaidBook m_book; // of the volume shown
     std::optional<core::JobFile> m_file;
 };

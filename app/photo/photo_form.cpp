@@ -4,6 +4,7 @@
 #include <QLocale>
 
 #include "app/form/record_choices.h"
+#include "app/pages/place_in_book.h"
 #include "app/session/words.h"
 #include "core/survey/condition_terms.h"
 #include "core/treatment/techniques.h"
@@ -67,7 +68,9 @@ void buildPhotoForm(RecordForm<core::Photograph>& form, const FileNow& file) {
     using P = core::Photograph;
     form.lines(tr("Caption"), &P::caption).placeholder(tr("as it stands under the figure"));
     form.choice(tr("Taken"), &P::role);
-    form.usedText(tr("Place"), &P::place).placeholder(tr("leaf, board, spine"));
+    form.usedText(tr("Place"), &P::place)
+        .placeholder(tr("leaf, board, spine"))
+        .understood(placeInBook(file));
     form.pick(tr("Shows finding"), &P::finding, choicesOf(file, &core::JobFile::findings))
         .placeholder(tr("Down chooses one of the survey"));
     form.pick(tr("Shows step"), &P::step, choicesOf(file, &core::JobFile::steps))

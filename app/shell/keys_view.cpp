@@ -7,6 +7,7 @@
 
 #include "app/look/grid.h"
 #include "app/look/label.h"
+#include "app/pages/collation/leaf_sheet_view.h"
 #include "app/pages/collation/walk_keys.h"
 #include "app/session/actions.h"
 
@@ -55,6 +56,19 @@ void addWalk(QVBoxLayout& column) {
     column.addLayout(grid);
 }
 
+void addSheet(QVBoxLayout& column) {
+    QGridLayout* grid = beginGroup(column, KeysView::tr("The sheet of leaves"));
+    int row = 0;
+    for (const SheetKey& key : sheetKeys()) {
+        auto* shown = new Label(Face::smallStrong, Ink::accent, QLatin1String(key.key));
+        shown->setMinimumWidth(120);
+        grid->addWidget(shown, row, 0);
+        grid->addWidget(new Label(Face::small, Ink::ink, wordsOf(key)), row, 1);
+        ++row;
+    }
+    column.addLayout(grid);
+}
+
 void addGroup(QVBoxLayout& column, Place place) {
     QGridLayout* grid = beginGroup(column, headingOf(place));
     int row = 0;
@@ -89,6 +103,7 @@ KeysView::KeysView(QWidget* parent) : View(parent) {
     left->setSpacing(kGrid); // not that of the layout around it
     addGroup(*left, Place::everywhere);
     addWalk(*left);
+    addSheet(*left);
     left->addStretch(1);
     auto* right = new QVBoxLayout;
     right->setSpacing(kGrid);

@@ -8,6 +8,7 @@
 #include "core/audit/same_leaves.h"
 #include "core/custody/hazards.h"
 #include "core/custody/job_states.h"
+#include "core/custody/leaf_count.h"
 #include "core/treatment/clocks.h"
 #include "core/treatment/departures.h"
 #include "core/treatment/setting_times.h"
@@ -38,22 +39,6 @@ struct Lists {
                         open.empty(), answer, page});
     }
 };
-
-std::string tally(const JobFile& file) {
-    std::vector<std::string> said;
-    for (const Collation& collation : file.collations) {
-        if (collation.leavesPresent > 0) {
-            said.push_back(collation.leavesCalledFor > 0
-                               ? fmt::format("{} of {} leaves on arrival", collation.leavesPresent,
-                                             collation.leavesCalledFor)
-                               : fmt::format("{} leaves on arrival", collation.leavesPresent));
-        }
-    }
-    for (const Facsimile& leaf : file.facsimiles) {
-        said.push_back(leaf.place + " supplied");
-    }
-    return listed(said);
-}
 
 std::optional<Instant> lastWork(const JobFile& file) {
     std::optional<Instant> last;
@@ -167,7 +152,7 @@ void addPieces(Lists& lists) {
 
 std::vector<ReleaseRow> releaseList(const JobFile& file, const Clock& clock) {
     Lists lists{file};
-    lists.person("leaf_tally", "The leaves are counted", tally(file), Page::collation);
+    lists.person("leaf_tally", "The leaves are counted", leafCountText(file), Page::collation);
     if (isCollatedAgain(file)) {
         lists.record("collated_again", "It was collated again after the work", {}, Page::collation);
     } else {

@@ -108,7 +108,7 @@ Part partOf(const JobFile& file, const Id<Person>& id) {
     if (any(file.examinations) || any(file.tests)) {
         part.other.emplace_back("examination");
     }
-    if (any(file.collations) || any(file.collationFindings)) {
+    if (any(file.collations) || any(file.collationFindings) || any(file.walks)) {
         part.other.emplace_back("collation");
     }
     if (any(file.proposals)) {

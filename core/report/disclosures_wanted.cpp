@@ -112,7 +112,9 @@ void wantCollation(Wanted& wanted, const JobFile& file) {
         }
     }
     for (const CollationFinding& finding : file.collationFindings) {
-        wanted.say("collation", finding, {finding.place, finding.note, finding.decisionNote});
+        wanted.say(
+            "collation", finding,
+            {finding.place, finding.found, finding.expected, finding.note, finding.decisionNote});
         const bool gap = finding.kind == CollationKind::lacking ||
                          finding.kind == CollationKind::blankLacking ||
                          finding.kind == CollationKind::tornWithLoss;
@@ -120,6 +122,17 @@ void wantCollation(Wanted& wanted, const JobFile& file) {
             finding.decision != CollationDecision::notNeeded) {
             wanted.say("disclosures_f", finding, {finding.place});
         }
+    }
+}
+
+void wantWalks(Wanted& wanted, const JobFile& file) {
+    for (const Walk& walk : file.walks) {
+        const Person* person = file.person(walk.who);
+        wanted.say("collation", walk, {person ? person->name : "", walk.note});
+    }
+    for (const CalledPlate& plate : file.plates) {
+        wanted.say("collation", plate,
+                   {plate.name, plate.belongsAt, plate.source, plate.foundAt, plate.note});
     }
 }
 
@@ -284,6 +297,7 @@ void wantPeople(Wanted& wanted, const JobFile& file) {
     also(file.tests);
     also(file.collations);
     also(file.collationFindings);
+    also(file.walks);
     also(file.proposals);
     for (const Id<Person>& id : people) {
         if (const Person* person = file.person(id)) {
@@ -299,6 +313,7 @@ std::vector<Disclosure> disclosuresOf(const JobFile& file) {
     wantBook(wanted, file);
     wantCondition(wanted, file);
     wantCollation(wanted, file);
+    wantWalks(wanted, file);
     wantTreatment(wanted, file);
     for (const Step& step : file.steps) {
         wantStep(wanted, file, step);

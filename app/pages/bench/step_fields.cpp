@@ -3,6 +3,7 @@
 #include "app/form/moment.h"
 #include "app/form/record_choices.h"
 #include "app/pages/bench/step_words.h"
+#include "app/pages/place_in_book.h"
 #include "core/treatment/approval.h"
 #include "core/values/decimal.h"
 
@@ -74,7 +75,9 @@ void StepFields::buildWhat() {
         }
         return choices;
     });
-    m_form->usedText(tr("Where"), &R::place).placeholder(tr("K7, C1–C4, spine"));
+    m_form->usedText(tr("Where"), &R::place)
+        .placeholder(tr("K7, C1–C4, spine"))
+        .understood(placeInBook(m_file));
     m_what = &m_form->lines(tr("What"), &R::description);
     m_removed = &m_form->text(tr("Taken out"), &R::removed).placeholder(tr("old linings, glue"));
     m_fate = &m_form->usedText(tr("Became of it"), &R::removedFate)

@@ -5,6 +5,7 @@
 #include <QCoreApplication>
 
 #include "app/form/record_choices.h"
+#include "app/pages/place_in_book.h"
 #include "app/session/words.h"
 #include "core/collation/called_plates.h"
 #include "core/collation/leaf_sheet.h"
@@ -57,16 +58,14 @@ QString plateUnderstood(const core::LaidBook& book, const QString& text) {
     if (!place->where) {
         return fromCore(toText(*place));
     }
-    const auto read = readPlace(book, toText(*place->where));
-    return read ? fromCore(read->text) : QString{};
+    return placeWords(readPlace(book, toText(*place->where)));
 }
 
 } // namespace
 
 std::function<QString(const QString&)> placeUnderstood(const BookOfVolume& book) {
     return [book](const QString& text) {
-        const auto read = core::readPlace(book(), toCore(text.trimmed()));
-        return read ? fromCore(read->text) : QString{};
+        return placeWords(core::readPlace(book(), toCore(text.trimmed())));
     };
 }
 

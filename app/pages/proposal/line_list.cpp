@@ -1,5 +1,6 @@
 #include "app/pages/proposal/line_list.h"
 
+#include "app/pages/place_in_book.h"
 #include "core/treatment/approval.h"
 #include "core/treatment/techniques.h"
 #include "core/treatment/totals.h"
@@ -43,7 +44,10 @@ LineList::LineList(Session& session, PageEdits& edits, QWidget* parent)
           tr("Line"), parent) {
     using R = core::ProposalLine;
     FieldRow& technique = form().term(tr("Technique"), &R::technique, techniqueChoices());
-    form().usedText(tr("Where"), &R::place).placeholder(tr("K7, C1–C4, spine"));
+    form()
+        .usedText(tr("Where"), &R::place)
+        .placeholder(tr("K7, C1–C4, spine"))
+        .understood(placeInBook(m_file));
     form().value(tr("How many"), &R::count);
     form().lines(tr("What"), &R::description);
     m_materials = &form().usedText(tr("Materials"), &R::materials);

@@ -139,10 +139,14 @@ void ReleasePanel::addRow(const core::ReleaseRow& row) {
         const std::string key = row.key;
         auto* why = new QLineEdit;
         why->setMaximumWidth(56 * kGrid);
-        why->setPlaceholderText(tr("or explained by … (Enter)"));
+        // Of the leaves the number is asked, which the audit holds against those that came in.
+        const bool isCount = key == "leaf_tally";
+        why->setPlaceholderText(isCount ? tr("how many go out (Enter)")
+                                        : tr("or explained by … (Enter)"));
         why->setAccessibleName(tr("Explain: %1").arg(said(row.asks)));
-        connect(why, &QLineEdit::returnPressed, this, [this, key, why] {
-            answer(key, core::ReleaseAnswer::explained, why->text().trimmed());
+        connect(why, &QLineEdit::returnPressed, this, [this, key, why, isCount] {
+            answer(key, isCount ? core::ReleaseAnswer::done : core::ReleaseAnswer::explained,
+                   why->text().trimmed());
         });
         auto* button = new QPushButton(row.isByRecord          ? tr("To it")
                                        : key == core::kSignOff ? tr("Sign off")

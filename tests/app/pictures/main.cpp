@@ -20,6 +20,8 @@
 #include "app/pages/bench/uses_editor.h"
 #include "app/pages/bench/work_button.h"
 #include "app/pages/bench_page.h"
+#include "app/pages/collation/leaf_sheet_section.h"
+#include "app/pages/collation/leaf_sheet_view.h"
 #include "app/pages/collation/walk_section.h"
 #include "app/pages/collation_page.h"
 #include "app/pages/page_table.h"
@@ -33,6 +35,7 @@
 #include "app/shell/worklist_view.h"
 #include "app/stock/cutting_view.h"
 #include "app/stock/piece_list.h"
+#include "core/collation/walk_entries.h"
 #include "tests/support/sample_survey.h"
 #include "tests/support/sample_workshop.h"
 
@@ -107,6 +110,52 @@ void addCollations(std::vector<Scene>& all) {
                        keys("along the fold");
                    },
                    true});
+}
+
+// Somebody else went through the book before, and says otherwise of one leaf.
+void walksApart(app::MainWindow& window, SampleWorkshop& sample) {
+    auto& page = collationOf(window, sample, "8°: A⁴ B-D⁸", "[8], 48 p.");
+    const core::JobFile file = sample.file(*sample.hymnal);
+    const core::Collation& collation = file.collations.back();
+    const core::WalkedBook walked = core::walkedBook(collation.formula, collation.extent);
+    const core::WalkPen pen{.ids = sample.ids, .now = sample.clock.now(), .who = {}};
+    const core::Walk walk =
+        beginWalk(*sample.hymnal, {}, collation, core::WalkKind::againstMakeUp, pen);
+    sample.store.changeElsewhere(walk);
+    for (const std::size_t leaf : {0U, 4U, 12U, 20U}) {
+        sample.store.changeElsewhere(restAsExpected(walk, walked.book, leaf, pen));
+    }
+    page.walk().go();
+    keys("E  M");
+    keys("after B7");
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+    keys("EEE");
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+}
+
+// The sheet of leaves, half ticked; and two walks that do not agree.
+void addLeafSheets(std::vector<Scene>& all) {
+    const auto sheet = [](app::MainWindow& window, SampleWorkshop& sample) {
+        for (const auto& [technique, leaves, done] :
+             {std::tuple{"tear_mending", "A2, B1–B4, C8", "A2, B1"},
+              std::tuple{"guarding", "A1–A4, C1, C8", ""},
+              std::tuple{"washing", "gatherings A–B", "gathering A"}}) {
+            core::LeafTask task{.id = sample.ids.next<core::LeafTask>(), .job = *sample.hymnal};
+            task.technique = technique;
+            task.leaves = leaves;
+            task.done = done;
+            sample.store.changeElsewhere(task);
+        }
+        auto& page = collationOf(window, sample, "8°: A⁴ B-D⁸", "[8], 48 p.");
+        page.leafSheet().enter();
+        QTest::qWait(kReadingMs);
+        QTest::keySequence(QApplication::focusWidget(),
+                           QKeySequence{QLatin1String(app::kSheetKey)});
+        QTest::qWait(kReadingMs);
+    };
+    all.push_back({QStringLiteral("whole-leaf-sheet"), sheet, true});
+    all.push_back({QStringLiteral("leaf-sheet"), sheet});
+    all.push_back({QStringLiteral("whole-walks-apart"), walksApart, true});
 }
 
 // Endpapers and wrappers planned from three sheets of paper.
@@ -287,6 +336,7 @@ std::vector<Scene> scenes() {
          },
          true});
     addCollations(all);
+    addLeafSheets(all);
     for (const app::PageEntry& entry : app::pageTable()) {
         const QString name = app::titleOf(entry.page).toLower();
         all.push_back({QStringLiteral("page-") + name,
