@@ -15,19 +15,10 @@
 #include "app/form/growing_text.h"
 #include "app/look/grid.h"
 #include "app/look/label.h"
+#include "app/look/quiet_button.h"
 #include "app/look/style.h"
 
 namespace headcap::app {
-namespace {
-
-QPushButton* quietButton(const QString& words, QWidget* parent) {
-    auto* button = new QPushButton(words, parent);
-    button->setProperty(kQuietButton, true);
-    return button;
-}
-
-} // namespace
-
 FieldRow::FieldRow(const QString& label, QWidget* control, QWidget* parent)
     : QWidget(parent), m_label(new Label(Face::small, Ink::quiet, label, this)), m_control(control),
       m_hint(new Label(Face::small, Ink::quiet, {}, this)) {
@@ -133,8 +124,8 @@ void FieldRow::setConflict(const QString& theirs, const QString& theirWords) {
 void FieldRow::showConflictButtons(bool isShown) {
     if (isShown && m_conflict == nullptr) {
         m_conflict = new QWidget(this);
-        auto* mine = quietButton(tr("Keep mine"), m_conflict);
-        auto* theirs = quietButton(tr("Take theirs"), m_conflict);
+        auto* mine = quietButton(tr("Keep mine"));
+        auto* theirs = quietButton(tr("Take theirs"));
         auto* across = new QHBoxLayout(m_conflict);
         across->setContentsMargins(0, 0, 0, 0);
         across->addWidget(mine);

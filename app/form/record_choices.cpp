@@ -33,7 +33,9 @@ Choices of(Session& session, Words words) {
 
 Choices peopleOf(Session& session) {
     return of<core::Person>(session, [](const core::Person& person) {
-        return person.active ? fromCore(person.name) : QString{};
+        return person.active ? fromCore(person.name)
+                             : QCoreApplication::translate("form", "%1, no longer here")
+                                   .arg(fromCore(person.name));
     });
 }
 

@@ -32,6 +32,10 @@ void Style::polish(QWidget* widget) {
         qobject_cast<QComboBox*>(widget) != nullptr) {
         widget->setAttribute(Qt::WA_Hover);
     }
+    // Enter presses the button the hand is on, outside of dialogs too.
+    if (auto* button = qobject_cast<QPushButton*>(widget)) {
+        button->setAutoDefault(true);
+    }
 }
 
 int Style::pixelMetric(PixelMetric metric, const QStyleOption* option,

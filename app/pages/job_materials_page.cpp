@@ -55,7 +55,7 @@ void JobMaterialsPage::load(const core::JobFile& file) {
     for (TableRow& row : pieceRows(file, piecesCut(), session().clock())) {
         rows.push_back(std::move(row));
     }
-    m_cost->setText(costWords(core::jobCost(file)));
+    m_cost->setText(fromCore(core::sentenceOf(core::jobCost(file))));
     m_cost->setVisible(!rows.empty());
     m_table->setVisible(!rows.empty());
     m_empty->setVisible(rows.empty());

@@ -163,18 +163,6 @@ std::vector<TableRow> pieceRows(const core::JobFile& file, const std::vector<cor
     return rows;
 }
 
-QString costWords(const core::JobCost& cost) {
-    QStringList said{tr("Materials so far: %1.").arg(fromCore(core::toText(cost.spent)))};
-    if (cost.unknown > 0) {
-        said << counted(static_cast<int>(cost.unknown), tr("Of %1 use no cost is known."),
-                        tr("Of %1 uses no cost is known."));
-    }
-    said << (cost.estimated.empty()
-                 ? tr("Nothing was estimated for them.")
-                 : tr("Estimated: %1.").arg(fromCore(core::toText(cost.estimated))));
-    return said.join(QLatin1Char(' '));
-}
-
 std::optional<core::Uuid> materialRow(const core::JobFile& file, const core::Clock& clock,
                                       const core::RecordRef& ref) {
     for (const core::JobMaterial& material : core::jobMaterials(file, clock)) {

@@ -5,7 +5,6 @@
 
 #include "app/form/ruled_table.h"
 #include "core/materials/cutting_record.h"
-#include "core/materials/job_cost.h"
 #include "core/record/job_file.h"
 
 namespace headcap::app {
@@ -16,8 +15,6 @@ namespace headcap::app {
 [[nodiscard]] std::vector<TableRow> pieceRows(const core::JobFile& file,
                                               const std::vector<core::CutPart>& pieces,
                                               const core::Clock& clock);
-// "Materials so far: 12.40 EUR; 18 EUR were estimated."
-[[nodiscard]] QString costWords(const core::JobCost& cost);
 // The row of a use or a facsimile, or the first row of a lot or a material; nothing where it has
 // none.
 [[nodiscard]] std::optional<core::Uuid>

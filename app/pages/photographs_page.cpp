@@ -12,7 +12,7 @@
 
 #include "app/look/grid.h"
 #include "app/look/label.h"
-#include "app/look/style.h"
+#include "app/look/quiet_button.h"
 #include "app/photo/contact_sheet.h"
 #include "app/photo/large_view.h"
 #include "app/photo/photo_delegate.h"
@@ -41,13 +41,6 @@ print::PhotoLookup lookupIn(const core::FileStore& files) {
 
 QString thumbnailFolder(const core::FileStore& files) {
     return QString::fromStdString((files.cacheFolder() / "thumbnails").string());
-}
-
-QPushButton* quietButton(const QString& words, const QString& tip) {
-    auto* button = new QPushButton(words);
-    button->setProperty(kQuietButton, true);
-    button->setToolTip(tip);
-    return button;
 }
 
 } // namespace

@@ -8,7 +8,7 @@
 
 #include "app/look/grid.h"
 #include "app/look/label.h"
-#include "app/look/style.h"
+#include "app/look/quiet_button.h"
 #include "app/session/actions.h"
 #include "app/session/words.h"
 #include "core/custody/hazards.h"
@@ -113,15 +113,11 @@ void HazardStrip::paintEvent(QPaintEvent*) {
 JobHead::JobHead(QWidget* parent)
     : QWidget(parent), m_number(new Label(Face::smallStrong, Ink::quiet)),
       m_title(new Label(Face::book, Ink::ink)), m_owner(new Label(Face::body, Ink::quiet)),
-      m_state(new QPushButton), m_due(new Label(Face::body, Ink::quiet)),
-      m_hazards(new HazardStrip) {
-    auto* back = new QPushButton(QStringLiteral("←"));
-    back->setProperty(kQuietButton, true);
-    back->setAccessibleName(tr("Back to the worklist"));
-    back->setToolTip(tipOf(ActionId::back));
+      m_state(quietButton({}, tipOf(ActionId::changeState))),
+      m_due(new Label(Face::body, Ink::quiet)), m_hazards(new HazardStrip) {
+    auto* back = quietButton(QStringLiteral("←"), tipOf(ActionId::back));
+    back->setAccessibleName(tr("Back"));
     connect(back, &QPushButton::clicked, this, &JobHead::backAsked);
-    m_state->setProperty(kQuietButton, true);
-    m_state->setToolTip(tipOf(ActionId::changeState));
     connect(m_state, &QPushButton::clicked, this, &JobHead::stateAsked);
     m_title->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Preferred);
     m_owner->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);

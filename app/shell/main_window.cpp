@@ -2,10 +2,13 @@
 
 #include <QAction>
 #include <QCloseEvent>
+#include <QPushButton>
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
+#include "app/look/grid.h"
 #include "app/look/palette.h"
+#include "app/look/quiet_button.h"
 #include "app/session/actions.h"
 #include "app/shell/notice_bar.h"
 #include "app/shell/person_menu.h"
@@ -23,11 +26,19 @@ constexpr int kNoticeAboveFoot = 96; // clear of the bench line
 
 MainWindow::MainWindow(Session& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_views(new QStackedWidget(this)),
-      m_notices(new NoticeBar(session, this)), m_way{Destination{ViewId::worklist}} {
+      m_notices(new NoticeBar(session, this)),
+      m_back(quietButton(QStringLiteral("←"), tipOf(ActionId::back))), m_way{Destination{
+                                                                           ViewId::worklist}} {
     auto* down = new QVBoxLayout(this);
     down->setContentsMargins(0, 0, 0, 0);
     down->addWidget(m_views);
     m_notices->place(kNoticeAboveFoot);
+    m_back->setParent(this);
+    m_back->setAccessibleName(tr("Back"));
+    m_back->setFocusPolicy(Qt::NoFocus); // Esc is its key
+    m_back->adjustSize();
+    m_back->move(kGap, 7 * kGrid);
+    connect(m_back, &QPushButton::clicked, this, &MainWindow::back);
     setMinimumSize(1024, 640);
     resize(1440, 900);
     restoreGeometry(session.settings().value(Setting::windowPlace).toByteArray());
@@ -109,7 +120,14 @@ bool MainWindow::open(const Destination& destination) {
         return false;
     }
     setWindowTitle(view->title());
+    showWayBack(destination.view);
     return true;
+}
+
+void MainWindow::showWayBack(ViewId view) {
+    // The worklist is where every way begins; a job has it in its head.
+    m_back->setVisible(view != ViewId::worklist && view != ViewId::job);
+    m_back->raise();
 }
 
 bool MainWindow::go(const Destination& destination) {

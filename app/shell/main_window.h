@@ -10,6 +10,7 @@
 #include "app/session/session.h"
 #include "app/shell/view.h"
 
+class QPushButton;
 class QStackedWidget;
 
 namespace headcap::app {
@@ -39,6 +40,7 @@ protected:
 private:
     void addKeys();
     [[nodiscard]] View* viewOf(ViewId id);
+    void showWayBack(ViewId view);
     bool open(const Destination& destination);
     void leaveWorkshop();
     void changeText(int byPercent);
@@ -47,6 +49,7 @@ private:
     Session& m_session;
     QStackedWidget* m_views;
     NoticeBar* m_notices;
+    QPushButton* m_back;
     std::map<ViewId, View*> m_made;
     std::vector<Destination> m_way; // the last is where we are
     bool m_isClosingAnyway = false;

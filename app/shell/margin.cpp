@@ -8,6 +8,7 @@
 
 #include "app/look/grid.h"
 #include "app/look/label.h"
+#include "app/look/quiet_button.h"
 #include "app/look/style.h"
 #include "app/pages/job_page.h"
 #include "app/session/actions.h"
@@ -215,9 +216,8 @@ void Margin::addLastChanges() {
     }
     const QString undoable = m_session.undoable();
     if (!undoable.isEmpty()) {
-        auto* undo = new QPushButton(tr("Undo"));
-        undo->setProperty(kQuietButton, true);
-        undo->setToolTip(tr("Takes back “%1” (%2)").arg(undoable, keyText(ActionId::undo)));
+        auto* undo = quietButton(tr("Undo"),
+                                 tr("Takes back “%1” (%2)").arg(undoable, keyText(ActionId::undo)));
         undo->setAccessibleName(tr("Undo: %1").arg(undoable));
         connect(undo, &QPushButton::clicked, &m_session, &Session::undo, Qt::QueuedConnection);
         m_down->addWidget(undo, 0, Qt::AlignLeft);

@@ -10,7 +10,7 @@
 
 #include "app/look/grid.h"
 #include "app/look/label.h"
-#include "app/look/style.h"
+#include "app/look/quiet_button.h"
 #include "app/session/actions.h"
 
 namespace headcap::app {
@@ -22,14 +22,12 @@ constexpr int kWidest = 760;
 } // namespace
 
 NoticeBar::NoticeBar(Session& session, QWidget* parent)
-    : QWidget(parent), m_words(new Label(Face::body)), m_undo(new QPushButton(tr("Undo"))),
-      m_close(new QPushButton(QStringLiteral("×"))), m_going(new QTimer(this)) {
+    : QWidget(parent), m_words(new Label(Face::body)),
+      m_undo(quietButton(tr("Undo"), tipOf(ActionId::undo))),
+      m_close(quietButton(QStringLiteral("×"), tr("Closes the notice"))),
+      m_going(new QTimer(this)) {
     m_words->setWordWrap(true);
-    m_undo->setProperty(kQuietButton, true);
-    m_undo->setToolTip(tipOf(ActionId::undo));
-    m_close->setProperty(kQuietButton, true);
     m_close->setAccessibleName(tr("Close the notice"));
-    m_close->setToolTip(tr("Closes the notice"));
     auto* across = new QHBoxLayout(this);
     across->setContentsMargins(kSpace, kGrid, kGrid, kGrid);
     across->addWidget(m_words, 1);

@@ -7,28 +7,17 @@
 
 #include "app/look/grid.h"
 #include "app/look/label.h"
+#include "app/look/quiet_button.h"
 #include "app/look/style.h"
 #include "app/session/actions.h"
 #include "app/session/words.h"
 #include "app/shell/person_menu.h"
 
 namespace headcap::app {
-namespace {
-
-QPushButton* quietButton(const QString& words, const QString& tip) {
-    auto* button = new QPushButton(words);
-    button->setProperty(kQuietButton, true);
-    button->setToolTip(tip);
-    return button;
-}
-
-} // namespace
-
 WorklistHead::WorklistHead(Session& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_summary(new Label(Face::body, Ink::quiet)),
       m_find(new QLineEdit), m_newJob(new QPushButton(wordsOf(ActionId::newJob))),
       m_person(quietButton({}, tipOf(ActionId::choosePerson))),
-      m_materials(quietButton(wordsOf(ActionId::materials), tipOf(ActionId::materials))),
       m_all(quietButton(wordsOf(ActionId::allJobs), tipOf(ActionId::allJobs))) {
     m_find->setProperty(kBoxed, true);
     m_find->setAccessibleName(tr("Find"));
@@ -41,8 +30,6 @@ WorklistHead::WorklistHead(Session& session, QWidget* parent)
     layOut();
 
     connect(m_newJob, &QPushButton::clicked, this, [this] { Q_EMIT goAsked({ViewId::newJob}); });
-    connect(m_materials, &QPushButton::clicked, this,
-            [this] { Q_EMIT goAsked({ViewId::materials}); });
     connect(m_all, &QPushButton::clicked, this, &WorklistHead::tableTurned);
     connect(m_person, &QPushButton::clicked, this, [this] {
         popUpPeople(m_session, *m_person, [this] { Q_EMIT goAsked({ViewId::workshop}); });
@@ -65,13 +52,21 @@ void WorklistHead::layOut() {
     below->addWidget(m_summary);
     below->addStretch();
     below->addWidget(m_person);
-    below->addWidget(m_materials);
+    addWayOn(*below, ActionId::materials, ViewId::materials);
+    addWayOn(*below, ActionId::workshop, ViewId::workshop);
+    addWayOn(*below, ActionId::keys, ViewId::keys);
     below->addWidget(m_all);
     auto* down = new QVBoxLayout(this);
     down->setContentsMargins(15 * kGrid, 7 * kGrid, 15 * kGrid, kGap);
     down->setSpacing(kGrid);
     down->addLayout(above);
     down->addLayout(below);
+}
+
+void WorklistHead::addWayOn(QHBoxLayout& across, ActionId action, ViewId view) {
+    auto* button = quietButton(wordsOf(action), tipOf(action));
+    connect(button, &QPushButton::clicked, this, [this, view] { Q_EMIT goAsked({view}); });
+    across.addWidget(button);
 }
 
 void WorklistHead::setInTheHouse(int jobs) {

@@ -4,9 +4,11 @@
 
 #include <QWidget>
 
+#include "app/session/actions.h"
 #include "app/session/session.h"
 #include "app/shell/view.h"
 
+class QHBoxLayout;
 class QLineEdit;
 class QPushButton;
 
@@ -32,13 +34,13 @@ protected:
 
 private:
     void layOut();
+    void addWayOn(QHBoxLayout& across, ActionId action, ViewId view);
 
     Session& m_session;
     Label* m_summary;
     QLineEdit* m_find;
     QPushButton* m_newJob;
     QPushButton* m_person;
-    QPushButton* m_materials;
     QPushButton* m_all;
 };
 

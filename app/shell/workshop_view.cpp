@@ -7,8 +7,8 @@
 
 #include "app/look/grid.h"
 #include "app/look/label.h"
+#include "app/look/quiet_button.h"
 #include "app/look/scrolled_page.h"
-#include "app/look/style.h"
 #include "app/pages/proposal/tax_row.h"
 #include "app/session/actions.h"
 
@@ -35,9 +35,8 @@ WorkshopView::WorkshopView(Session& session, QWidget* parent)
 }
 
 void WorkshopView::addFolder(QVBoxLayout& down) {
-    auto* other = new QPushButton(wordsOf(ActionId::otherWorkshop) + QStringLiteral(" …"));
-    other->setProperty(kQuietButton, true);
-    other->setToolTip(tipOf(ActionId::otherWorkshop));
+    auto* other = quietButton(wordsOf(ActionId::otherWorkshop) + QStringLiteral(" …"),
+                              tipOf(ActionId::otherWorkshop));
     connect(other, &QPushButton::clicked, this, &View::otherWorkshopAsked);
     auto* head = new QHBoxLayout;
     head->addWidget(new Label(Face::heading, Ink::ink, tr("Where it lies")), 1);

@@ -15,6 +15,7 @@
 #include "app/stock/plain_form.h"
 #include "core/custody/hazards.h"
 #include "core/materials/shelf_life.h"
+#include "core/values/english.h"
 
 namespace headcap::app {
 namespace {
@@ -39,10 +40,10 @@ print::LabelWords labelOf(const core::Lot& lot, const core::Material* kind) {
         }
     };
     if (const auto until = core::goodUntilOf(lot, kind)) {
-        add(LabelChooser::tr("good until %1").arg(fromCore(core::isoText(*until))));
+        add(LabelChooser::tr("good until %1").arg(fromCore(core::dayText(*until))));
     }
     add(lot.strength ? fromCore(core::toText(*lot.strength)) : QString{});
-    add(lot.mixedOn ? LabelChooser::tr("mixed %1").arg(fromCore(core::isoText(*lot.mixedOn)))
+    add(lot.mixedOn ? LabelChooser::tr("mixed %1").arg(fromCore(core::dayText(*lot.mixedOn)))
                     : QString{});
     if (lot.sheetWidth && lot.sheetHeight) {
         add(QStringLiteral("%1 × %2").arg(fromCore(core::toText(*lot.sheetWidth)),

@@ -8,6 +8,7 @@
 #include "app/look/label.h"
 #include "app/stock/plain_form.h"
 #include "core/values/decimal.h"
+#include "core/values/english.h"
 
 namespace headcap::app {
 namespace {
@@ -113,7 +114,7 @@ void TitrationForm::keep() {
     lot->record.alkaliReserveMmolKg = m_reserve->mmolKg;
     if (lot->record.evidence.empty()) {
         lot->record.evidence = toCore(
-            tr("own back titration, %1").arg(fromCore(core::isoText(m_session.clock().today()))));
+            tr("own back titration, %1").arg(fromCore(core::dayText(m_session.clock().today()))));
     }
     core::Change change{.sentence =
                             toCore(tr("Lot %1: alkali reserve measured, %2 mol/kg")

@@ -60,7 +60,7 @@ void unfit(const AuditContext& at, const AuditSink& found) {
              fitnessOf(*lot, *kind, purposeOf(*use, *step, at.file, on))) {
             if (point.rule == kRule) {
                 found(*use, fmt::format("{} {}; no reason is given for its use on {}.",
-                                        facts::nameOf(*use, at), point.sentence, isoText(on)));
+                                        facts::nameOf(*use, at), point.sentence, dayText(on)));
             }
         }
     }

@@ -31,12 +31,12 @@ struct Lists {
         rows.push_back(
             {std::move(key), std::move(asks), std::move(finds), false, false, answer, page});
     }
-    // Open where something is named.
+    // Open where something is named, each on a line of its own.
     void record(std::string key, std::string asks, const std::vector<std::string>& open,
                 Page page) {
         const ReleaseCheck* answer = answerOf(file, key);
-        rows.push_back({std::move(key), std::move(asks), open.empty() ? "" : listed(open), true,
-                        open.empty(), answer, page});
+        rows.push_back({std::move(key), std::move(asks), fmt::to_string(fmt::join(open, "\n")),
+                        true, open.empty(), answer, page});
     }
 };
 

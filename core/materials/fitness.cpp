@@ -9,6 +9,7 @@
 #include "core/materials/shelf_life.h"
 #include "core/treatment/techniques.h"
 #include "core/values/decimal.h"
+#include "core/values/english.h"
 #include "core/values/fold.h"
 
 namespace headcap::core {
@@ -41,13 +42,13 @@ struct Asked {
 
 std::string pastDate(const Asked& asked) {
     return asked.age() == LotAge::overdue
-               ? fmt::format("is past its date, {}", isoText(*goodUntilOf(asked.lot, &asked.kind)))
+               ? fmt::format("is past its date, {}", dayText(*goodUntilOf(asked.lot, &asked.kind)))
                : std::string{};
 }
 
 std::string nearDate(const Asked& asked) {
     return asked.age() == LotAge::nearDate
-               ? fmt::format("is good until {}", isoText(*goodUntilOf(asked.lot, &asked.kind)))
+               ? fmt::format("is good until {}", dayText(*goodUntilOf(asked.lot, &asked.kind)))
                : std::string{};
 }
 

@@ -2,8 +2,11 @@
 
 #include <algorithm>
 
+#include <fmt/format.h>
+
 #include "core/materials/lot_cost.h"
 #include "core/treatment/approval.h"
+#include "core/values/english.h"
 
 namespace headcap::core {
 namespace {
@@ -42,6 +45,21 @@ JobCost jobCost(const JobFile& file) {
         }
     }
     return cost;
+}
+
+std::string sentenceOf(const JobCost& cost) {
+    std::string said;
+    if (cost.unknown == 0) {
+        said = fmt::format("Materials used: {}.", toText(cost.spent));
+    } else if (cost.spent.empty()) {
+        said = fmt::format("What the materials cost is not known: no price stands with {}.",
+                           counted(cost.unknown, "use", "uses"));
+    } else {
+        said = fmt::format("Materials used: {}. The cost of {} is not known.", toText(cost.spent),
+                           counted(cost.unknown, "further use", "further uses"));
+    }
+    return said + (cost.estimated.empty() ? " Nothing was estimated for them."
+                                          : fmt::format(" Estimated: {}.", toText(cost.estimated)));
 }
 
 std::string toText(const std::vector<Money>& sums) {

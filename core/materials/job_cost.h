@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstddef>
+#include <string>
 #include <vector>
 
 #include "core/record/job_file.h"
@@ -15,6 +16,9 @@ struct JobCost {
 };
 
 [[nodiscard]] JobCost jobCost(const JobFile& file);
+
+// "Materials used: 12.40 EUR. The cost of 2 further uses is not known. Estimated: 18.00 EUR."
+[[nodiscard]] std::string sentenceOf(const JobCost& cost);
 
 // "12.40 EUR and 3.00 GBP"; "nothing".
 [[nodiscard]] std::string toText(const std::vector<Money>& sums);

@@ -10,6 +10,7 @@
 #include "core/report/lot_origin.h"
 #include "core/report/writing.h"
 #include "core/treatment/bench_log.h"
+#include "core/values/english.h"
 #include "core/values/measure_text.h"
 
 namespace headcap::core {
@@ -42,7 +43,7 @@ Section usesOf(const JobFile& file, const Clock& clock) {
             if (!one.use->overrideReason.empty()) {
                 step += "; used all the same: " + one.use->overrideReason;
             }
-            table.rows.push_back(row({isoText(clock.dayOf(one.step->at)), step,
+            table.rows.push_back(row({dayText(clock.dayOf(one.step->at)), step,
                                       one.use->stays ? one.removal : "nothing of it stays",
                                       one.use->amount ? toText(*one.use->amount) : "not noted",
                                       costText(file, material, *one.use)},
@@ -73,7 +74,7 @@ Section piecesOf(const JobFile& file, const std::vector<CutPart>& cutParts, cons
                                      ? toText(*part.width) + " by " + toText(*part.height)
                                      : std::string{};
         table.rows.push_back(
-            row({isoText(clock.dayOf(cutting->at)), part.name, size, lotText(file, part.sheet)},
+            row({dayText(clock.dayOf(cutting->at)), part.name, size, lotText(file, part.sheet)},
                 refOf(part.id)));
     }
     addOr(section, std::move(table), "No piece was cut for it.");
@@ -82,15 +83,7 @@ Section piecesOf(const JobFile& file, const std::vector<CutPart>& cutParts, cons
 
 Section sumOf(const JobFile& file) {
     Section section{.key = "cost", .title = "Cost"};
-    const JobCost cost = jobCost(file);
-    std::string said = fmt::format("Materials used: {}.", toText(cost.spent));
-    if (cost.unknown > 0) {
-        said += fmt::format(" Of {} {} no cost is known.", cost.unknown,
-                            cost.unknown == 1 ? "use" : "uses");
-    }
-    said += cost.estimated.empty() ? " Nothing was estimated for them."
-                                   : fmt::format(" Estimated: {}.", toText(cost.estimated));
-    section.blocks.push_back(Statement{std::move(said)});
+    section.blocks.push_back(Statement{sentenceOf(jobCost(file))});
     return section;
 }
 

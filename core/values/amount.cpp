@@ -93,6 +93,21 @@ tl::expected<Amount, TextError> parseAmount(std::string_view text) {
     return Amount{*count, known->unit};
 }
 
+namespace {
+
+constexpr std::int64_t kManySquareMillimetres = 10'000'000'000;  // 100 cm²
+constexpr std::int64_t kManySquareCentimetres = 100'000'000'000; // a tenth of a square metre
+
+// In the unit that keeps the figure short; exact in each.
+std::string areaText(std::int64_t count) {
+    const std::int64_t size = count < 0 ? -count : count;
+    return size >= kManySquareCentimetres   ? decimalText(count, 12) + " m\u00B2"
+           : size >= kManySquareMillimetres ? decimalText(count, 8) + " cm\u00B2"
+                                            : decimalText(count, 6) + " mm\u00B2";
+}
+
+} // namespace
+
 std::string toText(Amount amount) {
     const bool one = amount.count == 1'000 || amount.count == -1'000;
     switch (amount.unit) {
@@ -101,7 +116,7 @@ std::string toText(Amount amount) {
     case Unit::millilitre:
         return decimalText(amount.count, 3) + " ml";
     case Unit::squareMillimetre:
-        return decimalText(amount.count, 6) + " mm\u00B2";
+        return areaText(amount.count);
     case Unit::metre:
         return decimalText(amount.count, 9) + " m";
     case Unit::sheet:

@@ -21,6 +21,8 @@ namespace {
 
 constexpr const char* kKey = "releaseKey";
 constexpr int kMarkWidth = 7 * kGrid;
+constexpr int kReasonWidth = 48 * kGrid;
+constexpr int kButtonWidth = 20 * kGrid; // one column, whatever it says
 
 QString said(const std::string& words) {
     return fromCore(words);
@@ -138,11 +140,12 @@ void ReleasePanel::addRow(const core::ReleaseRow& row) {
     if (!isSettled) {
         const std::string key = row.key;
         auto* why = new QLineEdit;
-        why->setMaximumWidth(56 * kGrid);
         // Of the leaves the number is asked, which the audit holds against those that came in.
         const bool isCount = key == "leaf_tally";
-        why->setPlaceholderText(isCount ? tr("how many go out (Enter)")
-                                        : tr("or explained by … (Enter)"));
+        why->setFixedWidth(kReasonWidth);
+        why->setPlaceholderText(isCount ? tr("how many go out") : tr("or explained by …"));
+        why->setToolTip(isCount ? tr("The number of leaves it goes back with; Enter takes it")
+                                : tr("Why it may leave all the same; Enter takes it"));
         why->setAccessibleName(tr("Explain: %1").arg(said(row.asks)));
         connect(why, &QLineEdit::returnPressed, this, [this, key, why, isCount] {
             answer(key, isCount ? core::ReleaseAnswer::done : core::ReleaseAnswer::explained,
@@ -152,6 +155,7 @@ void ReleasePanel::addRow(const core::ReleaseRow& row) {
                                        : key == core::kSignOff ? tr("Sign off")
                                                                : tr("Done"));
         button->setProperty(kKey, said(key));
+        button->setMinimumWidth(kButtonWidth);
         button->setAccessibleName(QStringLiteral("%1: %2").arg(button->text(), said(row.asks)));
         connect(button, &QPushButton::clicked, this,
                 [this, key, isByRecord = row.isByRecord, page = row.page] {

@@ -8,6 +8,8 @@
 namespace headcap::demo {
 namespace {
 
+constexpr double kChainShadow = 2; // mm beside a chain line; further off nothing is seen of it
+
 struct Sheet {
     QSizeF size;
     Tone tone;
@@ -42,7 +44,10 @@ void addMouldMarks(std::span<float> row, const RowPlace& place, Seed seed) {
     for (std::size_t i = 0; i < row.size(); ++i) {
         const double x = place.x + static_cast<double>(i) * place.step + shift;
         const double off = x - 25.4 * std::round(x / 25.4);
-        row[i] += laid + 0.014F * static_cast<float>(std::exp(-off * off / 0.5));
+        row[i] += laid;
+        if (std::abs(off) < kChainShadow) {
+            row[i] += 0.014F * static_cast<float>(std::exp(-off * off / 0.5));
+        }
     }
 }
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <vector>
 
 namespace headcap::demo {
 namespace {
@@ -49,17 +50,21 @@ Surface drawOpenBook(const OpenBook& book, const BindingView& binding, double sc
 
 void curveTowardsFold(Surface& page, bool foldAtRight) {
     const double width = page.window().width();
+    std::vector<float> factors(static_cast<std::size_t>(page.width())); // alike in every row
+    const RowPlace first = page.placeOf(0);
+    for (std::size_t i = 0; i < factors.size(); ++i) {
+        const double x = first.x + static_cast<double>(i) * first.step;
+        const double off = foldAtRight ? width - x : x;
+        const double dark =
+            0.66 * std::exp(-off / 3.2) + (foldAtRight ? 0.24 : 0.13) * std::exp(-off / 17);
+        const double bright =
+            (foldAtRight ? 0.02 : 0.045) * std::exp(-std::pow((off - 30) / 18, 2));
+        factors[i] = static_cast<float>(1 - dark + bright);
+    }
     for (int y = 0; y < page.height(); ++y) {
-        const RowPlace place = page.placeOf(y);
         const auto row = page.colours(y);
         for (std::size_t i = 0; i < row.size(); ++i) {
-            const double x = place.x + static_cast<double>(i) * place.step;
-            const double off = foldAtRight ? width - x : x;
-            const double dark =
-                0.66 * std::exp(-off / 3.2) + (foldAtRight ? 0.24 : 0.13) * std::exp(-off / 17);
-            const double bright =
-                (foldAtRight ? 0.02 : 0.045) * std::exp(-std::pow((off - 30) / 18, 2));
-            const auto factor = static_cast<float>(1 - dark + bright);
+            const float factor = factors[i];
             row[i] = toned(row[i], {factor, factor * 0.995F, factor * 0.985F}, 1);
         }
     }

@@ -31,7 +31,10 @@ public:
                      m_middle.y() - m_sin * dx + m_cos * dy};
         if (m_bow > 0) {
             const double off = m_foldAtRight ? m_width - from.x() : from.x();
-            from.ry() -= m_bow * std::exp(-std::max(0.0, off) / m_reach);
+            // Beyond ten times its reach not a hundredth of a pixel is left of it.
+            if (off < 10 * m_reach) {
+                from.ry() -= m_bow * std::exp(-std::max(0.0, off) / m_reach);
+            }
         }
         return from;
     }

@@ -42,6 +42,19 @@ TEST_F(CostOfAJob, standsBesideWhatTheLinesAgreedOnEstimated) {
     EXPECT_EQ(jobCost(b.file).estimated, (std::vector{Money{750, "EUR"}}));
 }
 
+TEST_F(CostOfAJob, isSaidWithWhatIsNotKnownOfIt) {
+    EXPECT_EQ(sentenceOf(jobCost(b.file)),
+              "Materials used: 0.60 EUR. The cost of 1 further use is not known. Nothing was "
+              "estimated for them.");
+    b.file.uses.erase(b.file.uses.begin());
+    EXPECT_EQ(sentenceOf(jobCost(b.file)),
+              "What the materials cost is not known: no price stands with 1 use. Nothing was "
+              "estimated for them.");
+    b.file.uses.clear();
+    EXPECT_EQ(sentenceOf(jobCost(b.file)),
+              "Materials used: nothing. Nothing was estimated for them.");
+}
+
 // Whatever went in stands on the printed sheet, with its lot, and the sum below.
 TEST_F(CostOfAJob, thePrintedSheetNamesEveryUse) {
     b.file.uses.front().overrideReason = "no other was at hand";

@@ -106,6 +106,8 @@ TEST(AmountText, readsWhatItWrites) {
     EXPECT_EQ(toText(Amount::sheets(1)), "1 sheet");
     EXPECT_EQ(toText(Amount::sheets(2)), "2 sheets");
     EXPECT_EQ(toText(Amount::of(Area::squareMillimetres(1250))), "1250 mm\u00B2");
+    EXPECT_EQ(toText(Amount::of(Area::squareMillimetres(14'250))), "142.5 cm\u00B2");
+    EXPECT_EQ(toText(Amount::of(Area::squareMillimetres(-1'420'001))), "-1.420001 m\u00B2");
 }
 
 TEST(AmountSum, isOfOneUnitAndNeverWraps) {
