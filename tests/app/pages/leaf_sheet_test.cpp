@@ -2,6 +2,7 @@
 #include "app/pages/collation/leaf_sheet_section.h"
 
 #include <QFile>
+#include <QPushButton>
 #include <QTemporaryDir>
 
 #include "app/pages/collation/leaf_sheet_view.h"
