@@ -35,6 +35,7 @@ LeafSheetView::LeafSheetView(QWidget* parent)
     setAccessibleName(tr("Leaf by leaf"));
     setFrameShape(QFrame::NoFrame);
     setShowGrid(false);
+    viewport()->setAutoFillBackground(false);
     setSelectionMode(QAbstractItemView::SingleSelection);
     setEditTriggers(QAbstractItemView::NoEditTriggers);
     setTabKeyNavigation(false);
@@ -45,6 +46,7 @@ LeafSheetView::LeafSheetView(QWidget* parent)
     horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     horizontalHeader()->setHighlightSections(false);
+    horizontalHeader()->setStretchLastSection(true);
     horizontalHeader()->setSectionsClickable(false);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     connect(this, &QTableView::clicked, this, &LeafSheetView::toggle);
@@ -136,8 +138,10 @@ bool LeafSheetView::event(QEvent* event) {
 
 void LeafSheetView::fit() {
     const int rowHeight = controlHeight(fontMetrics());
+    verticalHeader()->setMinimumSectionSize(rowHeight);
     verticalHeader()->setDefaultSectionSize(rowHeight);
-    horizontalHeader()->setFixedHeight(rowHeight);
+    const int head = rowHeight + kGap; // so that no letter is cut
+    horizontalHeader()->setFixedHeight(head);
     for (int column = 0; column < m_model->columnCount(); ++column) {
         const int words = fontMetrics().horizontalAdvance(
             m_model->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString());
@@ -145,7 +149,8 @@ void LeafSheetView::fit() {
             column, column == 0 ? kLeafColumn : std::max(kWorkColumn, words + 4 * kGap));
     }
     const int rows = std::min(m_model->rowCount(), kRowsShown);
-    setFixedHeight((rows + 1) * rowHeight + (horizontalHeader()->length() > width() ? kSpace : 0));
+    const int wanted = kLeafColumn + (m_model->columnCount() - 1) * kWorkColumn;
+    setFixedHeight(head + rows * rowHeight + (wanted > width() ? kSpace : 0));
 }
 
 void LeafSheetView::resizeEvent(QResizeEvent* event) {
