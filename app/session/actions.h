@@ -26,6 +26,15 @@ enum class ActionId {
     mixing,
     cutting,
     stockList,
+    techniques,
+    dayOfWork,
+    toSetting,
+    seeToSetting,
+    takeFromCamera,
+    dayBefore,
+    dayAfter,
+    today,
+    copyAsText,
     workshop,
     otherWorkshop,
     allJobs,
@@ -56,7 +65,7 @@ enum class ActionId {
 };
 
 // Where an action works. Keys of the same place, or of everywhere, may not be the same.
-enum class Place { everywhere, worklist, job, list };
+enum class Place { everywhere, worklist, job, list, day };
 
 struct ActionEntry {
     ActionId id;

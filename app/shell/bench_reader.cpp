@@ -1,7 +1,10 @@
 #include "app/shell/bench_reader.h"
 
+#include <algorithm>
+
 #include <QCoreApplication>
 
+#include "app/photo/step_photos.h"
 #include "app/session/actions.h"
 #include "app/session/sentences.h"
 #include "app/session/words.h"
@@ -24,6 +27,7 @@ QString tr(const char* text) {
 void BenchReader::refresh() {
     m_session.guarded([this] {
         m_shelf = core::loadShelf(m_session.records());
+        m_techniques = core::loadTechniques(m_session.records());
         m_people.clear();
         for (const auto& one : core::all<core::Person>(m_session.records())) {
             m_people.push_back(one.record);
@@ -31,12 +35,46 @@ void BenchReader::refresh() {
     });
 }
 
-std::vector<LineChip> BenchReader::read(const QString& line) const {
-    const core::LineContext context{m_shelf, m_people};
+std::vector<core::FitnessPoint> BenchReader::fitnessOf(const core::LineUse& use,
+                                                       const core::StepLine& said,
+                                                       const core::JobFile* file) const {
+    const core::Lot* lot = use.lot ? m_shelf.lot(*use.lot) : nullptr;
+    const core::Material* kind = lot == nullptr ? nullptr : m_shelf.material(lot->material);
+    if (kind == nullptr) {
+        return {};
+    }
+    core::MaterialUse meant{.id = core::Id<core::MaterialUse>{lot->id.uuid()},
+                            .job = core::Id<core::Job>{lot->id.uuid()},
+                            .step = core::Id<core::Step>{lot->id.uuid()},
+                            .grainAtSpine = said.grainAtSpine};
+    core::fillFrom(meant, *kind);
+    return core::fitnessOf(*lot, *kind,
+                           core::purposeOf(meant, said.technique, file, m_session.clock().today()));
+}
+
+QString BenchReader::question(const QString& line, const core::JobFile& file) const {
+    const core::LineContext context{m_shelf, m_people, m_techniques.offered()};
+    const core::StepLine said = core::readStepLine(toCore(line), context);
+    QStringList asked;
+    for (const core::LineUse& use : said.uses) {
+        for (const core::FitnessPoint& point : fitnessOf(use, said, &file)) {
+            if (point.asksReason) {
+                asked << QStringLiteral("%1 %2").arg(fromCore(m_shelf.lot(*use.lot)->number),
+                                                     fromCore(point.sentence));
+            }
+        }
+    }
+    return asked.isEmpty()
+               ? QString{}
+               : tr("%1. Why is it used all the same?").arg(asked.join(QStringLiteral("; ")));
+}
+
+std::vector<LineChip> BenchReader::read(const QString& line, const core::JobFile* file) const {
+    const core::LineContext context{m_shelf, m_people, m_techniques.offered()};
     const core::StepLine said = core::readStepLine(toCore(line), context);
     std::vector<LineChip> chips;
     if (!said.technique.empty()) {
-        chips.push_back({tr("technique"), fromCore(core::techniqueName(said.technique))});
+        chips.push_back({tr("technique"), fromCore(m_techniques.nameOf(said.technique))});
     }
     if (!said.place.empty()) {
         chips.push_back({tr("place"), fromCore(said.place)});
@@ -51,17 +89,8 @@ std::vector<LineChip> BenchReader::read(const QString& line) const {
         }
         chips.push_back(
             {lot != nullptr ? tr("lot") : tr("material, no lot"), text, lot == nullptr});
-        const core::Material* kind = lot == nullptr ? nullptr : m_shelf.material(lot->material);
-        if (kind != nullptr) {
-            core::MaterialUse meant{.id = core::Id<core::MaterialUse>{lot->id.uuid()},
-                                    .job = core::Id<core::Job>{lot->id.uuid()},
-                                    .step = core::Id<core::Step>{lot->id.uuid()}};
-            core::fillFrom(meant, *kind);
-            const auto purpose =
-                core::purposeOf(meant, said.technique, nullptr, m_session.clock().today());
-            for (const core::FitnessPoint& point : core::fitnessOf(*lot, *kind, purpose)) {
-                chips.push_back({fromCore(lot->number), fromCore(point.sentence), true});
-            }
+        for (const core::FitnessPoint& point : fitnessOf(use, said, file)) {
+            chips.push_back({fromCore(lot->number), fromCore(point.sentence), true});
         }
     }
     for (const core::LineSpan& span : said.spans) {
@@ -87,6 +116,9 @@ std::vector<LineChip> BenchReader::read(const QString& line) const {
         conditions << tr("%1 % RH").arg(*said.humidityPercent);
     }
     conditions << fromCore(said.concentration) << fromCore(said.pressure);
+    if (said.grainAtSpine != core::GrainAtSpine::notSaid) {
+        conditions << tr("grain %1").arg(words(said.grainAtSpine));
+    }
     conditions.removeAll({});
     if (!conditions.isEmpty()) {
         chips.push_back({tr("at"), conditions.join(QStringLiteral(", "))});
@@ -111,7 +143,7 @@ std::vector<LineOffer> BenchReader::offers(const QString& upToCursor,
     for (const core::ProposalLine* line : core::openLines(file)) {
         awaited.push_back(line->technique);
     }
-    const core::LineContext context{m_shelf, m_people};
+    const core::LineContext context{m_shelf, m_people, m_techniques.offered()};
     const std::string line = toCore(upToCursor);
     std::vector<LineOffer> offers;
     for (const auto& one : core::completionsOf(line, context, awaited, kOffered)) {
@@ -134,8 +166,8 @@ std::optional<BenchLine::Scanned> BenchReader::scanned(const QString& before, co
     return BenchLine::Scanned{line, static_cast<int>(cursor)};
 }
 
-bool BenchReader::log(const QString& line, const core::Id<core::Job>& job) {
-    const core::LineContext context{m_shelf, m_people};
+bool BenchReader::log(const QString& line, const core::JobFile& file, const QString& reason) {
+    const core::LineContext context{m_shelf, m_people, m_techniques.offered()};
     const core::StepLine said = core::readStepLine(toCore(line), context);
     const auto who = said.person ? said.person : m_session.person();
     if (!who) {
@@ -143,9 +175,15 @@ bool BenchReader::log(const QString& line, const core::Id<core::Job>& job) {
                                                   .arg(keyText(ActionId::choosePerson))});
         return false;
     }
-    const auto step =
-        core::stepFrom(said, job, *who, m_session.clock().now(), context, m_session.ids());
-    auto change = core::logStep(step, m_shelf, m_session.ids());
+    auto step =
+        core::stepFrom(said, file.job.id, *who, m_session.clock().now(), context, m_session.ids());
+    for (std::size_t i = 0; i < said.uses.size(); ++i) {
+        if (std::ranges::any_of(fitnessOf(said.uses[i], said, &file),
+                                &core::FitnessPoint::asksReason)) {
+            step.uses[i].overrideReason = toCore(reason);
+        }
+    }
+    auto change = core::logStep(step, m_shelf, m_techniques, m_session.ids());
     if (!change) {
         m_session.say({Notice::Kind::refused, sentence(change.error())});
         return false;
@@ -155,6 +193,7 @@ bool BenchReader::log(const QString& line, const core::Id<core::Job>& job) {
         return false;
     }
     m_session.say({Notice::Kind::done, title, true});
+    photo::putToNewStep(m_session, step.step.id, title);
     return true;
 }
 

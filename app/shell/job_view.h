@@ -35,6 +35,7 @@ public:
     [[nodiscard]] QString title() const override;
 
     [[nodiscard]] core::Page page() const { return m_page; }
+    [[nodiscard]] const std::optional<core::JobFile>& file() const { return m_file; }
     [[nodiscard]] JobPage* currentPage() const;
     [[nodiscard]] BenchLine& benchLine() { return *m_bench; }
     [[nodiscard]] Margin& margin() { return *m_margin; }

@@ -23,6 +23,8 @@ QString headingOf(Place place) {
         return KeysView::tr("In a job");
     case Place::list:
         return KeysView::tr("In a list");
+    case Place::day:
+        return KeysView::tr("In the day's work");
     }
     return {};
 }
@@ -95,6 +97,7 @@ KeysView::KeysView(QWidget* parent) : View(parent) {
     addGroup(*right, Place::job);
     addGroup(*right, Place::worklist);
     addGroup(*right, Place::list);
+    addGroup(*right, Place::day);
     right->addStretch(1);
     across->addLayout(left, 1);
     across->addLayout(right, 1);

@@ -16,6 +16,11 @@ class QStackedWidget;
 namespace headcap::app {
 
 class NoticeBar;
+class QuietLine;
+class SettingWatch;
+namespace photo {
+class CameraDesk;
+}
 
 class MainWindow : public QWidget {
     Q_OBJECT
@@ -27,6 +32,11 @@ public:
     [[nodiscard]] View* current() const;
     [[nodiscard]] ViewId currentId() const { return m_way.back().view; }
     [[nodiscard]] NoticeBar& notices() { return *m_notices; }
+    // What has set; what the camera has brought.
+    [[nodiscard]] QuietLine& settingLine() { return *m_settingLine; }
+    [[nodiscard]] QuietLine& cameraLine() { return *m_cameraLine; }
+    [[nodiscard]] SettingWatch& settings() { return *m_setting; }
+    [[nodiscard]] photo::CameraDesk& camera() { return *m_camera; }
 
 Q_SIGNALS:
     // The person has chosen another tone or size of text.
@@ -39,6 +49,11 @@ protected:
 
 private:
     void addKeys();
+    void layOut();
+    void watchSettings();
+    void watchCamera();
+    void takeFromCamera();
+    void sayCamera();
     [[nodiscard]] View* viewOf(ViewId id);
     void showWayBack(ViewId view);
     bool open(const Destination& destination);
@@ -49,6 +64,10 @@ private:
     Session& m_session;
     QStackedWidget* m_views;
     NoticeBar* m_notices;
+    QuietLine* m_settingLine;
+    QuietLine* m_cameraLine;
+    SettingWatch* m_setting;
+    photo::CameraDesk* m_camera;
     QPushButton* m_back;
     std::map<ViewId, View*> m_made;
     std::vector<Destination> m_way; // the last is where we are

@@ -22,7 +22,9 @@ enum class ViewId {
     workshop,
     mixing,
     cutting,
-    stock
+    stock,
+    techniques,
+    day
 };
 
 struct Destination {

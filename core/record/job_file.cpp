@@ -187,6 +187,7 @@ std::optional<JobFile> loadJobFile(const RecordStore& store, const Id<Job>& id) 
         file.workshop = std::move(workshops.front());
     }
     load.append(file.people, all<Person>(store));
+    file.techniques = loadTechniques(store);
     loadItems(load, file);
 
     load.ofJob(file.stateChanges);

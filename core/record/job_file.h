@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "core/record/stores.h"
+#include "core/treatment/techniques_in_force.h"
 
 namespace headcap::core {
 
@@ -22,6 +23,7 @@ struct JobFile {
     std::vector<Hazard> hazards{}; // of the item, its whole and its parts
     std::vector<Job> otherJobs{};  // on the same item, its whole or its parts
     std::vector<Person> people{};  // all of the workshop
+    TechniquesInForce techniques{};
 
     std::vector<StateChange> stateChanges{};
     std::vector<Piece> pieces{};

@@ -5,7 +5,6 @@
 
 #include "core/report/labels.h"
 #include "core/treatment/approval.h"
-#include "core/treatment/techniques.h"
 
 namespace headcap::core {
 namespace {
@@ -173,7 +172,7 @@ void wantStep(Wanted& wanted, const JobFile& file, const Step& step) {
     if (step.struckAt) {
         return;
     }
-    const Technique* technique = techniqueNamed(step.technique);
+    const Technique* technique = file.techniques.named(step.technique);
     const bool stays = std::ranges::any_of(uses, [](const MaterialUse* use) { return use->stays; });
     if (stays || (technique != nullptr && technique->adds)) {
         wanted.say("disclosures_b", step, {step.description, step.place, step.undoing});

@@ -21,6 +21,20 @@ std::vector<core::Found> SqliteRecordStore::allWith(core::RecordKind kind, std::
     return recordsWith(*m_kept.readers.lend(), kind, column, value);
 }
 
+std::vector<core::Found> SqliteRecordStore::allBetween(core::RecordKind kind,
+                                                       std::string_view column,
+                                                       std::string_view from,
+                                                       std::string_view to) const {
+    return recordsBetween(*m_kept.readers.lend(), kind, column, from, to);
+}
+
+std::vector<core::Found> SqliteRecordStore::newestWith(core::RecordKind kind,
+                                                       std::string_view column,
+                                                       const core::ColumnValue& value,
+                                                       std::size_t most) const {
+    return newestRecordsWith(*m_kept.readers.lend(), kind, column, value, most);
+}
+
 std::optional<std::string> SqliteRecordStore::greatest(core::RecordKind kind,
                                                        std::string_view column,
                                                        std::string_view prefix) const {

@@ -37,6 +37,14 @@ public:
     [[nodiscard]] std::vector<core::Found> all(core::RecordKind kind) const override;
     [[nodiscard]] std::vector<core::Found> allWith(core::RecordKind kind, std::string_view column,
                                                    const core::ColumnValue& value) const override;
+    [[nodiscard]] std::vector<core::Found> allBetween(core::RecordKind kind,
+                                                      std::string_view column,
+                                                      std::string_view from,
+                                                      std::string_view to) const override;
+    [[nodiscard]] std::vector<core::Found> newestWith(core::RecordKind kind,
+                                                      std::string_view column,
+                                                      const core::ColumnValue& value,
+                                                      std::size_t most) const override;
     [[nodiscard]] std::optional<std::string> greatest(core::RecordKind kind,
                                                       std::string_view column,
                                                       std::string_view prefix) const override;

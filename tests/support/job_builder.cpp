@@ -103,7 +103,7 @@ Step& JobBuilder::step(const std::string& technique, const std::string& place, D
               .line = std::nullopt,
               .corrects = std::nullopt,
               .struckBy = std::nullopt};
-    if (const Technique* known = techniqueNamed(technique)) {
+    if (const Technique* known = file.techniques.named(technique)) {
         step.kind = known->kind;
         step.reversibility = known->reversibility;
         step.undoing = known->undoing;

@@ -35,6 +35,32 @@ std::vector<core::Found> MemoryStore::allWith(core::RecordKind kind, std::string
     return found;
 }
 
+std::vector<core::Found> MemoryStore::allBetween(core::RecordKind kind, std::string_view column,
+                                                 std::string_view from, std::string_view to) const {
+    std::vector<core::Found> found = all(kind);
+    const auto textOf = [&](const core::Found& one) {
+        const auto value = columnOf(one.record, column);
+        const auto* text = std::get_if<std::string>(&value);
+        return text == nullptr ? std::string{} : *text;
+    };
+    std::erase_if(found, [&](const core::Found& one) {
+        const std::string text = textOf(one);
+        return text.empty() || text < from || text >= to;
+    });
+    std::ranges::stable_sort(found, {}, textOf);
+    return found;
+}
+
+std::vector<core::Found> MemoryStore::newestWith(core::RecordKind kind, std::string_view column,
+                                                 const core::ColumnValue& value,
+                                                 std::size_t most) const {
+    std::vector<core::Found> found = allWith(kind, column, value);
+    std::ranges::reverse(found);
+    found.erase(found.begin() + static_cast<std::ptrdiff_t>(std::min(most, found.size())),
+                found.end());
+    return found;
+}
+
 std::optional<std::string> MemoryStore::greatest(core::RecordKind kind, std::string_view column,
                                                  std::string_view prefix) const {
     std::optional<std::string> best;

@@ -22,6 +22,11 @@ public:
     std::vector<core::Found> all(core::RecordKind kind) const override;
     std::vector<core::Found> allWith(core::RecordKind kind, std::string_view column,
                                      const core::ColumnValue& value) const override;
+    std::vector<core::Found> allBetween(core::RecordKind kind, std::string_view column,
+                                        std::string_view from, std::string_view to) const override;
+    std::vector<core::Found> newestWith(core::RecordKind kind, std::string_view column,
+                                        const core::ColumnValue& value,
+                                        std::size_t most) const override;
     std::optional<std::string> greatest(core::RecordKind kind, std::string_view column,
                                         std::string_view prefix) const override;
     tl::expected<core::Revision, core::Refusal> apply(const core::Change& change) override;

@@ -5,7 +5,6 @@
 #include <QHBoxLayout>
 #include <QLineEdit>
 #include <QPushButton>
-#include <QRegularExpression>
 #include <QVBoxLayout>
 
 #include "app/form/record_choices.h"
@@ -126,10 +125,8 @@ void ReleasePanel::addRow(const core::ReleaseRow& row) {
     if (row.answer != nullptr && row.answer->answer != core::ReleaseAnswer::open) {
         const core::Person* who = m_file->person(row.answer->who);
         below =
-            QStringList{said(row.answer->why), who == nullptr ? QString{} : said(who->name),
-                        row.answer->at ? timeAndDay(*row.answer->at, m_session.clock()) : QString{}}
-                .filter(QRegularExpression{QStringLiteral(".")})
-                .join(QStringLiteral(" · "));
+            dotted({said(row.answer->why), who == nullptr ? QString{} : said(who->name),
+                    row.answer->at ? timeAndDay(*row.answer->at, m_session.clock()) : QString{}});
     }
     if (!below.isEmpty()) {
         auto* small = new Label(Face::small, isSettled ? Ink::quiet : Ink::open, below);
@@ -185,8 +182,7 @@ void ReleasePanel::addReturned() {
         if (back.nextLookOn) {
             words << tr("next look %1").arg(fullDay(*back.nextLookOn));
         }
-        words.removeAll({});
-        auto* label = new Label(Face::body, Ink::settled, words.join(QStringLiteral(" · ")));
+        auto* label = new Label(Face::body, Ink::settled, dotted(words));
         label->setRunning();
         m_list->addSpacing(kGap);
         m_list->addWidget(label);
@@ -210,8 +206,11 @@ void ReleasePanel::focusFirst() {
 }
 
 void ReleasePanel::answer(const std::string& key, core::ReleaseAnswer given, const QString& why) {
-    auto change = core::answerRow(*m_file, m_session.clock(),
-                                  {key, given, toCore(why), m_session.person()}, m_session.ids());
+    keep(core::answerRow(*m_file, m_session.clock(), {key, given, toCore(why), m_session.person()},
+                         m_session.ids()));
+}
+
+void ReleasePanel::keep(tl::expected<core::Change, core::ReleaseProblem> change) {
     if (!change) {
         m_session.say({Notice::Kind::refused, sentence(change.error())});
         return;
@@ -229,15 +228,7 @@ void ReleasePanel::returnIt() {
         wrong->control()->setFocus(Qt::OtherFocusReason);
         return;
     }
-    auto change = core::giveBack(*m_file, back, m_session.clock(), m_session.ids());
-    if (!change) {
-        m_session.say({Notice::Kind::refused, sentence(change.error())});
-        return;
-    }
-    const QString words = fromCore(change->sentence);
-    if (m_session.apply(std::move(*change))) {
-        m_session.say({Notice::Kind::done, words, true});
-    }
+    keep(core::giveBack(*m_file, back, m_session.clock(), m_session.ids()));
 }
 
 QString sentence(core::ReleaseProblem problem) {

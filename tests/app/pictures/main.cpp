@@ -33,6 +33,8 @@
 #include "app/shell/worklist_view.h"
 #include "app/stock/cutting_view.h"
 #include "app/stock/piece_list.h"
+#include "app/work/day_view.h"
+#include "app/work/setting_watch.h"
 #include "tests/support/sample_survey.h"
 #include "tests/support/sample_workshop.h"
 
@@ -146,6 +148,44 @@ void showCutting(app::MainWindow& window, SampleWorkshop& sample) {
     piece("wrapper", 420, 210, core::GrainWay::alongHeight, 1);
     piece("guard", 24, 186, core::GrainWay::alongHeight, 6);
     (void)QTest::qWaitFor([&] { return view->planned().has_value(); }, 10'000);
+}
+
+// The day and the techniques; a setting that is over; a lot past its date in the line.
+void addWork(std::vector<Scene>& all) {
+    all.push_back({QStringLiteral("techniques"), [](app::MainWindow& window, SampleWorkshop&) {
+                       window.go({app::ViewId::techniques});
+                   }});
+    all.push_back({QStringLiteral("day"), [](app::MainWindow& window, SampleWorkshop& sample) {
+                       window.go({app::ViewId::day});
+                       auto* view = qobject_cast<app::DayView*>(window.current());
+                       const auto steps = sample.file(*sample.grafting).steps;
+                       view->showDay(sample.clock.dayOf(steps.back().at));
+                   }});
+    all.push_back(
+        {QStringLiteral("has-set"), [](app::MainWindow& window, SampleWorkshop& sample) {
+             window.go(
+                 {.view = app::ViewId::job, .job = sample.grafting, .page = core::Page::survey});
+             QLineEdit& line = jobView(window).benchLine().line();
+             line.setText(QStringLiteral("lined spine 29-102 1 sheet 40 min sets 90 min"));
+             QTest::keyClick(&line, Qt::Key_Return);
+             sample.clock.at += std::chrono::minutes{114};
+             window.settings().look();
+         }});
+    all.push_back(
+        {QStringLiteral("bench-reason"), [](app::MainWindow& window, SampleWorkshop& sample) {
+             for (auto& lot : core::all<core::Lot>(sample.store)) {
+                 if (lot.record.number == "31-006") {
+                     lot.record.goodUntil = std::chrono::year{2031} / 3 / 1;
+                     sample.store.changeElsewhere(lot.record);
+                 }
+             }
+             window.go(
+                 {.view = app::ViewId::job, .job = sample.grafting, .page = core::Page::bench});
+             QLineEdit& line = jobView(window).benchLine().line();
+             line.setFocus();
+             line.setText(QStringLiteral("guarded K7 with 31-006 0.6 g 18 min"));
+             QTest::keyClick(&line, Qt::Key_Return);
+         }});
 }
 
 std::vector<Scene> scenes() {
@@ -287,6 +327,7 @@ std::vector<Scene> scenes() {
          },
          true});
     addCollations(all);
+    addWork(all);
     for (const app::PageEntry& entry : app::pageTable()) {
         const QString name = app::titleOf(entry.page).toLower();
         all.push_back({QStringLiteral("page-") + name,

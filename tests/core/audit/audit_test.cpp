@@ -215,6 +215,13 @@ const std::vector<Fault>& faults() {
              kind.kind = MaterialClass::paper;
              kind.grammageMgM2 = 160'000;
          }},
+        {"material_grain",
+         [](auto& j) {
+             kindOfPaste(j).kind = MaterialClass::paper;
+             for (MaterialUse& use : j.file.uses) {
+                 use.grainAtSpine = GrainAtSpine::across;
+             }
+         }},
         {"material_claim",
          [](auto& j) {
              Material& kind = kindOfPaste(j);
