@@ -76,9 +76,8 @@ TableRow HouseTechniques::rowOf(const core::Technique& technique) {
     }
     return {.id = idOf(technique.key).uuid(),
             .title = {fromCore(technique.name), Face::body, isRetired ? Ink::quiet : Ink::ink},
-            .middle = {{timesOf(technique)}},
             .right = {standing, Face::smallStrong, Ink::accent},
-            .below = {fromCore(technique.doneTo)}};
+            .below = {dotted({fromCore(technique.doneTo), timesOf(technique)})}};
 }
 
 std::vector<TableRow> HouseTechniques::rows(const QString& filter) {

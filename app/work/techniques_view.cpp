@@ -16,9 +16,9 @@ namespace headcap::app {
 TechniquesView::TechniquesView(Session& session, QWidget* parent)
     : View(parent), m_session(session), m_edits(session), m_techniques(session),
       m_filter(new QLineEdit), m_add(new QPushButton(tr("Add a technique"))),
-      m_list(new RuledTable(title(), {.mark = 0, .right = 96, .title = 5, .middle = {4}})),
-      m_name(new Label(Face::slip)), m_standing(new Label(Face::small, Ink::quiet)),
-      m_back(new QPushButton), m_scroll(new QScrollArea), m_form(makeTechniqueForm(session)) {
+      m_list(new RuledTable(title(), {.mark = 0, .right = 96})), m_name(new Label(Face::slip)),
+      m_standing(new Label(Face::small, Ink::quiet)), m_back(new QPushButton),
+      m_scroll(new QScrollArea), m_form(makeTechniqueForm(session)) {
     m_edits.watch(m_form);
     // A name makes the key of a new one.
     m_form->setAlso([this](const Own&, const Own& after, core::Change& change) {
