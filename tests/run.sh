@@ -2,7 +2,7 @@
 # Builds and runs the tests.
 #   tests/run.sh              everything, through ctest, under the offscreen platform
 #   tests/run.sh --faults     the long fault programs: kills, power losses, full disks
-#   tests/run.sh --fuzz 10    every reader over changed text for ten minutes
+#   tests/run.sh --fuzz 10    every reader over changed text and files for twenty minutes
 #   tests/run.sh --bench      the benchmarks, each beside its bare counterpart
 #   tests/run.sh --sanitize   everything under the address and undefined sanitizers
 #   tests/run.sh --lint       clang-format and clang-tidy
@@ -32,6 +32,7 @@ case "${1:-}" in
 --fuzz)
     configure_and_build "$root" "$root/build" -DCMAKE_BUILD_TYPE=Release
     "$root/build/tests/fuzz/headcap_fuzz" --minutes "${2:-5}"
+    "$root/build/tests/fuzz/headcap_fuzz_files" --minutes "${2:-5}"
     ;;
 --bench)
     shift

@@ -84,9 +84,11 @@ std::unique_ptr<core::OpenWorkshop> take(const StartWindow::Choice& choice, QStr
     return nullptr;
 }
 
-// True: another workshop is wanted.
-bool work(QApplication& application, core::OpenWorkshop& workshop, Settings& settings,
-          DialogPrompts& prompts, cli::Surroundings& surroundings) {
+// The folder of another workshop that is wanted, empty where it is to be asked for; nothing: the
+// window was closed.
+std::optional<QString> work(QApplication& application, core::OpenWorkshop& workshop,
+                            Settings& settings, DialogPrompts& prompts,
+                            cli::Surroundings& surroundings) {
     Session session{{.stores = workshop.stores(),
                      .clock = surroundings.clock,
                      .ids = surroundings.ids,
@@ -96,13 +98,28 @@ bool work(QApplication& application, core::OpenWorkshop& workshop, Settings& set
     prompts.setWindow(&window);
     QObject::connect(&window, &MainWindow::lookChanged, &window,
                      [&] { dress(application, lookOf(settings)); });
-    bool isOtherWanted = false;
+    std::optional<QString> wanted;
     QObject::connect(&window, &MainWindow::otherWorkshopAsked, &window,
-                     [&] { isOtherWanted = true; });
+                     [&](const QString& folder) { wanted = folder; });
     window.QWidget::show();
     QApplication::exec();
     prompts.setWindow(nullptr);
-    return isOtherWanted;
+    return wanted;
+}
+
+std::filesystem::path firstFolder(const QStringList& arguments, const Settings& settings,
+                                  const cli::Surroundings& surroundings) {
+    // One that was opened last and is gone is told of, and no other opened in its place.
+    std::filesystem::path folder = folderNamed(arguments).value_or(lastOf(settings));
+    if (folder.empty() && holdsWorkshop(surroundings.defaultWorkshop)) {
+        folder = surroundings.defaultWorkshop;
+    }
+    return folder;
+}
+
+std::optional<StartWindow::Choice> choiceOf(const std::filesystem::path& folder) {
+    return folder.empty() ? std::nullopt
+                          : std::optional{StartWindow::Choice{StartWindow::Kind::open, folder}};
 }
 
 } // namespace
@@ -112,35 +129,31 @@ int openWindow(QApplication& application, const QStringList& arguments,
     Settings settings;
     dress(application, lookOf(settings));
     DialogPrompts prompts;
-    auto named = folderNamed(arguments);
-    std::optional<StartWindow::Choice> choice;
-    // One that was opened last and is gone is told of, and no other opened in its place.
-    std::filesystem::path folder = named.value_or(lastOf(settings));
-    if (folder.empty() && holdsWorkshop(surroundings.defaultWorkshop)) {
-        folder = surroundings.defaultWorkshop;
-    }
-    if (!folder.empty()) {
-        choice = {StartWindow::Kind::open, folder};
-    }
+    bool isNamed = folderNamed(arguments).has_value();
+    auto choice = choiceOf(firstFolder(arguments, settings, surroundings));
     QString problem;
     for (;;) {
         auto workshop = choice ? take(*choice, problem, surroundings) : nullptr;
-        if (!workshop && named) {
+        if (!workshop && isNamed) {
             std::fprintf(stderr, "headcap: %s\n", problem.toUtf8().constData());
             return static_cast<int>(cli::Exit::workshopUnusable);
         }
+        isNamed = false;
+        std::optional<QString> wanted;
         if (workshop) {
             settings.set(Setting::workshop,
                          QString::fromStdString(
                              std::filesystem::absolute(choice->folder).lexically_normal()));
-            if (!work(application, *workshop, settings, prompts, surroundings)) {
+            wanted = work(application, *workshop, settings, prompts, surroundings);
+            if (!wanted) {
                 return 0;
             }
             problem.clear();
         }
-        named.reset();
         workshop.reset();
-        choice = ask(startMeans(settings, prompts, surroundings), problem, prompts);
+        choice = wanted && !wanted->isEmpty()
+                     ? choiceOf(wanted->toStdString())
+                     : ask(startMeans(settings, prompts, surroundings), problem, prompts);
         if (!choice) {
             return 0;
         }

@@ -44,7 +44,7 @@ void printJob(const core::LotTrace& trace, const core::TracedJob& job) {
     printLine(head);
     for (const core::TracedUse& one : job.uses) {
         printLine("    " + core::isoText(one.step->at).substr(0, 10) + "  " +
-                  core::stepTitle(*one.step) +
+                  core::stepTitle(*one.step, trace.techniques) +
                   (one.use->amount ? "  " + core::toText(*one.use->amount) : "") +
                   throughWords(trace, *one.lot) + (one.use->stays ? "" : "  nothing of it stays"));
     }

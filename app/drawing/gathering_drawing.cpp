@@ -14,8 +14,8 @@ namespace {
 constexpr double kWidestStep = 88;
 constexpr double kStubShare = 0.14; // of a leaf's height
 
-QString tr(const char* text, int n = -1) {
-    return QCoreApplication::translate("GatheringDrawing", text, nullptr, n);
+QString tr(const char* text) {
+    return QCoreApplication::translate("GatheringDrawing", text);
 }
 
 struct Frame {
@@ -154,8 +154,9 @@ QString describe(const core::PicturedGathering& gathering) {
             said << fromCore(leaf.ref) + QLatin1Char(' ') + words(leaf.state);
         }
     }
-    const QString head = tr("%1, %n leaves", static_cast<int>(gathering.leaves.size()))
-                             .arg(fromCore(gathering.signature));
+    const QString head =
+        fromCore(gathering.signature) + QStringLiteral(", ") +
+        counted(static_cast<int>(gathering.leaves.size()), tr("%1 leaf"), tr("%1 leaves"));
     return said.isEmpty() ? head : head + QStringLiteral(": ") + said.join(QStringLiteral(", "));
 }
 

@@ -8,7 +8,6 @@
 #include "core/materials/shelf.h"
 #include "core/materials/shelf_life.h"
 #include "core/record/job_file.h"
-#include "core/treatment/techniques.h"
 
 namespace headcap::app {
 namespace {
@@ -59,12 +58,15 @@ Choices hazardTerms() {
     };
 }
 
-Choices techniqueTerms() {
-    return [] {
+Choices techniqueTerms(Session& session) {
+    return [&session] {
         std::vector<Choice> choices;
-        for (const core::Technique& technique : core::techniques()) {
-            choices.push_back({technique.key, fromCore(technique.name)});
-        }
+        session.guarded([&] {
+            const auto inForce = core::loadTechniques(session.records());
+            for (const core::Technique& technique : inForce.offered()) {
+                choices.push_back({technique.key, fromCore(technique.name)});
+            }
+        });
         return choices;
     };
 }

@@ -19,6 +19,7 @@ namespace headcap::app {
 
 // Vocabularies: the key is kept, the name is seen.
 [[nodiscard]] Choices hazardTerms();
-[[nodiscard]] Choices techniqueTerms();
+// Those in force.
+[[nodiscard]] Choices techniqueTerms(Session& session);
 
 } // namespace headcap::app

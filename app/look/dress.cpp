@@ -4,7 +4,11 @@
 #include <QToolTip>
 
 #include "app/look/fonts.h"
+#include "app/look/plain_tips.h"
 #include "app/look/style.h"
+
+// Qt's, which is in none of its headers.
+Q_GUI_EXPORT void qt_set_sequence_auto_mnemonic(bool isOn);
 
 namespace headcap::app {
 
@@ -14,6 +18,9 @@ void dress(QApplication& application, const Look& look) {
     static const QFont kSystemFont = QApplication::font();
     if (qobject_cast<Style*>(QApplication::style()) == nullptr) {
         QApplication::setStyle(new Style);
+        application.installEventFilter(new PlainTips(&application));
+        // An ampersand in a name is one; keys are in the catalogue.
+        qt_set_sequence_auto_mnemonic(false);
     }
     const QPalette palette = paletteFor(look.tone.value_or(kSystemTone));
     QApplication::setPalette(palette);

@@ -284,6 +284,7 @@ void Style::drawControl(ControlElement element, const QStyleOption* option, QPai
         return;
     case CE_PushButtonLabel: {
         QStyleOptionButton words = *qstyleoption_cast<const QStyleOptionButton*>(option);
+        words.text.replace(u'&', QLatin1String("&&")); // words, no mnemonic
         const bool isQuiet = widget != nullptr && widget->property(kQuietButton).toBool();
         const bool isDefault = words.features.testFlag(QStyleOptionButton::DefaultButton);
         if (!(option->state & State_Enabled)) {

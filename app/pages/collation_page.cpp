@@ -4,6 +4,7 @@
 
 #include <QAction>
 #include <QComboBox>
+#include <QLineEdit>
 #include <QVBoxLayout>
 
 #include "app/drawing/gathering_view.h"
@@ -11,11 +12,14 @@
 #include "app/look/grid.h"
 #include "app/look/label.h"
 #include "app/pages/collation/copy_words.h"
+#include "app/pages/collation/leaf_sheet_section.h"
+#include "app/pages/collation/leaf_sheet_view.h"
 #include "app/pages/collation/walk_keys.h"
 #include "app/pages/collation/walk_section.h"
 #include "app/pages/collation_words.h"
 #include "app/session/words.h"
 #include "core/collation/collate.h"
+#include "core/collation/copy_records.h"
 
 namespace headcap::app {
 namespace {
@@ -41,6 +45,7 @@ CollationPage::CollationPage(Session& session, QWidget* parent)
     buildCopyWords();
     buildFacsimiles();
     buildVolumeLists();
+    buildLeafSheet();
     edits().alignLabels();
 }
 
@@ -157,14 +162,46 @@ void CollationPage::buildCollation() {
         .placeholder(tr("lacks K2; K5 in facsimile; the rest present"));
     m_collation->text(tr("Established"), &R::method).placeholder(tr("leaf by leaf, by catchwords"));
     m_collation->text(tr("Not looked at"), &R::notExamined);
-    m_collation->value(tr("Leaves called for"), &R::leavesCalledFor);
-    m_collation->value(tr("Leaves present"), &R::leavesPresent);
-    m_collation->value(tr("Plates called for"), &R::platesCalledFor);
-    m_collation->value(tr("Plates present"), &R::platesPresent);
+    addTally(tr("Leaves called for"), &R::leavesCalledFor, tr("not counted"));
+    addTally(tr("Leaves present"), &R::leavesPresent, tr("not counted"));
+    addTally(tr("Plates called for"), &R::platesCalledFor, tr("none"));
+    addTally(tr("Plates present"), &R::platesPresent, tr("none"));
     m_collation->value(tr("Finished on"), &R::finishedOn);
     m_collation->pick(tr("By"), &R::who, peopleOf(session()));
     edits().watch(m_collation);
     addSection(tr("Make-up and statement"), m_collation);
+}
+
+// A number of leaves or plates; an empty row where it is nought.
+void CollationPage::addTally(const QString& label, std::int64_t core::Collation::*member,
+                             const QString& nought) {
+    m_collation
+        ->bind(
+            label, new QLineEdit, false,
+            [member](const core::Collation& one) {
+                return one.*member == 0 ? QString{} : printed(one.*member);
+            },
+            [member, today = session().clock().today()](core::Collation& one, const QString& text) {
+                const std::string typed = toCore(text.trimmed());
+                const auto number =
+                    Reader<std::int64_t>::read(typed.empty() ? "0" : typed, {.today = today});
+                if (!number) {
+                    return sentence(number.error(), Reading::number);
+                }
+                one.*member = *number;
+                return QString{};
+            })
+        .placeholder(nought);
+}
+
+void CollationPage::enter() {
+    // A book begins with its formula.
+    const auto& collation = m_collation->record();
+    if (collation && collation->formula.empty()) {
+        m_collation->focusFirst();
+    } else {
+        JobPage::enter();
+    }
 }
 
 BookOfVolume CollationPage::bookShown() const {
@@ -220,6 +257,25 @@ void CollationPage::buildVolumeLists() {
     addSection(m_tasks);
 }
 
+void CollationPage::buildLeafSheet() {
+    m_sheet = new LeafSheetSection(session());
+    addSection(tr("The sheet of leaves"), m_sheet);
+    auto* go = new QAction(tr("Sheet of leaves"), this);
+    go->setShortcut(QKeySequence{QLatin1String(kSheetKey)});
+    go->setShortcutContext(Qt::WidgetWithChildrenShortcut);
+    addAction(go);
+    connect(go, &QAction::triggered, this, [this] {
+        reveal(m_sheet);
+        if (edits().save()) {
+            m_sheet->enter();
+        }
+    });
+}
+
+bool CollationPage::print() {
+    return edits().save() && m_sheet->print();
+}
+
 void CollationPage::showVolumes() {
     const QVariant chosen = m_volumes->currentData();
     const QSignalBlocker quiet{m_volumes};
@@ -251,9 +307,10 @@ void CollationPage::showVolume() {
     m_facsimiles->show(ofVolume(m_file->facsimiles, volume()), *m_file);
     m_plates->show(ofVolume(m_file->plates, volume()), *m_file);
     m_tasks->show(ofVolume(m_file->leafTasks, volume()), *m_file);
+    m_sheet->show(*m_file, m_book, ofVolume(m_file->leafTasks, volume()));
     showReading(collation);
     m_walk->show(*m_file, volume(), collation);
-    m_copyWords->show(*m_file, copyOf(*m_file, volume(), collation), collation);
+    m_copyWords->show(*m_file, core::copyOf(*m_file, volume(), collation), collation);
     showGatherings();
 }
 

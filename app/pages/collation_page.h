@@ -14,6 +14,7 @@ namespace headcap::app {
 class CopyWords;
 class GatheringView;
 class Label;
+class LeafSheetSection;
 class WalkSection;
 
 class CollationPage : public JobPage {
@@ -23,16 +24,22 @@ public:
 
     void load(const core::JobFile& file) override;
     bool goTo(const core::RecordRef& ref) override;
+    void enter() override;
     [[nodiscard]] WalkSection& walk() { return *m_walk; }
+    [[nodiscard]] LeafSheetSection& leafSheet() { return *m_sheet; }
+    bool print() override;
 
 private:
     void buildVolumeChoice();
     void buildMakeUp();
     void buildWalk();
+    void addTally(const QString& label, std::int64_t core::Collation::*member,
+                  const QString& nought);
     void buildCollation();
     void buildFindings();
     void buildFacsimiles();
     void buildVolumeLists();
+    void buildLeafSheet();
     void buildCopyWords();
     [[nodiscard]] BookOfVolume bookShown() const;
     void showVolumes();
@@ -53,6 +60,7 @@ private:
     FacsimileList* m_facsimiles;
     PlateList* m_plates;
     TaskList* m_tasks;
+    LeafSheetSection* m_sheet;
     core::LaidBook m_book; // of the volume shown
     std::optional<core::JobFile> m_file;
 };

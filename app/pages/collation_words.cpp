@@ -7,8 +7,8 @@
 namespace headcap::app {
 namespace {
 
-QString tr(const char* text, int n = -1) {
-    return QCoreApplication::translate("CollationPage", text, nullptr, n);
+QString tr(const char* text) {
+    return QCoreApplication::translate("CollationPage", text);
 }
 
 QString groundOf(core::Ground ground) {
@@ -35,7 +35,7 @@ bool isUndecided(const core::CollationFinding& finding) {
 QString tallyWords(const core::CollateAnswer& answer, const core::Collation& collation) {
     QStringList said;
     if (answer.leafTotal) {
-        said << tr("%n leaves called for", *answer.leafTotal);
+        said << counted(*answer.leafTotal, tr("%1 leaf called for"), tr("%1 leaves called for"));
         if (collation.leavesCalledFor > 0 && collation.leavesCalledFor != *answer.leafTotal) {
             said << tr("the record says %1").arg(collation.leavesCalledFor);
         }

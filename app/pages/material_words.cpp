@@ -17,11 +17,6 @@ QString tr(const char* text) {
     return QCoreApplication::translate("job_materials", text);
 }
 
-QString joined(QStringList parts) {
-    parts.removeAll({});
-    return parts.join(QStringLiteral(" · "));
-}
-
 // How the lot now stands: what is left of it, and whether it is still fit.
 TableCell standingOf(const core::JobMaterial& material, core::Day today) {
     if (material.lot == nullptr) {
@@ -46,7 +41,7 @@ TableCell standingOf(const core::JobMaterial& material, core::Day today) {
     } else if (material.ageNow == core::LotAge::nearDate) {
         said << tr("good until %1").arg(shortDay(*material.goodUntil, today));
     }
-    return {joined(said), ink == Ink::quiet ? Face::small : Face::smallStrong, ink};
+    return {dotted(said), ink == Ink::quiet ? Face::small : Face::smallStrong, ink};
 }
 
 TableRow headingOf(const core::JobFile& file, const core::JobMaterial& material, core::Day today) {
@@ -61,10 +56,11 @@ TableRow headingOf(const core::JobFile& file, const core::JobMaterial& material,
     }
     return {.title = {title, Face::heading, Ink::ink},
             .right = standingOf(material, today),
-            .below = {joined(below)}};
+            .below = {dotted(below)}};
 }
 
-TableRow rowOf(const core::MaterialInStep& one, const core::Clock& clock) {
+TableRow rowOf(const core::JobFile& file, const core::MaterialInStep& one,
+               const core::Clock& clock) {
     const core::MaterialUse& use = *one.use;
     QStringList below{fromCore(use.role)};
     if (!use.stays) {
@@ -87,12 +83,12 @@ TableRow rowOf(const core::MaterialInStep& one, const core::Clock& clock) {
     }
     const bool isNoted = use.amount.has_value();
     return {.id = use.id.uuid(),
-            .title = {titleOf(*one.step), Face::body, Ink::ink},
+            .title = {titleOf(file, *one.step), Face::body, Ink::ink},
             .mark = shortDay(clock.dayOf(one.step->at), clock.today()),
             .middle = {{fromCore(one.place), Face::formula, Ink::ink}, removal},
             .right = {isNoted ? fromCore(core::toText(*use.amount)) : tr("no amount"), Face::small,
                       isNoted ? Ink::ink : Ink::open},
-            .below = {joined(below), Face::small, ink}};
+            .below = {dotted(below), Face::small, ink}};
 }
 
 TableRow rowOf(const core::MaterialInFacsimile& one) {
@@ -107,7 +103,7 @@ TableRow rowOf(const core::MaterialInFacsimile& one) {
                        isSaid
                            ? TableCell{fromCore(leaf.removal)}
                            : TableCell{tr("how does it come out?"), Face::smallStrong, Ink::must}},
-            .below = {joined({how, fromCore(one.isPrintedOn ? leaf.printing : leaf.attachment)})}};
+            .below = {dotted({how, fromCore(one.isPrintedOn ? leaf.printing : leaf.attachment)})}};
 }
 
 } // namespace
@@ -117,7 +113,7 @@ std::vector<TableRow> materialRows(const core::JobFile& file, const core::Clock&
     for (const core::JobMaterial& material : core::jobMaterials(file, clock)) {
         rows.push_back(headingOf(file, material, clock.today()));
         for (const core::MaterialInStep& one : material.uses) {
-            rows.push_back(rowOf(one, clock));
+            rows.push_back(rowOf(file, one, clock));
         }
         for (const core::MaterialInFacsimile& one : material.facsimiles) {
             rows.push_back(rowOf(one));

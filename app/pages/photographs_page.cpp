@@ -13,6 +13,7 @@
 #include "app/look/grid.h"
 #include "app/look/label.h"
 #include "app/look/quiet_button.h"
+#include "app/photo/camera_form.h"
 #include "app/photo/contact_sheet.h"
 #include "app/photo/large_view.h"
 #include "app/photo/photo_delegate.h"
@@ -53,7 +54,7 @@ PhotographsPage::PhotographsPage(Session& session, QWidget* parent)
       m_form(new RecordForm<core::Photograph>(session, tr("Photograph"))),
       m_facts(new Label(Face::small, Ink::quiet)), m_progress(new Label(Face::small, Ink::quiet)),
       m_stop(quietButton(tr("Stop"), tr("Stops; what is in stays"))),
-      m_large(new photo::LargeView(*m_loader, this)) {
+      m_large(new photo::LargeView(*m_loader, this)), m_camera(new photo::CameraForm(session)) {
     setAcceptDrops(true);
     buildHead();
     buildSheet();
@@ -95,6 +96,8 @@ void PhotographsPage::buildSheet() {
     box->addWidget(m_form);
     m_sheet = new photo::ContactSheet(*m_loader, frame);
     body().addWidget(m_sheet);
+    body().addSpacing(kSection);
+    body().addWidget(m_camera);
 }
 
 void PhotographsPage::connectParts() {
@@ -126,6 +129,7 @@ void PhotographsPage::connectParts() {
 void PhotographsPage::load(const core::JobFile& file) {
     m_file = file;
     m_sheet->show(file.photographs);
+    m_camera->refresh();
     showChosen();
 }
 

@@ -13,6 +13,7 @@ namespace headcap::app {
 class Label;
 
 namespace photo {
+class CameraForm;
 class ContactSheet;
 class LargeView;
 } // namespace photo
@@ -32,6 +33,7 @@ public:
     void enter() override;
 
     [[nodiscard]] photo::ContactSheet& sheet() { return *m_sheet; }
+    [[nodiscard]] photo::CameraForm& camera() { return *m_camera; }
     [[nodiscard]] photo::LargeView& largeView() { return *m_large; }
     [[nodiscard]] RecordForm<core::Photograph>& form() { return *m_form; }
 
@@ -62,6 +64,7 @@ private:
     QPushButton* m_stop;
     photo::ContactSheet* m_sheet = nullptr;
     photo::LargeView* m_large;
+    photo::CameraForm* m_camera;
     std::optional<core::JobFile> m_file;
 };
 

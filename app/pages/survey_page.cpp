@@ -1,6 +1,7 @@
 #include "app/pages/survey_page.h"
 
 #include "app/form/record_choices.h"
+#include "app/pages/place_in_book.h"
 #include "app/pages/survey_words.h"
 #include "app/session/words.h"
 
@@ -113,7 +114,8 @@ void SurveyPage::buildFindingForm() {
         return found != nullptr ? fromCore(found->definition) : QString{};
     });
     form.usedText(tr("Place"), &core::Finding::place)
-        .placeholder(tr("leaf, board and edge: upper board, joint"));
+        .placeholder(tr("leaf, board and edge: upper board, joint"))
+        .understood(placeInBook(m_file));
     form.text(tr("Extent"), &core::Finding::extent).placeholder(tr("12 leaves, 30 %, 45 mm"));
     form.choice(tr("Severity"), &core::Finding::severity, severityWords());
     form.choice(tr("Activity"), &core::Finding::activity);
@@ -171,7 +173,9 @@ void SurveyPage::buildTests() {
     auto& form = m_tests->form();
     form.usedText(tr("What for"), &core::Test::purpose)
         .placeholder(tr("solubility of the ink in water"));
-    form.text(tr("Place"), &core::Test::place).placeholder(tr("leaf, board and edge"));
+    form.text(tr("Place"), &core::Test::place)
+        .placeholder(tr("leaf, board and edge"))
+        .understood(placeInBook(m_file));
     form.usedText(tr("How"), &core::Test::method).placeholder(tr("drop and blotter, 60 s"));
     form.value(tr("On"), &core::Test::onDay);
     form.pick(tr("By"), &core::Test::who, peopleOf(session()));

@@ -14,11 +14,6 @@ QString tr(const char* text) {
     return QCoreApplication::translate("survey", text);
 }
 
-QString joined(QStringList parts) {
-    parts.removeAll({});
-    return parts.join(QStringLiteral(" · "));
-}
-
 const core::ConditionComponent* componentNamed(const QString& name) {
     for (const auto& one : core::conditionComponents()) {
         if (fromCore(one.name).compare(name.trimmed(), Qt::CaseInsensitive) == 0) {
@@ -92,12 +87,12 @@ RowWords rowOf(const core::Finding& finding, const QString& volume, const QStrin
         finding.inferred.empty() ? QString{} : tr("inferred: %1").arg(fromCore(finding.inferred));
     return {.mark = fromCore(core::componentName(finding.component)),
             .title = fromCore(core::termName(finding.component, finding.term)),
-            .detail = joined(
+            .detail = dotted(
                 {volume, fromCore(finding.place), fromCore(finding.extent),
                  finding.handling == core::Handling::no ? words(finding.handling) : QString{},
                  finding.earlierRepair ? tr("earlier repair") : QString{},
                  fromCore(finding.observed), inferred, photographs}),
-            .right = joined(
+            .right = dotted(
                 {severityWords().value(static_cast<int>(finding.severity)),
                  finding.activity == core::Activity::active ? words(finding.activity) : QString{}}),
             .rightInk = inkOf(finding),
@@ -117,8 +112,8 @@ RowWords rowOf(const core::Examination& examination, const core::JobFile& file, 
 RowWords rowOf(const core::Test& test, core::Day today) {
     const bool lacksConsent = test.sampleTaken && test.consent.empty();
     return {.mark = shortDay(test.onDay, today),
-            .title = joined({fromCore(test.purpose), fromCore(test.place)}),
-            .detail = joined({fromCore(test.method), fromCore(test.result)}),
+            .title = dotted({fromCore(test.purpose), fromCore(test.place)}),
+            .detail = dotted({fromCore(test.method), fromCore(test.result)}),
             .right = lacksConsent          ? tr("sample without consent")
                      : test.sampleTaken    ? tr("sample taken")
                      : test.result.empty() ? tr("no result yet")

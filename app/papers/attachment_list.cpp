@@ -6,6 +6,7 @@
 #include <QPushButton>
 #include <QUrl>
 
+#include "app/papers/data_sheets.h"
 #include "app/session/words.h"
 
 namespace headcap::app::papers {
@@ -115,11 +116,7 @@ void AttachmentList::openCurrent() {
     if (!shown) {
         return;
     }
-    m_session.guarded([&] {
-        const auto path =
-            m_session.stores().files.pathOf(core::FileStore::Shelf::attachment, shown->digest);
-        m_session.prompts().open(QUrl::fromLocalFile(QString::fromStdString(path.string())));
-    });
+    openSheet(m_session, *shown);
 }
 
 RowWords AttachmentList::rowOf(const core::Attachment& attachment) const {

@@ -5,7 +5,6 @@
 #include <QCoreApplication>
 
 #include "app/session/words.h"
-#include "core/treatment/techniques.h"
 
 namespace headcap::app::papers {
 namespace {
@@ -22,8 +21,8 @@ QString shortened(std::string_view text) {
                                       : whole.left(kMostWords).trimmed() + QStringLiteral(" …");
 }
 
-QString stepWords(const core::Step& step) {
-    return dotted({fromCore(core::techniqueName(step.technique)), fromCore(step.place),
+QString stepWords(const core::JobFile& file, const core::Step& step) {
+    return dotted({fromCore(file.techniques.nameOf(step.technique)), fromCore(step.place),
                    shortened(step.description)});
 }
 
@@ -77,7 +76,7 @@ std::vector<Choice> subjectsOf(const core::JobFile& file) {
         offer(test, Words::tr("test: %1").arg(shortened(test.purpose)));
     }
     for (const core::Step& step : file.steps) {
-        offer(step, Words::tr("step: %1").arg(stepWords(step)));
+        offer(step, Words::tr("step: %1").arg(stepWords(file, step)));
     }
     for (const core::FollowUp& followUp : file.followUps) {
         offer(followUp, Words::tr("follow-up: %1").arg(shortened(followUp.what)));

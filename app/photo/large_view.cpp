@@ -124,13 +124,11 @@ void LargeView::paintEvent(QPaintEvent*) {
     QStringList parts{words(photo.role), fromCore(photo.place),
                       tr("%1 of %2").arg(m_at + 1).arg(m_photographs.size()),
                       tr("Left and Right: the others; Esc: back")};
-    parts.removeAll({});
     y += caption.descent() + small.ascent() + kGrid;
     painter.setFont(faceFont(Face::small));
     painter.setPen(c.quiet);
-    painter.drawText(
-        inner.left(), y,
-        small.elidedText(parts.join(QStringLiteral(" · ")), Qt::ElideRight, inner.width()));
+    painter.drawText(inner.left(), y,
+                     small.elidedText(dotted(parts), Qt::ElideRight, inner.width()));
 }
 
 } // namespace headcap::app::photo

@@ -26,8 +26,7 @@ QString detailOf(const core::Photograph& photo) {
     } else if (photo.figureWidth == core::FigureWidth::full) {
         parts << words(photo.figureWidth);
     }
-    parts.removeAll({});
-    return parts.join(QStringLiteral(" · "));
+    return dotted(parts);
 }
 
 } // namespace

@@ -4,9 +4,9 @@
 #include <QLocale>
 
 #include "app/form/record_choices.h"
+#include "app/pages/place_in_book.h"
 #include "app/session/words.h"
 #include "core/survey/condition_terms.h"
-#include "core/treatment/techniques.h"
 
 namespace headcap::app::photo {
 namespace {
@@ -20,18 +20,18 @@ QString joined(QStringList parts) {
     return parts.join(QStringLiteral(", "));
 }
 
-QString wordsOf(const core::Finding& finding) {
+QString wordsOf(const core::JobFile&, const core::Finding& finding) {
     return joined({fromCore(core::componentName(finding.component)),
                    fromCore(core::termName(finding.component, finding.term)),
                    fromCore(finding.place)});
 }
 
-QString wordsOf(const core::Step& step) {
-    return joined(
-        {fromCore(core::techniqueName(step.technique)), fromCore(step.place), clockTime(step.at)});
+QString wordsOf(const core::JobFile& file, const core::Step& step) {
+    return joined({fromCore(file.techniques.nameOf(step.technique)), fromCore(step.place),
+                   clockTime(step.at)});
 }
 
-QString wordsOf(const core::Facsimile& facsimile) {
+QString wordsOf(const core::JobFile&, const core::Facsimile& facsimile) {
     return joined(
         {words(facsimile.kind), fromCore(facsimile.place), fromCore(facsimile.institution)});
 }
@@ -48,7 +48,7 @@ Choices choicesOf(const FileNow& file, std::vector<Record> core::JobFile::*recor
         int number = 0;
         for (const Record& one : now->*records) {
             ++number;
-            QString said = wordsOf(one);
+            QString said = wordsOf(*now, one);
             for (const Choice& other : choices) {
                 if (other.words == said) {
                     said = tr("%1 (no. %2)").arg(said).arg(number);
@@ -67,7 +67,9 @@ void buildPhotoForm(RecordForm<core::Photograph>& form, const FileNow& file) {
     using P = core::Photograph;
     form.lines(tr("Caption"), &P::caption).placeholder(tr("as it stands under the figure"));
     form.choice(tr("Taken"), &P::role);
-    form.usedText(tr("Place"), &P::place).placeholder(tr("leaf, board, spine"));
+    form.usedText(tr("Place"), &P::place)
+        .placeholder(tr("leaf, board, spine"))
+        .understood(placeInBook(file));
     form.pick(tr("Shows finding"), &P::finding, choicesOf(file, &core::JobFile::findings))
         .placeholder(tr("Down chooses one of the survey"));
     form.pick(tr("Shows step"), &P::step, choicesOf(file, &core::JobFile::steps))

@@ -5,6 +5,7 @@
 
 #include <QCoreApplication>
 
+#include "app/photo/step_photos.h"
 #include "app/session/sentences.h"
 #include "app/session/words.h"
 #include "core/photo/photo_order.h"
@@ -18,11 +19,12 @@ class Words {
     Q_DECLARE_TR_FUNCTIONS(photo)
 };
 
-QString saidOf(int taken, const QStringList& refused) {
+QString saidOf(int taken, const PutToSteps& put, const QStringList& refused) {
     QStringList said;
     if (taken > 0) {
         said << counted(taken, Words::tr("%1 photograph taken in."),
-                        Words::tr("%1 photographs taken in."));
+                        Words::tr("%1 photographs taken in.")) +
+                    put.words();
     }
     for (const QString& one : refused.mid(0, kReasonsSaid)) {
         said << one;
@@ -68,10 +70,8 @@ std::optional<core::Id<core::Photograph>> recordKept(Session& session, const Int
         there.insert(photo.digest);
     }
     QStringList refused = result.refused;
-    core::Change change;
-    std::optional<core::Id<core::Photograph>> first;
+    std::vector<core::Photograph> fresh;
     std::int64_t position = core::nextPosition(photographs, place.role);
-    int taken = 0;
     for (const KeptPhoto& kept : result.kept) {
         if (!there.insert(kept.digest).second) {
             refused << Words::tr("%1: this job has it already.").arg(kept.name);
@@ -79,10 +79,14 @@ std::optional<core::Id<core::Photograph>> recordKept(Session& session, const Int
         }
         core::Photograph photo = recordOf(kept, session, place);
         photo.position = position++;
-        first = first ? first : std::optional{photo.id};
-        change.add(photo);
-        ++taken;
+        fresh.push_back(std::move(photo));
     }
+    const PutToSteps put = putToSteps(session, place.job, fresh);
+    core::Change change;
+    for (const core::Photograph& photo : fresh) {
+        change.add(photo);
+    }
+    const auto taken = static_cast<int>(fresh.size());
     change.sentence = toCore(
         counted(taken, Words::tr("%1 photograph taken in"), Words::tr("%1 photographs taken in")));
     if (taken > 0 && !session.apply(std::move(change))) {
@@ -92,9 +96,9 @@ std::optional<core::Id<core::Photograph>> recordKept(Session& session, const Int
         session.say({Notice::Kind::failed, sentence(*result.failure)});
     } else if (taken > 0 || !refused.isEmpty()) {
         const auto kind = refused.isEmpty() ? Notice::Kind::done : Notice::Kind::refused;
-        session.say({kind, saidOf(taken, refused), taken > 0});
+        session.say({kind, saidOf(taken, put, refused), taken > 0});
     }
-    return first;
+    return fresh.empty() ? std::nullopt : std::optional{fresh.front().id};
 }
 
 } // namespace headcap::app::photo

@@ -15,6 +15,9 @@ constexpr double kInset = 2; // mm
 constexpr double kMmOfPoint = 25.4 / 72;
 constexpr double kMmOfInch = 25.4;
 
+// As makers of such sheets publish them: widths, margins and pitches of the A4 sheets of 63.5 and
+// 99.1 mm and of the Letter sheet of 2 5/8 by 1 in agree with their published templates; the others
+// follow from the size of the paper. Makers differ by a millimetre: a test page is printed first.
 constexpr std::array kSheets{
     LabelSheet{"A4, 3 × 7 of 63.5 × 38.1 mm", 210, 297, 3, 7, 63.5, 38.1, 7.25, 15.15, 66, 38.1},
     LabelSheet{"A4, 3 × 8 of 70 × 37 mm", 210, 297, 3, 8, 70, 37, 0, 0.5, 70, 37},
@@ -88,6 +91,31 @@ int paintLabels(QPainter& painter, const LabelSheet& sheet, std::span<const Labe
         paintLabel(painter, labels[static_cast<std::size_t>(i)], sheet.place(first + i));
     }
     return held;
+}
+
+void paintTestPage(QPainter& painter, const LabelSheet& sheet) {
+    constexpr double kRule = 100;
+    constexpr double kTick = 2;
+    painter.setPen(QPen{Qt::black, 0.2});
+    for (int i = 0; i < sheet.count(); ++i) {
+        painter.drawRect(sheet.place(i));
+    }
+    const QRectF middle = sheet.place(sheet.count() / 2);
+    const double left = (sheet.pageWidth - kRule) / 2;
+    const double y = middle.center().y();
+    painter.drawLine(QPointF{left, y}, QPointF{left + kRule, y});
+    for (int mm = 0; mm <= 100; mm += 10) {
+        painter.drawLine(QPointF{left + mm, y - kTick}, QPointF{left + mm, y + kTick});
+    }
+    paintLine(painter, Face::small, 7, QStringLiteral("100 mm"), {left + kRule + 1, y - 2, 20, 5});
+}
+
+void printTestPage(QPrinter& printer, const LabelSheet& sheet) {
+    printer.setFullPage(true);
+    QPainter painter{&printer};
+    const double scale = printer.resolution() / kMmOfInch;
+    painter.scale(scale, scale);
+    paintTestPage(painter, sheet);
 }
 
 void printLabels(QPrinter& printer, const LabelSheet& sheet, std::span<const LabelWords> labels,

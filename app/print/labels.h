@@ -41,6 +41,9 @@ void paintLabel(QPainter& painter, const LabelWords& label, const QRectF& place)
 // One page of them, the first label at `from`; gives how many it held.
 int paintLabels(QPainter& painter, const LabelSheet& sheet, std::span<const LabelWords> labels,
                 int from);
+// The outlines of all labels of a sheet and a rule of 100 mm, to be held against it.
+void paintTestPage(QPainter& painter, const LabelSheet& sheet);
+void printTestPage(QPrinter& printer, const LabelSheet& sheet);
 void printLabels(QPrinter& printer, const LabelSheet& sheet, std::span<const LabelWords> labels,
                  int from);
 

@@ -26,7 +26,20 @@ enum class ActionId {
     mixing,
     cutting,
     stockList,
+    techniques,
+    dayOfWork,
+    toSetting,
+    seeToSetting,
+    takeFromCamera,
+    dayBefore,
+    dayAfter,
+    today,
+    copyAsText,
     workshop,
+    backups,
+    backUp,
+    backUpElsewhere,
+    restoreBackup,
     otherWorkshop,
     allJobs,
     toBook,
@@ -56,7 +69,7 @@ enum class ActionId {
 };
 
 // Where an action works. Keys of the same place, or of everywhere, may not be the same.
-enum class Place { everywhere, worklist, job, list };
+enum class Place { everywhere, worklist, job, list, day, backups };
 
 struct ActionEntry {
     ActionId id;

@@ -16,6 +16,7 @@ std::span<const SettingEntry> settingTable() {
         SettingEntry{Setting::marginFolded, "job/margin_folded", false},
         SettingEntry{Setting::stepDrafts, "bench/step_drafts", QVariantMap{}},
         SettingEntry{Setting::worklistAsTable, "worklist/as_table", false},
+        SettingEntry{Setting::watchedFolder, "photographs/watched_folder", QString{}},
     };
     return kTable;
 }

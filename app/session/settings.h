@@ -19,6 +19,7 @@ enum class Setting {
     marginFolded, // the margin of a job
     stepDrafts,   // by job: a step that is written and not yet logged
     worklistAsTable,
+    watchedFolder, // where the camera puts its pictures; empty: none is watched
 };
 
 struct SettingEntry {

@@ -222,6 +222,13 @@ QString words(core::Reversibility value) {
     return said(kWords, value);
 }
 
+QString words(core::GrainAtSpine value) {
+    static constexpr Words<core::GrainAtSpine> kWords{
+        QT_TRANSLATE_NOOP("words", "not said"), QT_TRANSLATE_NOOP("words", "along the spine"),
+        QT_TRANSLATE_NOOP("words", "across the spine"), QT_TRANSLATE_NOOP("words", "has none")};
+    return said(kWords, value);
+}
+
 QString words(core::MaterialClass value) {
     static constexpr Words<core::MaterialClass> kWords{
         QT_TRANSLATE_NOOP("words", "paper"),

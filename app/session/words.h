@@ -28,6 +28,7 @@ namespace headcap::app {
 [[nodiscard]] QString words(core::DecisionMeans value);
 [[nodiscard]] QString words(core::StepKind value);
 [[nodiscard]] QString words(core::Reversibility value);
+[[nodiscard]] QString words(core::GrainAtSpine value);
 [[nodiscard]] QString words(core::MaterialClass value);
 [[nodiscard]] QString words(core::Unit value);
 [[nodiscard]] QString words(core::LotOrigin value);

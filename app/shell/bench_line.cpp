@@ -71,7 +71,9 @@ void ChipRow::paintEvent(QPaintEvent*) {
 
 BenchLine::BenchLine(QWidget* parent)
     : QWidget(parent), m_chips(new ChipRow(this)), m_line(new QLineEdit(this)),
-      m_hint(new Label(Face::small, Ink::quiet, tr("Enter takes it"), this)) {
+      m_hint(new Label(Face::small, Ink::quiet, tr("Enter takes it"), this)),
+      m_asking(new QWidget(this)), m_question(new Label(Face::smallStrong, Ink::open)),
+      m_reason(new QLineEdit) {
     m_line->setProperty(kBare, true);
     m_line->setFont(faceFont(Face::bench));
     m_line->setMinimumHeight(kBenchControl);
@@ -86,6 +88,18 @@ BenchLine::BenchLine(QWidget* parent)
     connect(m_line, &QLineEdit::textEdited, this, &BenchLine::offer);
     connect(m_line, &QLineEdit::returnPressed, this, &BenchLine::take);
 
+    m_reason->setMinimumHeight(kBenchControl);
+    m_reason->setPlaceholderText(tr("used because … (Enter logs it, Esc goes back to the line)"));
+    m_reason->setAccessibleName(tr("Why it is used all the same"));
+    m_reason->installEventFilter(this);
+    connect(m_reason, &QLineEdit::returnPressed, this, &BenchLine::takeWithReason);
+    auto* asked = new QVBoxLayout(m_asking);
+    asked->setContentsMargins(0, 0, 0, 0);
+    asked->setSpacing(0);
+    asked->addWidget(m_question);
+    asked->addWidget(m_reason);
+    m_asking->hide();
+
     auto* across = new QHBoxLayout;
     across->addWidget(m_line, 1);
     across->addWidget(m_hint);
@@ -94,6 +108,7 @@ BenchLine::BenchLine(QWidget* parent)
     down->setSpacing(0);
     down->addWidget(m_chips);
     down->addLayout(across);
+    down->addWidget(m_asking);
     setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
 }
 
@@ -107,6 +122,9 @@ void BenchLine::readAgain() {
     m_chips->show(isEmpty || !m_read ? std::vector<LineChip>{} : m_read(m_line->text()));
     m_hint->setVisible(!isEmpty);
     m_chips->setVisible(!isEmpty);
+    if (m_asking->isVisible() && (!m_ask || m_ask(m_line->text()) != m_question->text())) {
+        stopAsking();
+    }
 }
 
 void BenchLine::take() {
@@ -120,8 +138,36 @@ void BenchLine::take() {
         }
         m_offers->hide();
     }
-    if (!m_line->text().trimmed().isEmpty() && m_take && m_take(m_line->text())) {
+    if (m_line->text().trimmed().isEmpty() || !m_take) {
+        return;
+    }
+    const QString question = m_ask ? m_ask(m_line->text()) : QString{};
+    if (!question.isEmpty()) {
+        m_question->setText(question);
+        m_asking->show();
+        m_reason->setFocus(Qt::OtherFocusReason);
+    } else if (m_take(m_line->text(), {})) {
         m_line->clear();
+    }
+}
+
+void BenchLine::takeWithReason() {
+    const QString reason = m_reason->text().trimmed();
+    if (!reason.isEmpty() && m_take && m_take(m_line->text(), reason)) {
+        m_line->clear();
+        stopAsking();
+    }
+}
+
+// The reason typed so far stays, should the line be taken after all.
+void BenchLine::stopAsking() {
+    const bool hadFocus = m_reason->hasFocus();
+    m_asking->hide();
+    if (m_line->text().isEmpty()) {
+        m_reason->clear();
+    }
+    if (hadFocus) {
+        m_line->setFocus(Qt::OtherFocusReason);
     }
 }
 
@@ -203,6 +249,18 @@ void BenchLine::typed(QKeyEvent& event) {
 }
 
 bool BenchLine::eventFilter(QObject* watched, QEvent* event) {
+    if (watched == m_reason) {
+        const bool isKey =
+            event->type() == QEvent::ShortcutOverride || event->type() == QEvent::KeyPress;
+        if (isKey && static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape) {
+            event->accept();
+            if (event->type() == QEvent::KeyPress) {
+                stopAsking();
+            }
+            return true;
+        }
+        return QWidget::eventFilter(watched, event);
+    }
     if (event->type() == QEvent::FocusIn || event->type() == QEvent::FocusOut) {
         update();
         if (event->type() == QEvent::FocusOut && m_offers != nullptr) {
@@ -214,6 +272,12 @@ bool BenchLine::eventFilter(QObject* watched, QEvent* event) {
     }
     const auto& key = *static_cast<QKeyEvent*>(event);
     const bool isPress = event->type() == QEvent::KeyPress;
+    // An empty line has nothing of its own to undo: the key is the window's.
+    if (!isPress && m_line->text().isEmpty() &&
+        (key.matches(QKeySequence::Undo) || key.matches(QKeySequence::Redo))) {
+        event->ignore();
+        return true;
+    }
     const bool isOffering = m_offers != nullptr && m_offers->isVisible();
     if (isPress && isOffersKey(key)) {
         return true;

@@ -1,7 +1,8 @@
 // The foot of a job: one large line to type or scan into. What has been understood of it stands
 // above as small labelled parts before Enter takes it; what its last words may become is offered.
 // A scanned label drops into it: a scanner types faster than a hand, and its Enter takes nothing.
-// How a line is read, completed and taken is passed in.
+// Where a line asks for a reason, it is asked below it, and Enter there takes both. How a line is
+// read, completed and taken is passed in.
 #pragma once
 
 #include <functional>
@@ -45,7 +46,10 @@ class BenchLine : public QWidget {
     Q_OBJECT
 public:
     using Reader = std::function<std::vector<LineChip>(const QString&)>;
-    using Taker = std::function<bool(const QString&)>; // true: taken, the line is empty again
+    // True: taken, the line is empty again.
+    using Taker = std::function<bool(const QString& line, const QString& reason)>;
+    // What must be answered first: why a lot that is unfit is used; empty: nothing.
+    using Asker = std::function<QString(const QString& line)>;
     using Completer = std::function<std::vector<LineOffer>(const QString& upToCursor)>;
     // The line with the label's lot in it, and the cursor; nothing where the word is no label.
     struct Scanned {
@@ -58,6 +62,7 @@ public:
     explicit BenchLine(QWidget* parent = nullptr);
     void setReader(Reader reader);
     void setTaker(Taker taker) { m_take = std::move(taker); }
+    void setAsker(Asker asker) { m_ask = std::move(asker); }
     void setCompleter(Completer completer) { m_complete = std::move(completer); }
     void setScanner(Scanner scanner) { m_scan = std::move(scanner); }
     // Milliseconds that go by; by default those of the machine.
@@ -68,6 +73,8 @@ public:
     void readAgain();
     [[nodiscard]] QLineEdit& line() { return *m_line; }
     [[nodiscard]] LineOffers& offers() { return *m_offers; }
+    // Seen only while it is asked for.
+    [[nodiscard]] QLineEdit& reason() { return *m_reason; }
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -75,6 +82,8 @@ protected:
 
 private:
     void take();
+    void takeWithReason();
+    void stopAsking();
     void offer();
     void takeOffer(const LineOffer& offer);
     bool isOffersKey(const QKeyEvent& event);
@@ -84,9 +93,13 @@ private:
     ChipRow* m_chips;
     QLineEdit* m_line;
     Label* m_hint;
+    QWidget* m_asking; // the question and the reason
+    Label* m_question;
+    QLineEdit* m_reason;
     LineOffers* m_offers = nullptr; // floats in the window, once there is one
     Reader m_read;
     Taker m_take;
+    Asker m_ask;
     Completer m_complete;
     Scanner m_scan;
     QElapsedTimer m_machine;

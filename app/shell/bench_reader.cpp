@@ -1,7 +1,10 @@
 #include "app/shell/bench_reader.h"
 
+#include <algorithm>
+
 #include <QCoreApplication>
 
+#include "app/photo/step_photos.h"
 #include "app/session/actions.h"
 #include "app/session/sentences.h"
 #include "app/session/words.h"
@@ -21,47 +24,78 @@ QString tr(const char* text) {
 
 } // namespace
 
-void BenchReader::refresh() {
-    m_session.guarded([this] {
-        m_shelf = core::loadShelf(m_session.records());
-        m_people.clear();
-        for (const auto& one : core::all<core::Person>(m_session.records())) {
-            m_people.push_back(one.record);
-        }
-    });
+core::LineContext BenchReader::context() const {
+    static const core::Shelf kNothing;
+    if (!m_shelf) {
+        m_session.guarded([this] {
+            m_people.clear();
+            for (const auto& one : core::all<core::Person>(m_session.records())) {
+                m_people.push_back(one.record);
+            }
+            m_techniques = core::loadTechniques(m_session.records());
+            m_shelf = core::shelfInBrief(m_session.records());
+        });
+    }
+    return {m_shelf ? *m_shelf : kNothing, m_people, m_techniques.offered()};
 }
 
-std::vector<LineChip> BenchReader::read(const QString& line) const {
-    const core::LineContext context{m_shelf, m_people};
+std::vector<core::FitnessPoint> BenchReader::fitnessOf(const core::LineUse& use,
+                                                       const core::StepLine& said,
+                                                       const core::JobFile* file) const {
+    const core::Shelf& shelf = context().shelf;
+    const core::Lot* lot = use.lot ? shelf.lot(*use.lot) : nullptr;
+    const core::Material* kind = lot == nullptr ? nullptr : shelf.material(lot->material);
+    if (kind == nullptr) {
+        return {};
+    }
+    core::MaterialUse meant{.id = core::Id<core::MaterialUse>{lot->id.uuid()},
+                            .job = core::Id<core::Job>{lot->id.uuid()},
+                            .step = core::Id<core::Step>{lot->id.uuid()},
+                            .grainAtSpine = said.grainAtSpine};
+    core::fillFrom(meant, *kind);
+    return core::fitnessOf(*lot, *kind,
+                           core::purposeOf(meant, said.technique, file, m_session.clock().today()));
+}
+
+QString BenchReader::question(const QString& line, const core::JobFile& file) const {
+    const core::LineContext context = this->context();
+    const core::StepLine said = core::readStepLine(toCore(line), context);
+    QStringList asked;
+    for (const core::LineUse& use : said.uses) {
+        for (const core::FitnessPoint& point : fitnessOf(use, said, &file)) {
+            if (point.asksReason) {
+                asked << QStringLiteral("%1 %2").arg(fromCore(context.shelf.lot(*use.lot)->number),
+                                                     fromCore(point.sentence));
+            }
+        }
+    }
+    return asked.isEmpty()
+               ? QString{}
+               : tr("%1. Why is it used all the same?").arg(asked.join(QStringLiteral("; ")));
+}
+
+std::vector<LineChip> BenchReader::read(const QString& line, const core::JobFile* file) const {
+    const core::LineContext context = this->context();
     const core::StepLine said = core::readStepLine(toCore(line), context);
     std::vector<LineChip> chips;
     if (!said.technique.empty()) {
-        chips.push_back({tr("technique"), fromCore(core::techniqueName(said.technique))});
+        chips.push_back({tr("technique"), fromCore(m_techniques.nameOf(said.technique))});
     }
     if (!said.place.empty()) {
         chips.push_back({tr("place"), fromCore(said.place)});
     }
     for (const core::LineUse& use : said.uses) {
-        const core::Lot* lot = use.lot ? m_shelf.lot(*use.lot) : nullptr;
+        const core::Lot* lot = use.lot ? context.shelf.lot(*use.lot) : nullptr;
         QString text = lot != nullptr
-                           ? fromCore(core::lotName(*lot, m_shelf.material(lot->material)))
+                           ? fromCore(core::lotName(*lot, context.shelf.material(lot->material)))
                            : fromCore(use.material);
         if (use.amount) {
             text += QLatin1Char(' ') + fromCore(core::toText(*use.amount));
         }
         chips.push_back(
             {lot != nullptr ? tr("lot") : tr("material, no lot"), text, lot == nullptr});
-        const core::Material* kind = lot == nullptr ? nullptr : m_shelf.material(lot->material);
-        if (kind != nullptr) {
-            core::MaterialUse meant{.id = core::Id<core::MaterialUse>{lot->id.uuid()},
-                                    .job = core::Id<core::Job>{lot->id.uuid()},
-                                    .step = core::Id<core::Step>{lot->id.uuid()}};
-            core::fillFrom(meant, *kind);
-            const auto purpose =
-                core::purposeOf(meant, said.technique, nullptr, m_session.clock().today());
-            for (const core::FitnessPoint& point : core::fitnessOf(*lot, *kind, purpose)) {
-                chips.push_back({fromCore(lot->number), fromCore(point.sentence), true});
-            }
+        for (const core::FitnessPoint& point : fitnessOf(use, said, file)) {
+            chips.push_back({fromCore(lot->number), fromCore(point.sentence), true});
         }
     }
     for (const core::LineSpan& span : said.spans) {
@@ -87,6 +121,9 @@ std::vector<LineChip> BenchReader::read(const QString& line) const {
         conditions << tr("%1 % RH").arg(*said.humidityPercent);
     }
     conditions << fromCore(said.concentration) << fromCore(said.pressure);
+    if (said.grainAtSpine != core::GrainAtSpine::notSaid) {
+        conditions << tr("grain %1").arg(words(said.grainAtSpine));
+    }
     conditions.removeAll({});
     if (!conditions.isEmpty()) {
         chips.push_back({tr("at"), conditions.join(QStringLiteral(", "))});
@@ -111,7 +148,7 @@ std::vector<LineOffer> BenchReader::offers(const QString& upToCursor,
     for (const core::ProposalLine* line : core::openLines(file)) {
         awaited.push_back(line->technique);
     }
-    const core::LineContext context{m_shelf, m_people};
+    const core::LineContext context = this->context();
     const std::string line = toCore(upToCursor);
     std::vector<LineOffer> offers;
     for (const auto& one : core::completionsOf(line, context, awaited, kOffered)) {
@@ -123,7 +160,7 @@ std::vector<LineOffer> BenchReader::offers(const QString& upToCursor,
 
 std::optional<BenchLine::Scanned> BenchReader::scanned(const QString& before, const QString& word,
                                                        const QString& after) const {
-    const core::Lot* lot = core::lotOnLabel(toCore(word.trimmed()), m_shelf);
+    const core::Lot* lot = core::lotOnLabel(toCore(word.trimmed()), context().shelf);
     if (lot == nullptr) {
         return std::nullopt;
     }
@@ -134,8 +171,8 @@ std::optional<BenchLine::Scanned> BenchReader::scanned(const QString& before, co
     return BenchLine::Scanned{line, static_cast<int>(cursor)};
 }
 
-bool BenchReader::log(const QString& line, const core::Id<core::Job>& job) {
-    const core::LineContext context{m_shelf, m_people};
+bool BenchReader::log(const QString& line, const core::JobFile& file, const QString& reason) {
+    const core::LineContext context = this->context();
     const core::StepLine said = core::readStepLine(toCore(line), context);
     const auto who = said.person ? said.person : m_session.person();
     if (!who) {
@@ -143,9 +180,15 @@ bool BenchReader::log(const QString& line, const core::Id<core::Job>& job) {
                                                   .arg(keyText(ActionId::choosePerson))});
         return false;
     }
-    const auto step =
-        core::stepFrom(said, job, *who, m_session.clock().now(), context, m_session.ids());
-    auto change = core::logStep(step, m_shelf, m_session.ids());
+    auto step =
+        core::stepFrom(said, file.job.id, *who, m_session.clock().now(), context, m_session.ids());
+    for (std::size_t i = 0; i < said.uses.size(); ++i) {
+        if (std::ranges::any_of(fitnessOf(said.uses[i], said, &file),
+                                &core::FitnessPoint::asksReason)) {
+            step.uses[i].overrideReason = toCore(reason);
+        }
+    }
+    auto change = core::logStep(step, context.shelf, m_techniques, m_session.ids());
     if (!change) {
         m_session.say({Notice::Kind::refused, sentence(change.error())});
         return false;
@@ -155,6 +198,7 @@ bool BenchReader::log(const QString& line, const core::Id<core::Job>& job) {
         return false;
     }
     m_session.say({Notice::Kind::done, title, true});
+    photo::putToNewStep(m_session, step.step.id, title);
     return true;
 }
 

@@ -3,29 +3,41 @@
 
 #include "app/session/session.h"
 #include "app/shell/bench_line.h"
-#include "core/materials/shelf.h"
+#include "core/materials/fitness.h"
+#include "core/materials/ledger_in_brief.h"
+#include "core/treatment/step_line.h"
 
 namespace headcap::app {
 
 class BenchReader {
 public:
     explicit BenchReader(Session& session) : m_session(session) {}
-    // Lots and people as they are now.
-    void refresh();
-    [[nodiscard]] std::vector<LineChip> read(const QString& line) const;
+    // Lots, techniques and people are read anew when the next line is.
+    void refresh() { m_shelf.reset(); }
+    [[nodiscard]] std::vector<LineChip> read(const QString& line, const core::JobFile* file) const;
+    // Why must it be said: a lot of the line is unfit or past its date; empty: nothing speaks
+    // against it.
+    [[nodiscard]] QString question(const QString& line, const core::JobFile& file) const;
     // What the last words of the line may become; what the job's approved lines wait for first.
     [[nodiscard]] std::vector<LineOffer> offers(const QString& upToCursor,
                                                 const core::JobFile& file) const;
     // A label scanned between what stands before and after it.
     [[nodiscard]] std::optional<BenchLine::Scanned>
     scanned(const QString& before, const QString& word, const QString& after) const;
-    // False where it was not logged; a notice has said why.
-    bool log(const QString& line, const core::Id<core::Job>& job);
+    // False where it was not logged; a notice has said why. The reason goes with every lot that
+    // asks for one.
+    bool log(const QString& line, const core::JobFile& file, const QString& reason);
 
 private:
+    [[nodiscard]] std::vector<core::FitnessPoint> fitnessOf(const core::LineUse& use,
+                                                            const core::StepLine& said,
+                                                            const core::JobFile* file) const;
+    [[nodiscard]] core::LineContext context() const;
+
     Session& m_session;
-    core::Shelf m_shelf;
-    std::vector<core::Person> m_people;
+    mutable std::shared_ptr<const core::Shelf> m_shelf{}; // null: to be read
+    mutable core::TechniquesInForce m_techniques{};
+    mutable std::vector<core::Person> m_people{};
 };
 
 } // namespace headcap::app

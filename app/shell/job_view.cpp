@@ -1,16 +1,9 @@
 #include "app/shell/job_view.h"
 
-#include <QAction>
-#include <QHBoxLayout>
 #include <QKeyEvent>
-#include <QLineEdit>
 #include <QStackedWidget>
-#include <QVBoxLayout>
 
-#include "app/look/grid.h"
-#include "app/look/label.h"
 #include "app/pages/page_table.h"
-#include "app/session/actions.h"
 #include "app/session/words.h"
 #include "app/shell/bench_line.h"
 #include "app/shell/job_head.h"
@@ -24,7 +17,6 @@ namespace headcap::app {
 namespace {
 
 constexpr int kMarginFrom = 1200; // narrower, it is folded
-constexpr auto kPages = core::EnumNames<core::Page>::kNames.size();
 
 } // namespace
 
@@ -38,99 +30,19 @@ JobView::JobView(Session& session, QWidget* parent)
     connectParts();
 }
 
-void JobView::layOut() {
-    auto* middle = new QVBoxLayout;
-    middle->setSpacing(0);
-    middle->addWidget(m_pages, 1);
-    auto* beside = new QHBoxLayout;
-    beside->setSpacing(0);
-    beside->addLayout(middle, 1);
-    beside->addWidget(m_margin);
-    auto* right = new QVBoxLayout;
-    right->setSpacing(0);
-    right->addLayout(beside, 1);
-    right->addWidget(m_bench);
-    auto* across = new QHBoxLayout;
-    across->setSpacing(0);
-    across->addWidget(m_thread, 0, Qt::AlignTop);
-    across->addLayout(right, 1);
-    auto* down = new QVBoxLayout(this);
-    down->setContentsMargins(0, 0, 0, 0);
-    down->setSpacing(0);
-    down->addWidget(m_head);
-    down->addWidget(m_state);
-    down->addSpacing(kSpace);
-    down->addLayout(across, 1);
-}
-
-void JobView::addKeys() {
-    const auto on = [this](ActionId id, auto work) {
-        connect(app::addAction(this, id), &QAction::triggered, this, work);
-    };
-    for (std::size_t i = 0; i < kPages; ++i) {
-        on(static_cast<ActionId>(static_cast<std::size_t>(ActionId::toBook) + i),
-           [this, i] { turnTo(static_cast<core::Page>(i)); });
-    }
-    const auto turnBy = [this](std::size_t by) {
-        turnTo(static_cast<core::Page>((static_cast<std::size_t>(m_page) + by) % kPages));
-    };
-    on(ActionId::nextPage, [turnBy] { turnBy(1); });
-    on(ActionId::previousPage, [turnBy] { turnBy(kPages - 1); });
-    on(ActionId::toBenchLine, [this] { m_bench->line().setFocus(Qt::ShortcutFocusReason); });
-    on(ActionId::toMargin, [this] { m_margin->focusFirst(); });
-    on(ActionId::foldMargin, [this] {
-        m_isFoldChosen = true;
-        foldMargin(!m_margin->isFolded());
-    });
-    on(ActionId::changeState, [this] {
-        if (m_file && leave()) {
-            m_state->ask(m_file->job, m_file->revisionOf(core::refOf(m_file->job.id)));
-        }
-    });
-}
-
-void JobView::connectParts() {
-    connect(m_thread, &SewingLine::chosen, this, [this](core::Page page) { turnTo(page); });
-    connect(m_head, &JobHead::stateAsked, this, [this] {
-        if (m_file && leave()) {
-            m_state->ask(m_file->job, m_file->revisionOf(core::refOf(m_file->job.id)));
-        }
-    });
-    connect(m_head, &JobHead::backAsked, this, [this] { Q_EMIT goAsked({ViewId::worklist}); });
-    connect(m_margin, &Margin::pointChosen, this,
-            [this](const core::RecordRef& record, core::Page page) { goTo(record, page); });
-    connect(m_margin, &Margin::foldAsked, this, [this] {
-        m_isFoldChosen = true;
-        foldMargin(!m_margin->isFolded());
-    });
-    m_bench->setReader([this](const QString& line) { return m_reader.read(line); });
-    m_bench->setTaker(
-        [this](const QString& line) { return m_file && m_reader.log(line, m_file->job.id); });
-    m_bench->setCompleter([this](const QString& upToCursor) {
-        return m_file ? m_reader.offers(upToCursor, *m_file) : std::vector<LineOffer>{};
-    });
-    m_bench->setScanner([this](const QString& before, const QString& word, const QString& after) {
-        return m_reader.scanned(before, word, after);
-    });
-    connect(&m_session, &Session::personChanged, m_bench, &BenchLine::readAgain);
-}
-
 bool JobView::enter(const Destination& destination) {
     if (!destination.job) {
         return false;
     }
-    if (!m_file || m_file->job.id != *destination.job) {
-        std::optional<core::JobFile> file;
-        if (!m_session.guarded(
-                [&] { file = core::loadJobFile(m_session.records(), *destination.job); }) ||
-            !file) {
-            return false;
-        }
-        m_file = std::move(file);
-        m_page = core::Page::book;
+    const bool isOther = !m_file || m_file->job.id != *destination.job;
+    if (!read(*destination.job) && isOther) {
+        return false;
+    }
+    if (isOther) {
+        m_page = destination.page.value_or(core::Page::book);
         m_state->hide();
     }
-    refresh();
+    showAround();
     const core::Page page = destination.page.value_or(m_page);
     if (destination.record) {
         goTo(*destination.record, page);
@@ -146,23 +58,32 @@ bool JobView::leave() {
 }
 
 void JobView::refresh() {
-    if (!m_file) {
-        return;
+    // Gone, or not to be read just now: a notice has said so.
+    if (m_file && read(m_file->job.id)) {
+        showAround();
+        m_margin->show(*m_file, m_points, m_page);
+        loadPage();
     }
+}
+
+bool JobView::read(const core::Id<core::Job>& job) {
     std::optional<core::JobFile> fresh;
-    m_session.guarded([&] { fresh = core::loadJobFile(m_session.records(), m_file->job.id); });
+    m_session.guarded([&] { fresh = core::loadJobFile(m_session.records(), job); });
     if (!fresh) {
-        return; // gone, or not to be read just now: a notice has said so
+        return false;
     }
     m_file = std::move(fresh);
     m_points = core::audit(*m_file, m_session.clock());
+    m_isStale.fill(true);
+    return true;
+}
+
+// What stands around the page whichever it is.
+void JobView::showAround() {
     m_head->show(*m_file, m_session.clock().today());
     m_thread->show(core::pageStates(*m_file, m_points));
-    m_margin->show(*m_file, m_points, m_page);
     m_reader.refresh();
     m_bench->readAgain();
-    m_isStale.fill(true);
-    loadPage();
 }
 
 JobPage* JobView::pageOf(core::Page page) {

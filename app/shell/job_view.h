@@ -35,6 +35,7 @@ public:
     [[nodiscard]] QString title() const override;
 
     [[nodiscard]] core::Page page() const { return m_page; }
+    [[nodiscard]] const std::optional<core::JobFile>& file() const { return m_file; }
     [[nodiscard]] JobPage* currentPage() const;
     [[nodiscard]] BenchLine& benchLine() { return *m_bench; }
     [[nodiscard]] Margin& margin() { return *m_margin; }
@@ -50,6 +51,8 @@ private:
     void layOut();
     void addKeys();
     void connectParts();
+    bool read(const core::Id<core::Job>& job); // false: not there, and a notice has said why
+    void showAround();
     void loadPage();
     void foldMargin(bool isFolded);
     [[nodiscard]] JobPage* pageOf(core::Page page);

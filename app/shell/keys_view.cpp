@@ -7,6 +7,7 @@
 
 #include "app/look/grid.h"
 #include "app/look/label.h"
+#include "app/pages/collation/leaf_sheet_view.h"
 #include "app/pages/collation/walk_keys.h"
 #include "app/session/actions.h"
 
@@ -23,6 +24,10 @@ QString headingOf(Place place) {
         return KeysView::tr("In a job");
     case Place::list:
         return KeysView::tr("In a list");
+    case Place::day:
+        return KeysView::tr("In the day's work");
+    case Place::backups:
+        return KeysView::tr("On the page of backups");
     }
     return {};
 }
@@ -51,6 +56,19 @@ void addWalk(QVBoxLayout& column) {
     add(QLatin1String(kBeginWalkKey), KeysView::tr("Go through the book, on its collation page"));
     for (const WalkKey& key : walkKeys()) {
         add(keyText(key), wordsOf(key));
+    }
+    column.addLayout(grid);
+}
+
+void addSheet(QVBoxLayout& column) {
+    QGridLayout* grid = beginGroup(column, KeysView::tr("The sheet of leaves"));
+    int row = 0;
+    for (const SheetKey& key : sheetKeys()) {
+        auto* shown = new Label(Face::smallStrong, Ink::accent, QLatin1String(key.key));
+        shown->setMinimumWidth(120);
+        grid->addWidget(shown, row, 0);
+        grid->addWidget(new Label(Face::small, Ink::ink, wordsOf(key)), row, 1);
+        ++row;
     }
     column.addLayout(grid);
 }
@@ -89,12 +107,15 @@ KeysView::KeysView(QWidget* parent) : View(parent) {
     left->setSpacing(kGrid); // not that of the layout around it
     addGroup(*left, Place::everywhere);
     addWalk(*left);
+    addSheet(*left);
     left->addStretch(1);
     auto* right = new QVBoxLayout;
     right->setSpacing(kGrid);
     addGroup(*right, Place::job);
     addGroup(*right, Place::worklist);
     addGroup(*right, Place::list);
+    addGroup(*right, Place::day);
+    addGroup(*right, Place::backups);
     right->addStretch(1);
     across->addLayout(left, 1);
     across->addLayout(right, 1);

@@ -9,10 +9,13 @@
 #include "app/look/grid.h"
 #include "app/look/palette.h"
 #include "app/look/quiet_button.h"
+#include "app/photo/camera_desk.h"
 #include "app/session/actions.h"
 #include "app/shell/notice_bar.h"
 #include "app/shell/person_menu.h"
+#include "app/shell/quiet_line.h"
 #include "app/shell/view_table.h"
+#include "app/work/setting_watch.h"
 
 namespace headcap::app {
 namespace {
@@ -26,19 +29,12 @@ constexpr int kNoticeAboveFoot = 96; // clear of the bench line
 
 MainWindow::MainWindow(Session& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_views(new QStackedWidget(this)),
-      m_notices(new NoticeBar(session, this)),
+      m_notices(new NoticeBar(session, this)), m_settingLine(new QuietLine(this)),
+      m_cameraLine(new QuietLine(this)), m_setting(new SettingWatch(session, this)),
+      m_camera(new photo::CameraDesk(session, this)),
       m_back(quietButton(QStringLiteral("←"), tipOf(ActionId::back))), m_way{Destination{
                                                                            ViewId::worklist}} {
-    auto* down = new QVBoxLayout(this);
-    down->setContentsMargins(0, 0, 0, 0);
-    down->addWidget(m_views);
-    m_notices->place(kNoticeAboveFoot);
-    m_back->setParent(this);
-    m_back->setAccessibleName(tr("Back"));
-    m_back->setFocusPolicy(Qt::NoFocus); // Esc is its key
-    m_back->adjustSize();
-    m_back->move(kGap, 7 * kGrid);
-    connect(m_back, &QPushButton::clicked, this, &MainWindow::back);
+    layOut();
     setMinimumSize(1024, 640);
     resize(1440, 900);
     restoreGeometry(session.settings().value(Setting::windowPlace).toByteArray());
@@ -49,6 +45,24 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
         }
     });
     open(m_way.back());
+    watchSettings();
+    watchCamera();
+}
+
+void MainWindow::layOut() {
+    auto* down = new QVBoxLayout(this);
+    down->setContentsMargins(0, 0, 0, 0);
+    down->setSpacing(0);
+    down->addWidget(m_settingLine);
+    down->addWidget(m_cameraLine);
+    down->addWidget(m_views, 1);
+    m_notices->place(kNoticeAboveFoot);
+    m_back->setParent(m_views); // below the lines
+    m_back->setAccessibleName(tr("Back"));
+    m_back->setFocusPolicy(Qt::NoFocus); // Esc is its key
+    m_back->adjustSize();
+    m_back->move(kGap, 7 * kGrid);
+    connect(m_back, &QPushButton::clicked, this, &MainWindow::back);
 }
 
 void MainWindow::addKeys() {
@@ -63,6 +77,8 @@ void MainWindow::addKeys() {
     on(ActionId::mixing, [this] { go({ViewId::mixing}); });
     on(ActionId::cutting, [this] { go({ViewId::cutting}); });
     on(ActionId::stockList, [this] { go({ViewId::stock}); });
+    on(ActionId::techniques, [this] { go({ViewId::techniques}); });
+    on(ActionId::dayOfWork, [this] { go({ViewId::day}); });
     on(ActionId::workshop, [this] { go({ViewId::workshop}); });
     on(ActionId::back, [this] { back(); });
     on(ActionId::undo, [this] {
@@ -76,7 +92,8 @@ void MainWindow::addKeys() {
             m_session.say({Notice::Kind::done, tr("Nothing here is for print; the report is.")});
         }
     });
-    on(ActionId::otherWorkshop, [this] { leaveWorkshop(); });
+    on(ActionId::backups, [this] { go({ViewId::backups}); });
+    on(ActionId::otherWorkshop, [this] { leaveWorkshop({}); });
     on(ActionId::quit, [this] { close(); });
     on(ActionId::choosePerson,
        [this] { popUpPeople(m_session, *current(), [this] { go({ViewId::workshop}); }); });
@@ -94,7 +111,7 @@ View* MainWindow::viewOf(ViewId id) {
             View* view = entry.make(m_session);
             m_made[id] = view;
             m_views->addWidget(view);
-            connect(view, &View::otherWorkshopAsked, this, [this] { leaveWorkshop(); });
+            connect(view, &View::otherWorkshopAsked, this, &MainWindow::leaveWorkshop);
             connect(view, &View::goAsked, this,
                     [this](const Destination& destination) { go(destination); });
             return view;
@@ -121,6 +138,7 @@ bool MainWindow::open(const Destination& destination) {
     }
     setWindowTitle(view->title());
     showWayBack(destination.view);
+    sayCamera();
     return true;
 }
 
@@ -170,9 +188,9 @@ void MainWindow::closeEvent(QCloseEvent* event) {
     QWidget::closeEvent(event);
 }
 
-void MainWindow::leaveWorkshop() {
+void MainWindow::leaveWorkshop(const QString& folder) {
     if (close()) {
-        Q_EMIT otherWorkshopAsked();
+        Q_EMIT otherWorkshopAsked(folder);
     }
 }
 

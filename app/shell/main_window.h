@@ -16,6 +16,11 @@ class QStackedWidget;
 namespace headcap::app {
 
 class NoticeBar;
+class QuietLine;
+class SettingWatch;
+namespace photo {
+class CameraDesk;
+}
 
 class MainWindow : public QWidget {
     Q_OBJECT
@@ -27,28 +32,43 @@ public:
     [[nodiscard]] View* current() const;
     [[nodiscard]] ViewId currentId() const { return m_way.back().view; }
     [[nodiscard]] NoticeBar& notices() { return *m_notices; }
+    // What has set; what the camera has brought.
+    [[nodiscard]] QuietLine& settingLine() { return *m_settingLine; }
+    [[nodiscard]] QuietLine& cameraLine() { return *m_cameraLine; }
+    [[nodiscard]] SettingWatch& settings() { return *m_setting; }
+    [[nodiscard]] photo::CameraDesk& camera() { return *m_camera; }
 
 Q_SIGNALS:
     // The person has chosen another tone or size of text.
     void lookChanged();
-    // The window has saved and closed; another workshop is wanted.
-    void otherWorkshopAsked();
+    // The window has saved and closed; the workshop of that folder is wanted, or one to be asked
+    // for.
+    void otherWorkshopAsked(const QString& folder);
 
 protected:
     void closeEvent(QCloseEvent* event) override;
 
 private:
     void addKeys();
+    void layOut();
+    void watchSettings();
+    void watchCamera();
+    void takeFromCamera();
+    void sayCamera();
     [[nodiscard]] View* viewOf(ViewId id);
     void showWayBack(ViewId view);
     bool open(const Destination& destination);
-    void leaveWorkshop();
+    void leaveWorkshop(const QString& folder);
     void changeText(int byPercent);
     void turnTone();
 
     Session& m_session;
     QStackedWidget* m_views;
     NoticeBar* m_notices;
+    QuietLine* m_settingLine;
+    QuietLine* m_cameraLine;
+    SettingWatch* m_setting;
+    photo::CameraDesk* m_camera;
     QPushButton* m_back;
     std::map<ViewId, View*> m_made;
     std::vector<Destination> m_way; // the last is where we are

@@ -157,7 +157,8 @@ void Margin::addClocks(const core::JobFile& file) {
             addHeading(tr("Clocks"));
             isFirst = false;
         }
-        auto* note = new MarginNote(fromCore(core::clockTitle(clock)), words, Ink::accent);
+        auto* note =
+            new MarginNote(fromCore(core::clockTitle(clock, file.techniques)), words, Ink::accent);
         connect(note, &MarginNote::chosen, this, [this, ref = core::refOf(clock.id)] {
             Q_EMIT pointChosen(ref, core::Page::bench);
         });

@@ -163,6 +163,7 @@ void MaterialsView::buildMaterials() {
     });
     m_materials->make = [this]() -> std::optional<R> { return R{.id = m_session.ids().next<R>()}; };
     m_materials->list().setMarkWidth(0);
+    connect(m_materials, &ListSection::currentMoved, this, &MaterialsView::showSheets);
 }
 
 } // namespace headcap::app

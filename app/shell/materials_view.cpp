@@ -7,6 +7,8 @@
 #include "app/look/grid.h"
 #include "app/look/label.h"
 #include "app/look/scrolled_page.h"
+#include "app/papers/attachment_list.h"
+#include "app/papers/data_sheets.h"
 #include "app/shell/lot_movements.h"
 #include "app/stock/lot_whereabouts.h"
 #include "app/stock/ways_on.h"
@@ -53,11 +55,17 @@ MaterialsView::MaterialsView(Session& session, QWidget* parent)
               "another. Make its kind of material below first.")},
           tr("Lot"))),
       m_movements(new LotMovements(session)), m_whereabouts(new LotWhereabouts(session)),
+      m_lotSheet(new papers::DataSheetButton(session)),
       m_materials(new RecordList<core::Material>(
           session, m_edits,
           {tr("Kinds of material"), tr("Add a kind"),
            tr("What the workshop uses: how it is counted, how long it keeps, how it comes off.")},
-          tr("Material"))) {
+          tr("Material"))),
+      m_sheets(new papers::AttachmentList(
+          session, m_edits,
+          {tr("Safety data sheets"), tr("Attach a sheet"),
+           tr("Of the kind chosen above: the maker's safety data sheet, a certificate. It opens "
+              "from each of its lots and from the bench.")})) {
     buildLots();
     buildMaterials();
     connect(m_whereabouts, &LotWhereabouts::goAsked, this, &View::goAsked);
@@ -73,8 +81,9 @@ void MaterialsView::layOut() {
                                        {ActionId::cutting, ViewId::cutting},
                                        {ActionId::stockList, ViewId::stock}}));
     for (QWidget* section :
-         {static_cast<QWidget*>(m_lots), static_cast<QWidget*>(m_movements),
-          static_cast<QWidget*>(m_whereabouts), static_cast<QWidget*>(m_materials)}) {
+         {static_cast<QWidget*>(m_lots), static_cast<QWidget*>(m_lotSheet),
+          static_cast<QWidget*>(m_movements), static_cast<QWidget*>(m_whereabouts),
+          static_cast<QWidget*>(m_materials), static_cast<QWidget*>(m_sheets)}) {
         down->addSpacing(kSection);
         down->addWidget(section);
     }
@@ -88,11 +97,10 @@ RowWords MaterialsView::lotWords(const core::Lot& lot) const {
     const auto balance = m_shelf.balanceOf(lot.id);
     QStringList detail{words(lot.origin), fromCore(lot.supplier), fromCore(lot.savedFrom),
                        fromCore(lot.recipe), ageWords(age, core::goodUntilOf(lot, kind), today)};
-    detail.removeAll({});
     const bool isOpen = age == core::LotAge::overdue || !balance || balance->count < 0;
     return RowWords{.mark = fromCore(lot.number),
                     .title = kind != nullptr ? fromCore(kind->name) : tr("kind not known"),
-                    .detail = detail.join(QStringLiteral(" · ")),
+                    .detail = dotted(detail),
                     .right = lot.finished ? tr("done with")
                              : balance    ? fromCore(core::toText(*balance))
                                           : tr("does not add up"),
@@ -120,7 +128,28 @@ void MaterialsView::showMovements() {
     const auto chosen = m_lots->list().current();
     const auto lot = chosen ? std::optional{core::Id<core::Lot>{*chosen}} : std::nullopt;
     m_movements->show(m_shelf, lot);
+    const core::Lot* known = lot ? m_shelf.lot(*lot) : nullptr;
+    m_lotSheet->setKind(known == nullptr ? std::nullopt : std::optional{known->material});
     m_session.guarded([&] { m_whereabouts->show(lot); });
+}
+
+void MaterialsView::showSheets() {
+    const auto chosen = m_materials->list().current();
+    const core::Material* kind =
+        chosen ? m_shelf.material(core::Id<core::Material>{*chosen}) : nullptr;
+    m_sheets->setVisible(kind != nullptr);
+    if (kind == nullptr) {
+        return;
+    }
+    const core::RecordRef ref = core::refOf(kind->id);
+    m_sheets->setSubject({ref, std::nullopt}, {{papers::keyOf(ref), fromCore(kind->name)}});
+    std::vector<core::Attachment> sheets;
+    std::map<core::Id<core::Attachment>, core::Revision> revisions;
+    for (const auto& one : papers::sheetsOf(m_session, kind->id)) {
+        sheets.push_back(one.record);
+        revisions[one.record.id] = one.revision;
+    }
+    m_sheets->show(sheets, [&](const core::Attachment& a) { return revisions.at(a.id); });
 }
 
 bool MaterialsView::enter(const Destination& destination) {
@@ -141,6 +170,7 @@ void MaterialsView::refresh() {
         m_materials->show(materials.records,
                           [&](const core::Material& m) { return materials.revisions.at(m.id); });
         showMovements();
+        showSheets();
     });
 }
 

@@ -11,6 +11,10 @@ namespace headcap::app {
 
 class LotMovements;
 class LotWhereabouts;
+namespace papers {
+class AttachmentList;
+class DataSheetButton;
+} // namespace papers
 
 class MaterialsView : public View {
     Q_OBJECT
@@ -21,11 +25,14 @@ public:
     void refresh() override;
     [[nodiscard]] QString title() const override { return tr("Materials and lots"); }
 
+    [[nodiscard]] papers::AttachmentList& sheets() { return *m_sheets; }
+
 private:
     void layOut();
     void buildLots();
     void buildMaterials();
     void showMovements();
+    void showSheets();
     [[nodiscard]] RowWords lotWords(const core::Lot& lot) const;
     [[nodiscard]] std::optional<core::Lot> newLot();
 
@@ -34,7 +41,9 @@ private:
     RecordList<core::Lot>* m_lots;
     LotMovements* m_movements;
     LotWhereabouts* m_whereabouts;
+    papers::DataSheetButton* m_lotSheet;
     RecordList<core::Material>* m_materials;
+    papers::AttachmentList* m_sheets; // of the chosen kind
     core::Shelf m_shelf;
 };
 

@@ -28,7 +28,8 @@ void popUpPeople(Session& session, QWidget& by, const std::function<void()>& toW
             if (!one.record.active) {
                 continue;
             }
-            QAction* choice = menu->addAction(fromCore(one.record.name));
+            QAction* choice = menu->addAction(
+                fromCore(one.record.name).replace(u'&', QLatin1String("&&"))); // no mnemonic
             choice->setCheckable(true);
             choice->setChecked(session.person() == one.record.id);
             QObject::connect(choice, &QAction::triggered, &session,

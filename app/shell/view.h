@@ -20,9 +20,12 @@ enum class ViewId {
     newJob,
     keys,
     workshop,
+    backups,
     mixing,
     cutting,
-    stock
+    stock,
+    techniques,
+    day
 };
 
 struct Destination {
@@ -50,7 +53,8 @@ public:
 
 Q_SIGNALS:
     void goAsked(const headcap::app::Destination& destination);
-    void otherWorkshopAsked();
+    // Empty: the person is asked which.
+    void otherWorkshopAsked(const QString& folder);
 };
 
 } // namespace headcap::app

@@ -4,6 +4,7 @@
 
 #include <QCoreApplication>
 
+#include "app/keeping/backup_words.h"
 #include "app/session/words.h"
 #include "core/record/job_file.h"
 #include "core/values/spoken_time.h"
@@ -114,6 +115,7 @@ Worklist worklistOf(const core::Stores& stores, const core::Clock& clock) {
                                                     .isLate = due.isLate,
                                                     .ink = Ink::open});
     }
+    made.backup = needWords(core::backupStanding(stores.upkeep, clock.now()), clock.now());
     return made;
 }
 

@@ -17,6 +17,7 @@ inline constexpr std::size_t kFollowUps = kSlipGroups - 1;
 struct Worklist {
     std::array<std::vector<SlipWords>, kSlipGroups> groups;
     int inTheHouse = 0;
+    QString backup{}; // a sentence where one outside is wanted
 };
 
 [[nodiscard]] Worklist worklistOf(const core::Stores& stores, const core::Clock& clock);

@@ -18,7 +18,8 @@ WorklistHead::WorklistHead(Session& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_summary(new Label(Face::body, Ink::quiet)),
       m_find(new QLineEdit), m_newJob(new QPushButton(wordsOf(ActionId::newJob))),
       m_person(quietButton({}, tipOf(ActionId::choosePerson))),
-      m_all(quietButton(wordsOf(ActionId::allJobs), tipOf(ActionId::allJobs))) {
+      m_all(quietButton(wordsOf(ActionId::allJobs), tipOf(ActionId::allJobs))),
+      m_backup(quietButton({}, tipOf(ActionId::backups))) {
     m_find->setProperty(kBoxed, true);
     m_find->setAccessibleName(tr("Find"));
     m_find->setPlaceholderText(tr("Find a book, a step, a lot, a leaf …"));
@@ -28,9 +29,11 @@ WorklistHead::WorklistHead(Session& session, QWidget* parent)
     m_find->installEventFilter(this);
     m_newJob->setToolTip(tipOf(ActionId::newJob));
     layOut();
+    setBackup({});
 
     connect(m_newJob, &QPushButton::clicked, this, [this] { Q_EMIT goAsked({ViewId::newJob}); });
     connect(m_all, &QPushButton::clicked, this, &WorklistHead::tableTurned);
+    connect(m_backup, &QPushButton::clicked, this, [this] { Q_EMIT goAsked({ViewId::backups}); });
     connect(m_person, &QPushButton::clicked, this, [this] {
         popUpPeople(m_session, *m_person, [this] { Q_EMIT goAsked({ViewId::workshop}); });
     });
@@ -57,10 +60,21 @@ void WorklistHead::layOut() {
     addWayOn(*below, ActionId::keys, ViewId::keys);
     below->addWidget(m_all);
     auto* down = new QVBoxLayout(this);
-    down->setContentsMargins(15 * kGrid, 7 * kGrid, 15 * kGrid, kGap);
+    // A quiet button's words stand a gap from its edge: all begin at one line.
+    for (QHBoxLayout* row : {above, below}) {
+        row->setContentsMargins(kGap, 0, 0, 0);
+    }
+    down->setContentsMargins(15 * kGrid - kGap, 7 * kGrid, 15 * kGrid, kGap);
     down->setSpacing(kGrid);
     down->addLayout(above);
     down->addLayout(below);
+    down->addWidget(m_backup, 0, Qt::AlignLeft);
+}
+
+void WorklistHead::setBackup(const QString& words) {
+    m_backup->setText(words.isEmpty() ? QString{} : tr("%1 …").arg(words));
+    m_backup->setAccessibleName(words.isEmpty() ? wordsOf(ActionId::backups) : words);
+    m_backup->setVisible(!words.isEmpty());
 }
 
 void WorklistHead::addWayOn(QHBoxLayout& across, ActionId action, ViewId view) {

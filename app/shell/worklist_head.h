@@ -23,6 +23,8 @@ public:
     [[nodiscard]] QLineEdit& find() { return *m_find; }
     void setInTheHouse(int jobs);
     void setTable(bool isTable); // what the button leads to
+    // Why a backup is wanted; empty: none is.
+    void setBackup(const QString& words);
 
 Q_SIGNALS:
     void goAsked(const headcap::app::Destination& destination);
@@ -42,6 +44,7 @@ private:
     QPushButton* m_newJob;
     QPushButton* m_person;
     QPushButton* m_all;
+    QPushButton* m_backup;
 };
 
 } // namespace headcap::app

@@ -114,6 +114,7 @@ void WorklistView::refresh() {
         return;
     }
     m_head->setInTheHouse(list.inTheHouse);
+    m_head->setBackup(list.backup);
     m_slips->show(std::move(list));
     m_slips->setFilter(find().text());
     if (m_faces->currentIndex() == 1) {

@@ -37,9 +37,12 @@ WorkshopView::WorkshopView(Session& session, QWidget* parent)
 void WorkshopView::addFolder(QVBoxLayout& down) {
     auto* other = quietButton(wordsOf(ActionId::otherWorkshop) + QStringLiteral(" …"),
                               tipOf(ActionId::otherWorkshop));
-    connect(other, &QPushButton::clicked, this, &View::otherWorkshopAsked);
+    connect(other, &QPushButton::clicked, this, [this] { Q_EMIT otherWorkshopAsked({}); });
+    auto* backups = quietButton(wordsOf(ActionId::backups), tipOf(ActionId::backups));
+    connect(backups, &QPushButton::clicked, this, [this] { Q_EMIT goAsked({ViewId::backups}); });
     auto* head = new QHBoxLayout;
     head->addWidget(new Label(Face::heading, Ink::ink, tr("Where it lies")), 1);
+    head->addWidget(backups);
     head->addWidget(other);
     auto* folder = new Label(Face::body, Ink::ink,
                              QString::fromStdString(m_session.stores().upkeep.folder().string()));

@@ -4,16 +4,12 @@
 
 #include <QComboBox>
 #include <QHBoxLayout>
-#include <QPrintDialog>
-#include <QPrinter>
 #include <QPushButton>
 #include <QTimer>
 #include <QVBoxLayout>
 
-#include "app/drawing/cutting_drawing.h"
 #include "app/form/record_form.h"
 #include "app/form/ruled_list.h"
-#include "app/look/fonts.h"
 #include "app/look/grid.h"
 #include "app/look/label.h"
 #include "app/look/scrolled_page.h"
@@ -25,9 +21,6 @@
 #include "app/stock/plain_form.h"
 #include "app/stock/swell_form.h"
 #include "app/stock/work_proposer.h"
-#include "core/custody/job_states.h"
-#include "core/materials/fitness.h"
-#include "core/values/decimal.h"
 
 namespace headcap::app {
 namespace {
@@ -212,151 +205,6 @@ void CuttingView::toggleSheet() {
         showSheets();
         planSoon();
     }
-}
-
-void CuttingView::propose() {
-    const int index = qobject_cast<QComboBox*>(m_material->control())->currentIndex();
-    const core::Material* kind =
-        index < 0 ? nullptr : m_shelf.material(m_materials[static_cast<std::size_t>(index)]);
-    QStringList others;
-    int added = 0;
-    for (const core::WorkPiece& piece : m_proposer->pieces(m_house->house().work)) {
-        if (kind != nullptr && !mayBeCutFrom(piece.stock, kind->kind)) {
-            others << tr("%1 (%2)").arg(words(piece.use), words(piece.stock));
-            continue;
-        }
-        m_pieces->add({.id = toCore(words(piece.use)),
-                       .width = piece.width,
-                       .height = piece.height,
-                       .grain = piece.grain,
-                       .count = piece.count,
-                       .isPasted = piece.isPasted});
-        ++added;
-    }
-    if (!others.isEmpty()) {
-        m_session.say(
-            {added > 0 ? Notice::Kind::done : Notice::Kind::refused,
-             tr("Of other stock, to be cut apart: %1").arg(others.join(QStringLiteral(", ")))});
-    }
-}
-
-core::CutProblem CuttingView::problem(std::vector<core::Id<core::Lot>>& lots) const {
-    const int index = qobject_cast<QComboBox*>(m_material->control())->currentIndex();
-    core::CutProblem problem;
-    lots.clear();
-    for (const core::SheetOfLot& one : m_sheets) {
-        if (index >= 0 && !m_spared.contains(one.lot) &&
-            m_shelf.lot(one.lot)->material == m_materials[static_cast<std::size_t>(index)]) {
-            problem.sheets.push_back(one.sheet);
-            lots.push_back(one.lot);
-        }
-    }
-    problem.pieces = m_pieces->pieces();
-    problem.rules = m_house->house().rules;
-    return problem;
-}
-
-void CuttingView::planSoon() {
-    forget(m_pieces->pieces().empty() ? tr("Say what is wanted, and the plan stands here.")
-                                      : tr("Planning …"));
-    m_soon->start();
-}
-
-void CuttingView::plan() {
-    core::CutProblem asked = problem(m_lots);
-    if (asked.pieces.empty()) {
-        return;
-    }
-    m_work->start(std::move(asked));
-    m_stop->setVisible(true);
-}
-
-void CuttingView::forget(const QString& why, bool isWrong) {
-    m_work->drop();
-    m_planned.reset();
-    m_standing->setInk(isWrong ? Ink::open : Ink::quiet);
-    m_standing->setText(why);
-    m_drawing->hide();
-    m_stop->hide();
-    m_book->setEnabled(false);
-}
-
-void CuttingView::showOutcome(const PlanWork::Outcome& outcome) {
-    m_stop->hide();
-    if (!outcome.plan) {
-        forget(sentenceFor(outcome.plan.error(), outcome.problem), true);
-        return;
-    }
-    showPlan(outcome.problem, *outcome.plan);
-}
-
-void CuttingView::showPlan(const core::CutProblem& problem, const core::CutPlan& plan) {
-    m_planned = core::CuttingToBook{
-        .job = job(), .problem = problem, .plan = plan, .lots = m_lots, .note = {}};
-    m_standing->setInk(plan.leftOut.empty() ? Ink::settled : Ink::open);
-    m_standing->setText(standingWords(problem, plan));
-    m_drawing->show(problem, plan);
-    m_drawing->setVisible(!plan.placed.empty());
-    m_book->setEnabled(!plan.placed.empty());
-}
-
-QString CuttingView::unfitness() const {
-    QStringList said;
-    for (const core::SheetPlace& on : sheetsCut(m_planned->plan)) {
-        const core::Lot* lot = m_shelf.lot(m_planned->lots[on.sheet]);
-        const core::Material* kind = lot == nullptr ? nullptr : m_shelf.material(lot->material);
-        if (kind == nullptr || on.number != 1) {
-            continue;
-        }
-        for (const core::FitnessPoint& point :
-             core::fitnessOf(*lot, *kind, {.on = m_session.clock().today()})) {
-            if (point.asksReason) {
-                said << tr("%1 %2").arg(fromCore(lot->number), fromCore(point.sentence));
-            }
-        }
-    }
-    return said.join(QStringLiteral("; "));
-}
-
-void CuttingView::book() {
-    if (!m_planned) {
-        return;
-    }
-    m_planned->job = job();
-    m_planned->note = toCore(m_note->text().trimmed());
-    if (const QString unfit = unfitness(); !unfit.isEmpty() && m_planned->note.empty()) {
-        m_note->setError(tr("%1: say why it is cut all the same.").arg(unfit));
-        m_note->control()->setFocus();
-        return;
-    }
-    const core::Day today = m_session.clock().today();
-    const auto last = m_session.records().greatest(core::RecordKind::lot, "number",
-                                                   core::lotNumberPrefix(today.year()));
-    auto change = core::bookCutting(*m_planned, core::loadShelf(m_session.records()), last, today,
-                                    {m_session.person(), m_session.clock().now()}, m_session.ids());
-    if (!change) {
-        m_session.say({Notice::Kind::refused, sentenceFor(change.error())});
-        return;
-    }
-    const QString done = fromCore(change->sentence);
-    if (m_session.apply(std::move(*change))) {
-        m_note->accept({});
-        m_pieces->clear();
-        m_session.say({Notice::Kind::done, done, true});
-    }
-}
-
-bool CuttingView::print() {
-    if (!m_planned || m_planned->plan.placed.empty()) {
-        return false;
-    }
-    QPrinter printer{QPrinter::HighResolution};
-    printer.setDocName(tr("Cutting plan"));
-    QPrintDialog dialog{&printer, this};
-    if (dialog.exec() == QDialog::Accepted) {
-        printPlan(printer, m_planned->problem, m_planned->plan);
-    }
-    return true;
 }
 
 } // namespace headcap::app

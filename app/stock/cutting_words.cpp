@@ -56,7 +56,7 @@ RowWords sheetWords(const core::Shelf& shelf, const core::SheetOfLot& sheet, boo
             .title = tr("%1 of %2 mm")
                          .arg(counted(sheet.sheet.count, tr("%1 sheet"), tr("%1 sheets")),
                               sizeWords(sheet.sheet.width, sheet.sheet.height)),
-            .detail = detail.join(QStringLiteral(" · ")),
+            .detail = dotted(detail),
             .right = isSpared ? tr("left alone") : tr("may be cut"),
             .rightInk = isUnfit    ? Ink::open
                         : isSpared ? Ink::quiet

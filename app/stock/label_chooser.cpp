@@ -11,7 +11,9 @@
 #include <QVBoxLayout>
 
 #include "app/look/grid.h"
+#include "app/look/label.h"
 #include "app/look/palette.h"
+#include "app/look/style.h"
 #include "app/stock/plain_form.h"
 #include "core/custody/hazards.h"
 #include "core/materials/shelf_life.h"
@@ -95,11 +97,26 @@ LabelChooser::LabelChooser(Session& session, QWidget* parent)
           &m_form->line(tr("Labels for"), tr("lots and jobs: 26-014, 26-020, 2026-003"), true)),
       m_sheet(&m_form->control(tr("On"), sheetChoice())),
       m_from(&m_form->line(tr("From label"), tr("1, or the first that is left on the sheet"))),
-      m_preview(new LabelPreview), m_print(new QPushButton(tr("Print the labels"))) {
+      m_preview(new LabelPreview), m_print(new QPushButton(tr("Print the labels"))),
+      m_test(new QPushButton(tr("Print a test page"))) {
+    auto* measure = new Label(
+        Face::small, Ink::quiet,
+        tr("Sizes are as makers publish them; sheets and printers differ by a millimetre. Print "
+           "the test page on plain paper and hold it against the sheet before the first labels."));
+    measure->setRunning();
+    m_test->setProperty(kQuietButton, true);
+    m_test->setToolTip(tr("The outlines of the labels alone, with a rule of 100 mm"));
+    connect(m_test, &QPushButton::clicked, this, &LabelChooser::printTest);
+    auto* ways = new QHBoxLayout;
+    ways->setSpacing(kSpace);
+    ways->addWidget(m_print);
+    ways->addWidget(m_test);
+    ways->addStretch(1);
     auto* left = new QVBoxLayout;
     left->setSpacing(kGap);
     left->addWidget(m_form);
-    left->addWidget(m_print, 0, Qt::AlignLeft);
+    left->addLayout(ways);
+    left->addWidget(measure);
     left->addStretch(1);
     auto* across = new QHBoxLayout(this);
     across->setContentsMargins(0, 0, 0, 0);
@@ -172,6 +189,15 @@ void LabelChooser::compose() {
             : tr("No lot or job has the number %1.").arg(unknown.join(QStringLiteral(", "))));
     m_print->setEnabled(!m_labels.empty());
     m_preview->show(sheet(), m_labels, from());
+}
+
+void LabelChooser::printTest() {
+    QPrinter printer{QPrinter::HighResolution};
+    printer.setDocName(tr("Test page of labels"));
+    QPrintDialog dialog{&printer, this};
+    if (dialog.exec() == QDialog::Accepted) {
+        print::printTestPage(printer, sheet());
+    }
 }
 
 bool LabelChooser::print() {

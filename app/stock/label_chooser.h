@@ -45,6 +45,7 @@ public:
 
 private:
     void compose();
+    void printTest();
     [[nodiscard]] std::optional<print::LabelWords> wordsFor(const QString& number) const;
     [[nodiscard]] const print::LabelSheet& sheet() const;
     [[nodiscard]] int from() const;
@@ -57,6 +58,7 @@ private:
     FieldRow* m_from;
     LabelPreview* m_preview;
     QPushButton* m_print;
+    QPushButton* m_test;
     std::vector<print::LabelWords> m_labels;
 };
 

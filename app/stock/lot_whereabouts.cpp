@@ -11,7 +11,6 @@
 #include "app/stock/fit_height.h"
 #include "core/materials/trace.h"
 #include "core/treatment/bench_log.h"
-#include "core/treatment/techniques.h"
 
 namespace headcap::app {
 namespace {
@@ -48,15 +47,15 @@ TableRow headingOf(const core::TracedJob& job) {
             .below = {owner.isEmpty() ? QString{} : tr("to tell: %1").arg(owner)}};
 }
 
-QString nameOf(const core::Step& step) {
-    const std::string name = core::techniqueName(step.technique);
+QString nameOf(const core::LotTrace& trace, const core::Step& step) {
+    const std::string name = trace.techniques.nameOf(step.technique);
     return fromCore(name.empty() ? step.description : name);
 }
 
 TableRow rowOf(const core::LotTrace& trace, const core::TracedUse& one, const core::Clock& clock) {
     const std::string& place = one.use->place.empty() ? one.step->place : one.use->place;
     return {.id = one.use->id.uuid(),
-            .title = {nameOf(*one.step), Face::body, Ink::ink},
+            .title = {nameOf(trace, *one.step), Face::body, Ink::ink},
             .mark = shortDay(clock.dayOf(one.step->at), clock.today()),
             .middle = {{fromCore(place), Face::formula, Ink::ink}, throughOf(trace, *one.lot)},
             .right = {one.use->amount ? fromCore(core::toText(*one.use->amount)) : QString{},

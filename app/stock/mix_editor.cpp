@@ -60,8 +60,7 @@ void MixEditor::show(const core::RecipeCard& recipe, const core::Shelf& shelf) {
                      recipe.keepsDays > 0 ? counted(static_cast<int>(recipe.keepsDays),
                                                     tr("keeps %1 day"), tr("keeps %1 days"))
                                           : QString{}};
-    said.removeAll({});
-    m_source->setText(said.join(QStringLiteral(" · ")));
+    m_source->setText(dotted(said));
     m_method->setText(fromCore(recipe.method));
     m_caution->setText(fromCore(recipe.caution));
     m_method->setVisible(!recipe.method.empty());
@@ -90,8 +89,8 @@ void MixEditor::build() {
     m_keptAt = &m_form->line(tr("Kept at"), tr("cold shelf"));
     m_until = &m_form->line(tr("Good until"), tr("a day; look and smell before use all the same"));
     if (m_recipe.keepsDays > 0) {
-        m_until->accept(fromCore(core::isoText(
-            core::Day{std::chrono::sys_days{today} + std::chrono::days{m_recipe.keepsDays}})));
+        m_until->accept(printed(
+            core::Day{std::chrono::sys_days{today} + std::chrono::days{m_recipe.keepsDays}}));
     }
     m_called = &m_form->line(tr("Recipe's name"), tr("under which it is kept as our own"), true);
     m_called->accept(fromCore(m_recipe.name));
@@ -162,7 +161,7 @@ QString MixEditor::standingOf(const QString& text, const core::RecipeCardPart&) 
             said << fromCore(point.sentence);
         }
     }
-    return said.join(QStringLiteral(" · "));
+    return dotted(said);
 }
 
 // By what is to be made; amounts changed by hand are put anew.

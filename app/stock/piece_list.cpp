@@ -54,7 +54,7 @@ QString detailOf(const core::WantedPiece& piece) {
     if (!piece.overlap.isZero()) {
         said << PieceList::tr("%1 left to trim").arg(fromCore(core::toText(piece.overlap)));
     }
-    return said.join(QStringLiteral(" · "));
+    return dotted(said);
 }
 
 } // namespace

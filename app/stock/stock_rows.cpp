@@ -92,7 +92,7 @@ std::vector<TableRow> useRows(const core::Shelf& shelf, const core::Clock& clock
         }
         rows.push_back({.id = keys.nextUuid(),
                         .title = {fromCore(use.kind->name), Face::body, Ink::ink},
-                        .middle = {{years.join(QStringLiteral(" · "))}},
+                        .middle = {{dotted(years)}},
                         .right = {words(use.kind->kind)}});
     }
     return rows;
@@ -110,7 +110,7 @@ std::vector<TableRow> savedRows(const core::Shelf& shelf, const core::RecordStor
         for (const core::TracedJob& job : trace ? trace->jobs : std::vector<core::TracedJob>{}) {
             for (const core::TracedUse& one : job.uses) {
                 places << tr("%1, %2").arg(fromCore(job.job->number),
-                                           fromCore(core::stepTitle(*one.step)));
+                                           fromCore(core::stepTitle(*one.step, all.techniques)));
             }
             for (const core::TracedLeaf& one : job.leaves) {
                 places << tr("%1, facsimile %2")

@@ -2,16 +2,21 @@
 
 #include <algorithm>
 
+#include <QPushButton>
 #include <QVBoxLayout>
 
 #include "app/form/ruled_table.h"
 #include "app/look/grid.h"
 #include "app/look/label.h"
 #include "app/look/scrolled_page.h"
+#include "app/look/style.h"
+#include "app/session/actions.h"
 #include "app/stock/fit_height.h"
 #include "app/stock/label_chooser.h"
 #include "app/stock/plain_form.h"
 #include "app/stock/stock_rows.h"
+#include "app/work/sheet_paper.h"
+#include "core/report/stock_sheet.h"
 
 namespace headcap::app {
 namespace {
@@ -34,7 +39,15 @@ StockView::StockView(Session& session, QWidget* parent)
     auto* form = new PlainForm;
     m_day = &form->line(tr("On the day"), tr("today, or any day: 31 Dec"));
     addHeading(*down, tr("Stock"));
-    down->addWidget(form);
+    auto* save = new QPushButton(tr("Stock list as PDF …"));
+    save->setProperty(kQuietButton, true);
+    save->setToolTip(tr("Of the day shown; %1 prints it").arg(keyText(ActionId::print)));
+    connect(save, &QPushButton::clicked, this, &StockView::saveStockList);
+    auto* across = new QHBoxLayout;
+    across->setSpacing(kSpace);
+    across->addWidget(form, 1);
+    across->addWidget(save, 0, Qt::AlignTop);
+    down->addLayout(across);
     m_stock = addTable(*down, {},
                        new RuledTable(tr("Stock on the day"),
                                       {.mark = 88, .right = 120, .title = 5, .middle = {3, 3}}));
@@ -98,9 +111,26 @@ void StockView::refresh() {
 }
 
 void StockView::showStock() {
+    put(*m_stock, stockRows(m_shelf, dayShown(), m_session.clock()));
+}
+
+core::Day StockView::dayShown() {
     const core::Day today = m_session.clock().today();
-    const auto day = valueOf<core::Day>(*m_day, {.today = today});
-    put(*m_stock, stockRows(m_shelf, day.value_or(today), m_session.clock()));
+    return valueOf<core::Day>(*m_day, {.today = today}).value_or(today);
+}
+
+core::Document StockView::stockList() {
+    std::string workshop;
+    for (const auto& one : core::all<core::Workshop>(m_session.records())) {
+        workshop = one.record.name;
+    }
+    return core::stockSheet(m_shelf, dayShown(), workshop, m_session.clock());
+}
+
+void StockView::saveStockList() {
+    m_session.guarded([this] {
+        saveSheet(m_session, stockList(), tr("stock %1").arg(fromCore(core::isoText(dayShown()))));
+    });
 }
 
 void StockView::open(const RuledTable& table) {
@@ -112,7 +142,11 @@ void StockView::open(const RuledTable& table) {
 }
 
 bool StockView::print() {
-    return m_labels->print();
+    if (!m_labels->labels().empty()) {
+        return m_labels->print();
+    }
+    m_session.guarded([this] { printSheet(m_session, stockList(), this); });
+    return true;
 }
 
 } // namespace headcap::app

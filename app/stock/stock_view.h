@@ -4,6 +4,7 @@
 
 #include "app/shell/view.h"
 #include "core/materials/shelf.h"
+#include "core/report/document.h"
 
 class QVBoxLayout;
 
@@ -23,6 +24,9 @@ public:
     bool enter(const Destination& destination) override;
     void refresh() override;
     bool print() override;
+    // Of the day that is shown.
+    [[nodiscard]] core::Document stockList();
+    void saveStockList();
     [[nodiscard]] QString title() const override { return tr("Stock and labels"); }
     [[nodiscard]] RuledTable& stock() { return *m_stock; }
     [[nodiscard]] RuledTable& saved() { return *m_saved; }
@@ -31,6 +35,7 @@ public:
 
 private:
     void showStock();
+    [[nodiscard]] core::Day dayShown();
     void open(const RuledTable& table);
     RuledTable* addTable(QVBoxLayout& down, const QString& heading, RuledTable* table);
 

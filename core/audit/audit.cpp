@@ -12,7 +12,7 @@ std::vector<AuditRule> auditRules() {
     std::vector<AuditRule> all;
     for (const auto& rules :
          {custodyRules(), collationRules(), facsimileRules(), surveyRules(), proposalRules(),
-          stepRules(), materialRules(), photographRules(), reportRules()}) {
+          stepRules(), materialRules(), photographRules(), placeRules(), reportRules()}) {
         all.insert(all.end(), rules.begin(), rules.end());
     }
     return all;

@@ -7,6 +7,8 @@
 #include "core/audit/facts.h"
 #include "core/audit/same_leaves.h"
 #include "core/custody/job_states.h"
+#include "core/custody/leaf_count.h"
+#include "core/values/english.h"
 
 namespace headcap::core {
 namespace {
@@ -134,6 +136,25 @@ void method(const AuditContext& at, const AuditSink& found) {
     }
 }
 
+void tallyOut(const AuditContext& at, const AuditSink& found) {
+    const LeafCount tally = leafCountOf(at.file);
+    if (tally.isApart()) {
+        found(at.file.job,
+              fmt::format("{} were counted before it leaves; {} came in, {} put in and {} taken "
+                          "out: that makes {}.",
+                          counted(static_cast<std::size_t>(*tally.out), "leaf", "leaves"),
+                          *tally.in, tally.added, tally.removed, *tally.due()));
+    }
+}
+
+void tallyOutUnsaid(const AuditContext& at, const AuditSink& found) {
+    const LeafCount tally = leafCountOf(at.file);
+    if (tally.isCountedOut && !tally.out) {
+        found(at.file.job, "The leaves were counted before it leaves, and how many there were is "
+                           "not noted.");
+    }
+}
+
 constexpr auto kMust = AuditSeverity::mustSettle;
 constexpr auto kWorth = AuditSeverity::worthKnowing;
 constexpr std::string_view kTell = "Cockerell 1901, ch. II";
@@ -146,6 +167,8 @@ constexpr std::array kRules{
     AuditRule{"lacking_leaf_told", Page::collation, kMust, kTell, ownerNotTold},
     AuditRule{"leaf_tally_short", Page::collation, kMust, "ILAB Code §3", tally},
     AuditRule{"leaf_tally_over", Page::collation, kWorth, "ILAB Code §3", moreThanCalledFor},
+    AuditRule{"leaf_tally_out", Page::report, kMust, "ILAB Code §3", tallyOut},
+    AuditRule{"leaf_tally_out_said", Page::report, kWorth, "common practice", tallyOutUnsaid},
     AuditRule{"collation_finished", Page::collation, kWorth, kTell, notFinished},
     AuditRule{"collation_method", Page::collation, kWorth, "AIC Commentary 25", method},
 };

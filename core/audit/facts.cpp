@@ -65,10 +65,10 @@ bool isFinishedBy(const JobFile& file, Day day) {
            });
 }
 
-std::string nameOf(const Step& step, const Clock& clock) {
-    const std::string title = stepTitle(step);
+std::string nameOf(const Step& step, const AuditContext& at) {
+    const std::string title = stepTitle(step, at.file.techniques);
     return fmt::format("{} ({})", title.empty() ? "A step" : capitalised(title),
-                       dayText(clock.dayOf(step.at)));
+                       dayText(at.clock.dayOf(step.at)));
 }
 
 std::string nameOf(const MaterialUse& use, const AuditContext& at) {
@@ -78,7 +78,7 @@ std::string nameOf(const MaterialUse& use, const AuditContext& at) {
         what = "lot " + lotName(*lot, at.file.material(lot->material));
     }
     const Step* step = at.file.step(use.step);
-    return capitalised(what) + (step ? ", used in " + nameOf(*step, at.clock) + "," : "");
+    return capitalised(what) + (step ? ", used in " + nameOf(*step, at) + "," : "");
 }
 
 } // namespace headcap::core::facts

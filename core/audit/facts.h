@@ -23,7 +23,7 @@ namespace headcap::core::facts {
 [[nodiscard]] bool isFinishedBy(const JobFile& file, Day day); // the collation, all of it
 
 // "Resewing of 18 March 2031", to begin a sentence with.
-[[nodiscard]] std::string nameOf(const Step& step, const Clock& clock);
+[[nodiscard]] std::string nameOf(const Step& step, const AuditContext& at);
 // "Paste 31-002 in Tipping in of 20 March 2031".
 [[nodiscard]] std::string nameOf(const MaterialUse& use, const AuditContext& at);
 

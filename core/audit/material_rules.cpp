@@ -146,6 +146,8 @@ constexpr std::array kRules{
               unfit<FitnessRule::bufferedOnPrint>},
     AuditRule{"material_weight", Page::materials, kWorth, "published practice",
               unfit<FitnessRule::tooHeavy>},
+    AuditRule{"material_grain", Page::materials, kMust, "Cockerell 1901; Etherington & Roberts",
+              unfit<FitnessRule::grainAcross>},
     AuditRule{"material_claim", Page::materials, kWorth, "ISO 9706",
               unfit<FitnessRule::claimUnproven>},
     AuditRule{"print_stability", Page::materials, kWorth, "ISO 11798",

@@ -48,8 +48,8 @@ void before(const AuditContext& at, const AuditSink& found) {
     for (const Step* step : facts::standing(at.file)) {
         const bool work = step->kind == StepKind::treatment || step->kind == StepKind::removal;
         if (first && work && at.clock.dayOf(step->at) < *first) {
-            found(*step, fmt::format("{} was done before the owner approved.",
-                                     facts::nameOf(*step, at.clock)));
+            found(*step,
+                  fmt::format("{} was done before the owner approved.", facts::nameOf(*step, at)));
         }
     }
 }
@@ -113,7 +113,7 @@ void irreversibleNotAgreed(const AuditContext& at, const AuditSink& found) {
     for (const Step* step : facts::standing(at.file)) {
         if (step->reversibility == Reversibility::no && step->kind != StepKind::incident) {
             found(*step, fmt::format("{} can't be undone, and the proposal did not say so.",
-                                     facts::nameOf(*step, at.clock)));
+                                     facts::nameOf(*step, at)));
         }
     }
 }

@@ -29,7 +29,7 @@ void workAfterReport(const AuditContext& at, const AuditSink& found) {
     for (const Step* step : facts::standing(at.file)) {
         if (step->at > latest->issuedAt) {
             found(*step, fmt::format("{} came after report {}: a new version would tell of it.",
-                                     facts::nameOf(*step, at.clock), latest->version));
+                                     facts::nameOf(*step, at), latest->version));
         }
     }
 }

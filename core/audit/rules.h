@@ -49,6 +49,7 @@ struct AuditRule {
 [[nodiscard]] std::span<const AuditRule> stepRules();
 [[nodiscard]] std::span<const AuditRule> materialRules();
 [[nodiscard]] std::span<const AuditRule> photographRules();
+[[nodiscard]] std::span<const AuditRule> placeRules();
 [[nodiscard]] std::span<const AuditRule> reportRules();
 
 // All of them, in the order of the work.

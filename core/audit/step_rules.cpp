@@ -9,7 +9,6 @@
 #include "core/treatment/clocks.h"
 #include "core/treatment/setting_times.h"
 #include "core/treatment/step_checks.h"
-#include "core/treatment/techniques.h"
 #include "core/values/english.h"
 
 namespace headcap::core {
@@ -19,7 +18,7 @@ template <class Wanting>
 void each(const AuditContext& at, const AuditSink& found, std::string_view says, Wanting wanting) {
     for (const Step* step : facts::standing(at.file)) {
         if (wanting(*step)) {
-            found(*step, fmt::format("{} {}", facts::nameOf(*step, at.clock), says));
+            found(*step, fmt::format("{} {}", facts::nameOf(*step, at), says));
         }
     }
 }
@@ -30,7 +29,7 @@ bool isWork(const Step& step) {
 
 void noMaterial(const AuditContext& at, const AuditSink& found) {
     each(at, found, "puts something into the book and names no material.", [&](const Step& step) {
-        const Technique* technique = techniqueNamed(step.technique);
+        const Technique* technique = at.file.techniques.named(step.technique);
         return technique != nullptr && technique->adds && at.file.usesOf(step).empty();
     });
 }
@@ -83,8 +82,8 @@ void incident(const AuditContext& at, const AuditSink& found) {
     });
 }
 
-bool isTakingDown(const Step& step) {
-    const Technique* technique = techniqueNamed(step.technique);
+bool isTakingDown(const AuditContext& at, const Step& step) {
+    const Technique* technique = at.file.techniques.named(step.technique);
     return technique != nullptr && technique->disbinds;
 }
 
@@ -98,8 +97,8 @@ bool isOwnedUp(const AuditContext& at, const Step& step) {
 void takenDownUncollated(const AuditContext& at, const AuditSink& found) {
     each(at, found, "took the book down before its collation was finished; tell the owner.",
          [&](const Step& step) {
-             return isTakingDown(step) && !facts::isFinishedBy(at.file, at.clock.dayOf(step.at)) &&
-                    !isOwnedUp(at, step);
+             return isTakingDown(at, step) &&
+                    !facts::isFinishedBy(at.file, at.clock.dayOf(step.at)) && !isOwnedUp(at, step);
          });
 }
 
@@ -108,27 +107,27 @@ void takenDownUntold(const AuditContext& at, const AuditSink& found) {
          "took down a book that lacks leaves before the owner was told of it; tell the "
          "owner.",
          [&](const Step& step) {
-             return isTakingDown(step) && facts::lacksLeaves(at.file) &&
+             return isTakingDown(at, step) && facts::lacksLeaves(at.file) &&
                     !facts::isToldBy(at.file, NoticeSubject::collation, at.clock.dayOf(step.at)) &&
                     !isOwnedUp(at, step);
          });
 }
 
-bool needsTest(const Step& step) {
-    const Technique* technique = techniqueNamed(step.technique);
+bool needsTest(const AuditContext& at, const Step& step) {
+    const Technique* technique = at.file.techniques.named(step.technique);
     return technique != nullptr && technique->testsMedia;
 }
 
 void untested(const AuditContext& at, const AuditSink& found) {
     each(at, found, "brings liquid to the leaves, and no test of the inks is noted.",
-         [&](const Step& step) { return needsTest(step) && at.file.tests.empty(); });
+         [&](const Step& step) { return needsTest(at, step) && at.file.tests.empty(); });
 }
 
 void testedAfter(const AuditContext& at, const AuditSink& found) {
     each(at, found, "brought liquid to the leaves before any test of the inks.",
          [&](const Step& step) {
              const Day day = at.clock.dayOf(step.at);
-             return needsTest(step) && !at.file.tests.empty() &&
+             return needsTest(at, step) && !at.file.tests.empty() &&
                     std::ranges::none_of(at.file.tests,
                                          [&](const Test& test) { return test.onDay <= day; });
          });
@@ -163,23 +162,25 @@ void uncheckedSteps(const AuditContext& at, const AuditSink& found) {
     std::erase_if(steps, [&](const Step* step) { return openChecks(at.file, *step).empty(); });
     if (!steps.empty()) {
         found(*steps.front(),
-              fmt::format(
-                  "{} no answer to a check of {} technique, the first {}.",
-                  steps.size() == 1 ? "One step has" : std::to_string(steps.size()) + " steps have",
-                  steps.size() == 1 ? "its" : "their", facts::nameOf(*steps.front(), at.clock)));
+              fmt::format("{} no answer to a check of {} technique, the first {}.",
+                          steps.size() == 1 ? "One step has"
+                                            : std::to_string(steps.size()) + " steps have",
+                          steps.size() == 1 ? "its" : "their", facts::nameOf(*steps.front(), at)));
     }
 }
 
 void clocksUnlogged(const AuditContext& at, const AuditSink& found) {
     for (const BenchClock* clock : clocksToLog(at.file)) {
         found(*clock, fmt::format("{} of {} were measured and not logged.",
-                                  minutesText(ranFor(*clock, at.clock.now())), clockTitle(*clock)));
+                                  minutesText(ranFor(*clock, at.clock.now())),
+                                  clockTitle(*clock, at.file.techniques)));
     }
     if (!hasReached(at.file.job.state, JobState::passed)) {
         return;
     }
     for (const BenchClock* clock : runningClocks(at.file)) {
-        found(*clock, fmt::format("The clock of {} still runs.", clockTitle(*clock)));
+        found(*clock,
+              fmt::format("The clock of {} still runs.", clockTitle(*clock, at.file.techniques)));
     }
 }
 

@@ -211,8 +211,34 @@ private:
         return length && m_habits.isUsualFold(*length);
     }
 
+    // How many leaves the gathering of `at` has as it is bound, blanks among them; none where it is
+    // cut short on the way.
+    [[nodiscard]] int boundLength(std::size_t at) const {
+        std::size_t last = at;
+        while (last + 1 < m_story.size() && m_story[last + 1].arrival.turn == Turn::sameGathering &&
+               m_story[last + 1].arrival.lacking() == 0)
+            ++last;
+        const int counted = last + 1 < m_story.size() ? m_story[last + 1].arrival.countedBefore : 0;
+        return m_story[last].position + counted;
+    }
+
+    // Folds give leaves two by two: where a turn breaks, an odd number says that one is short.
+    [[nodiscard]] bool isOdd(std::size_t at) const {
+        return m_habits.hasMarks() && boundLength(at - 1) % 2 != 0 &&
+               !m_habits.isUsualFold(boundLength(at - 1));
+    }
+
     // A printer's catchword goes wrong now and then: alone it proves no loss.
     void catchwordAlone(std::size_t at) {
+        if (isOdd(at)) {
+            add(LeafFindingKind::leafLacking, lastRowBefore(at), firstRow(at), 1, false,
+                fmt::format("A leaf seems to be lacking after {}: {}, and the gathering has {} "
+                            "leaves, an odd number; no numbers tell.",
+                            rowName(lastRowBefore(at)),
+                            catchwordSentence(at, "does not meet the next page"),
+                            boundLength(at - 1)));
+            return;
+        }
         add(LeafFindingKind::unexplained, lastRowBefore(at), firstRow(at), 0, false,
             fmt::format("After {} {}; neither numbers nor fold tell whether a leaf is lacking.",
                         rowName(lastRowBefore(at)),

@@ -109,8 +109,9 @@ private:
         if (!numbersJump()) {
             return;
         }
-        Weighing w(BreakCause::misnumbering,
-                   fmt::format("Printer's misnumbering from {} on, nothing is lost", m_at.after));
+        Weighing w(
+            BreakCause::misnumbering,
+            fmt::format("The printer misnumbered from {} on, and nothing is lost", m_at.after));
         w.yes(kNumbers, jumpClause())
             .when(m_at.textRunsOn, kBook, "the text runs on", "the text breaks")
             .when(inOrder(), kBook, "the signatures are in order", "the signatures break")
@@ -130,7 +131,7 @@ private:
         std::string what = fmt::format("{} {} lacking {}", capitalised(leaves(count)),
                                        count == 1 ? "is" : "are", place());
         if (!m_at.carries.empty()) {
-            what += ", " + m_at.carries;
+            what += ", namely " + m_at.carries;
         }
         Weighing w(BreakCause::leafLacking, what);
         if (m_at.numbersAhead) {
@@ -164,7 +165,7 @@ private:
             return;
         }
         Weighing w(BreakCause::fromAnotherCopy,
-                   fmt::format("{} comes from another copy or edition", m_at.after));
+                   fmt::format("Leaf {} comes from another copy or edition", m_at.after));
         w.yes(kBook, "the text breaks").yes(kNumbers, "the numbers run on");
         w.when(isWhole(), kNumbers, "the fold is whole", "the fold is short");
         if (inOrder() == false) {
@@ -177,7 +178,7 @@ private:
         if (m_at.belongsAfter.empty()) {
             return;
         }
-        Weighing w(BreakCause::misbound, fmt::format("{} is misbound and belongs after {}",
+        Weighing w(BreakCause::misbound, fmt::format("Leaf {} is misbound and belongs after {}",
                                                      m_at.after, m_at.belongsAfter));
         w.yes(kBook, "its own number and mark say so")
             .when(textBreaks(), kBook, "the text breaks here", "the text runs on here");
@@ -188,7 +189,7 @@ private:
         if (!m_at.isRepeated) {
             return;
         }
-        Weighing w(BreakCause::duplicate, fmt::format("{} is bound in twice", m_at.after));
+        Weighing w(BreakCause::duplicate, fmt::format("Leaf {} is bound in twice", m_at.after));
         w.yes(kBook, "its number and mark were met before")
             .when(textBreaks(), kBook, "the text breaks", "the text runs on");
         keep(w);
@@ -198,8 +199,7 @@ private:
         if (inOrder() != false) {
             return;
         }
-        Weighing w(BreakCause::missigned,
-                   fmt::format("{} is missigned by the printer", m_at.after));
+        Weighing w(BreakCause::missigned, fmt::format("The printer missigned leaf {}", m_at.after));
         w.yes(kNumbers, "the signatures break")
             .when(m_at.textRunsOn, kBook, "the text runs on", "the text breaks")
             .when(numbersRunOn(), kNumbers, "the numbers run on", "the numbers jump")

@@ -1,6 +1,7 @@
 // The collation statement of this copy, written from the findings: what it should be, where it
-// departs, the tally of leaves and plates, how that was established, what was not looked at, what
-// the owner must be told. A person may rewrite it; it is a draft of what the record already says.
+// departs and what puts that right, the tally of leaves and plates, how that was established, what
+// was not looked at, what the owner must be told. A person may rewrite it; it is a draft of what
+// the record already says.
 #pragma once
 
 #include <optional>
@@ -25,6 +26,9 @@ struct CopyRecords {
     std::vector<Person> people;
 };
 
+// Empty where there is none such.
+[[nodiscard]] std::string nameOf(const CopyRecords& copy, const std::optional<Id<Person>>& who);
+
 struct CopyTally {
     std::optional<int> leavesCalledFor; // none while the make-up leaves a count open
     int leavesLacking = 0;
@@ -44,6 +48,9 @@ struct CopyTally {
 [[nodiscard]] std::string statementOf(const CopyRecords& copy);
 // "Gone through by Orrin Vale, 2 April 2031: A1–C4 leaf by leaf; gatherings D–K passed whole."
 [[nodiscard]] std::string methodOf(const CopyRecords& copy, const Clock& clock);
+// "2 April 2031", "2 April 2031 to 4 April 2031". `entries`: of the walk, in order.
+[[nodiscard]] std::string daysOf(const std::vector<WalkEntry>& entries, const Walk& walk,
+                                 const Clock& clock);
 // "D3–D8, 2 plates"; empty where all was looked at.
 [[nodiscard]] std::string notExamined(const CopyRecords& copy);
 // What must be told before the book is taken down (Cockerell 1901, ch. II); empty: nothing.

@@ -93,12 +93,14 @@ std::string sentenceOf(const LaidBook& book, const FoldHint& hint) {
     const std::string leaf = leafText(book, hint.leaf);
     const std::string other = leafText(book, hint.other);
     return hint.otherIsLost
-               ? fmt::format("{} is lacking: {}, the other half of its fold, is loose or held by "
-                             "paste alone.",
-                             other, leaf)
-               : fmt::format("{} is loose: its fold is broken; see whether {}, the other half, is "
-                             "there and holds.",
-                             other, leaf);
+               ? fmt::format(
+                     "Leaf {} is lacking: {}, the other half of its fold, is loose or held by "
+                     "paste alone.",
+                     other, leaf)
+               : fmt::format(
+                     "Leaf {} is loose: its fold is broken; see whether {}, the other half, is "
+                     "there and holds.",
+                     other, leaf);
 }
 
 std::string leafText(const LaidBook& book, std::size_t leaf) {

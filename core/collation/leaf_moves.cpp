@@ -68,6 +68,16 @@ std::vector<bool> stays(const std::vector<Run>& runs) {
     return kept;
 }
 
+// "K5–K6 go after K4".
+std::string clause(const LaidBook& book, const LeafMove& move) {
+    const std::string first = leafText(book, move.first);
+    const bool isOne = move.first == move.last;
+    const std::string what = isOne ? first : fmt::format("{}–{}", first, leafText(book, move.last));
+    const std::string where =
+        move.after ? "after " + leafText(book, *move.after) : std::string("to the beginning");
+    return fmt::format("{} {} {}", what, isOne ? "goes" : "go", where);
+}
+
 } // namespace
 
 std::vector<LeafMove> movesToOrder(const std::vector<std::size_t>& bound,
@@ -111,12 +121,20 @@ std::vector<std::size_t> moved(std::vector<std::size_t> bound, const LeafMove& m
 }
 
 std::string sentenceOf(const LaidBook& book, const LeafMove& move) {
-    const std::string first = leafText(book, move.first);
-    const bool isOne = move.first == move.last;
-    const std::string what = isOne ? first : fmt::format("{}–{}", first, leafText(book, move.last));
-    const std::string where =
-        move.after ? "after " + leafText(book, *move.after) : std::string("to the beginning");
-    return fmt::format("{} {} {}.", what, isOne ? "goes" : "go", where);
+    return fmt::format("{} {}.", move.first == move.last ? "Leaf" : "Leaves", clause(book, move));
+}
+
+std::string sentenceOf(const LaidBook& book, const std::vector<LeafMove>& moves) {
+    if (moves.empty()) {
+        return {};
+    }
+    std::vector<std::string> clauses;
+    std::ranges::transform(moves, std::back_inserter(clauses),
+                           [&](const LeafMove& move) { return clause(book, move); });
+    return fmt::format("{} the leaves in order: {}.",
+                       moves.size() == 1 ? "One move puts"
+                                         : std::to_string(moves.size()) + " moves put",
+                       fmt::join(clauses, "; then "));
 }
 
 } // namespace headcap::core

@@ -27,7 +27,9 @@ struct LeafMove {
 // What comes of it.
 [[nodiscard]] std::vector<std::size_t> moved(std::vector<std::size_t> bound, const LeafMove& move);
 
-// "K5–K6 go after K4."
+// "Leaves K5–K6 go after K4."
 [[nodiscard]] std::string sentenceOf(const LaidBook& book, const LeafMove& move);
+// "2 moves put the leaves in order: K5–K6 go after K4; then B1 goes to the beginning." Empty: none.
+[[nodiscard]] std::string sentenceOf(const LaidBook& book, const std::vector<LeafMove>& moves);
 
 } // namespace headcap::core

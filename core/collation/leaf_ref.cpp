@@ -3,49 +3,11 @@
 #include <array>
 #include <utility>
 
+#include "core/collation/leaf_ref_reader.h"
+
 namespace headcap::core {
-namespace {
 
-constexpr int kMostLeaves = 999;
-constexpr int kMostPages = 99'999;
-
-// The reader of one text: the cursor, and where it gave up.
-class Reader {
-public:
-    explicit Reader(std::string_view text)
-        : m_glyphs(toGlyphs(text)), m_cursor(m_glyphs, text.size()) {}
-
-    tl::expected<LeafRef, TextError> single();
-    tl::expected<LeafSet, TextError> set();
-
-private:
-    enum class Leading { none, folio, page, plate, gathering };
-
-    Leading leading();
-    std::optional<LeafRef> ref(Leading kind);
-    std::optional<SignedLeaf> signedLeaf();
-    std::optional<LeafSetItem> item();
-    std::optional<LeafSetItem> countOf();
-    std::optional<LeafSetItem> gatherings();
-    std::optional<LeafSetItem> spanFrom(LeafRef first, Leading kind);
-    std::optional<LeafRef> spanEnd(const LeafRef& first, Leading kind);
-    std::optional<PrintedNumber> number();
-    std::optional<PlateRef> plate();
-    Side side();
-    bool takeDash();
-    bool takeSeparator();
-    [[nodiscard]] bool endsHere() const;
-    [[nodiscard]] TextError error(TextProblem problem) const {
-        return {problem, m_cursor.byteOffset()};
-    }
-
-    std::vector<Glyph> m_glyphs;
-    GlyphCursor m_cursor;
-    Leading m_last = Leading::none;
-    std::optional<LeafRef> m_before; // what "C1, 3" continues
-};
-
-Reader::Leading Reader::leading() {
+LeafRefReader::Leading LeafRefReader::leading() {
     struct Word {
         std::string_view text;
         Leading kind;
@@ -87,7 +49,7 @@ Reader::Leading Reader::leading() {
     return Leading::none;
 }
 
-Side Reader::side() {
+Side LeafRefReader::side() {
     if (m_cursor.takeWord("recto")) {
         return Side::recto;
     }
@@ -111,7 +73,7 @@ Side Reader::side() {
     return Side::both;
 }
 
-std::optional<PrintedNumber> Reader::number() {
+std::optional<PrintedNumber> LeafRefReader::number() {
     PrintedNumber out;
     if (const int sequence = m_cursor.takeNumber(GlyphLevel::superscript); sequence >= 0) {
         if (sequence < 2 || sequence > 99) {
@@ -121,7 +83,7 @@ std::optional<PrintedNumber> Reader::number() {
     }
     if (const int value = m_cursor.takeNumber(); value >= 0) {
         out.value = value;
-        return value >= 1 && value <= kMostPages ? std::optional(out) : std::nullopt;
+        return value >= 1 && value <= kMostPagesNamed ? std::optional(out) : std::nullopt;
     }
     // The letters of a roman numeral, but for a last r or v that says the side (xii r, xiiv is xii
     // v).
@@ -147,10 +109,10 @@ std::optional<PrintedNumber> Reader::number() {
     return out;
 }
 
-std::optional<PlateRef> Reader::plate() {
+std::optional<PlateRef> LeafRefReader::plate() {
     PlateRef out;
     if (const int value = m_cursor.takeNumber(); value >= 0) {
-        if (value < 1 || value > kMostPages) {
+        if (value < 1 || value > kMostPagesNamed) {
             return std::nullopt;
         }
         out.label = std::to_string(value);
@@ -171,7 +133,7 @@ std::optional<PlateRef> Reader::plate() {
     return out.label.empty() ? std::nullopt : std::optional(out);
 }
 
-std::optional<SignedLeaf> Reader::signedLeaf() {
+std::optional<SignedLeaf> LeafRefReader::signedLeaf() {
     const std::size_t start = m_cursor.position();
     SignedLeaf out;
     std::optional<Signature> signature = readSignature(m_cursor, true);
@@ -185,14 +147,14 @@ std::optional<SignedLeaf> Reader::signedLeaf() {
     } else if (out.leaf < 0) {
         out.leaf = m_cursor.takeNumber();
     }
-    if (out.leaf < 1 || out.leaf > kMostLeaves) {
+    if (out.leaf < 1 || out.leaf > kMostLeavesNamed) {
         m_cursor.setPosition(start);
         return std::nullopt;
     }
     if (m_cursor.on(U'+') && isDigit(m_cursor.sign(1))) {
         m_cursor.advance();
         out.added = m_cursor.takeNumber();
-        if (out.added < 1 || out.added > kMostLeaves) {
+        if (out.added < 1 || out.added > kMostLeavesNamed) {
             m_cursor.setPosition(start);
             return std::nullopt;
         }
@@ -207,7 +169,7 @@ std::optional<SignedLeaf> Reader::signedLeaf() {
     return out;
 }
 
-std::optional<LeafRef> Reader::ref(Leading kind) {
+std::optional<LeafRef> LeafRefReader::ref(Leading kind) {
     switch (kind) {
     case Leading::folio:
         if (const std::optional<PrintedNumber> value = number()) {
@@ -239,189 +201,7 @@ std::optional<LeafRef> Reader::ref(Leading kind) {
     return std::nullopt;
 }
 
-bool Reader::takeDash() {
-    const std::size_t start = m_cursor.position();
-    m_cursor.skipSpaces();
-    const bool words = m_cursor.takeWord("to");
-    if (!words && !m_cursor.take(U'-')) {
-        m_cursor.setPosition(start);
-        return false;
-    }
-    m_cursor.take(U'-');
-    m_cursor.skipSpaces();
-    return true;
-}
-
-bool Reader::endsHere() const {
-    GlyphCursor ahead = m_cursor;
-    ahead.skipSpaces();
-    return ahead.atEnd() || ahead.on(U',') || ahead.on(U';') || ahead.startsWith("and ");
-}
-
-// 223–30 is pages 223 to 230; C1–4 ends at C4.
-std::optional<LeafRef> Reader::spanEnd(const LeafRef& first, Leading kind) {
-    if (const auto* leaf = std::get_if<SignedLeaf>(&first)) {
-        const std::size_t start = m_cursor.position();
-        const int sub = m_cursor.takeNumber(GlyphLevel::subscript);
-        const int last = sub >= 0 ? sub : m_cursor.takeNumber();
-        if (last >= 1 && last <= kMostLeaves) {
-            SignedLeaf end = *leaf;
-            end.leaf = last;
-            end.added = 0;
-            end.side = side();
-            if (endsHere()) {
-                return end;
-            }
-        }
-        m_cursor.setPosition(start);
-    }
-    const Leading said = leading();
-    std::optional<LeafRef> last = ref(said == Leading::none ? kind : said);
-    const auto complete = [](PrintedNumber& end, const PrintedNumber& begin) {
-        if (end.sequence == 1) {
-            end.sequence = begin.sequence;
-        }
-        for (int power = 10;
-             end.style == NumeralStyle::arabic && end.value < begin.value && power <= begin.value;
-             power *= 10) {
-            if (end.value < power) {
-                end.value += begin.value / power * power;
-                break;
-            }
-        }
-    };
-    if (last && std::holds_alternative<PageRef>(first) && std::holds_alternative<PageRef>(*last)) {
-        complete(std::get<PageRef>(*last).page.number, std::get<PageRef>(first).page.number);
-    }
-    if (last && std::holds_alternative<FolioRef>(first) &&
-        std::holds_alternative<FolioRef>(*last)) {
-        complete(std::get<FolioRef>(*last).folio.number, std::get<FolioRef>(first).folio.number);
-    }
-    return last;
-}
-
-std::optional<LeafSetItem> Reader::spanFrom(LeafRef first, Leading kind) {
-    m_before = first;
-    m_last = kind;
-    if (!takeDash()) {
-        return LeafSpan{std::move(first), std::nullopt};
-    }
-    const std::size_t end = m_cursor.position();
-    std::optional<LeafRef> last = spanEnd(first, kind);
-    if (last && last->index() != first.index()) {
-        m_cursor.setPosition(end);
-    }
-    if (!last || last->index() != first.index()) {
-        return std::nullopt;
-    }
-    return LeafSpan{std::move(first), std::move(last)};
-}
-
-std::optional<LeafSetItem> Reader::gatherings() {
-    const std::size_t start = m_cursor.position();
-    std::optional<Signature> first = readSignature(m_cursor, true);
-    if (!first) {
-        return std::nullopt;
-    }
-    GatheringSpan out{*first, std::nullopt};
-    if (takeDash()) {
-        out.last = readSignature(m_cursor, true);
-        if (!out.last) {
-            m_cursor.setPosition(start);
-            return std::nullopt;
-        }
-    }
-    if (!endsHere()) {
-        m_cursor.setPosition(start);
-        return std::nullopt;
-    }
-    return out;
-}
-
-std::optional<LeafSetItem> Reader::countOf() {
-    const std::size_t start = m_cursor.position();
-    const int count = m_cursor.takeNumber();
-    m_cursor.skipSpaces();
-    static constexpr std::array<std::pair<std::string_view, Countable>, 8> kWords{{
-        {"leaves", Countable::leaves},
-        {"leaf", Countable::leaves},
-        {"plates", Countable::plates},
-        {"plate", Countable::plates},
-        {"gatherings", Countable::gatherings},
-        {"gathering", Countable::gatherings},
-        {"quires", Countable::gatherings},
-        {"quire", Countable::gatherings},
-    }};
-    for (const auto& [word, what] : kWords) {
-        if (count >= 1 && count <= kMostPages && m_cursor.takeWord(word) && endsHere()) {
-            return CountOf{count, what};
-        }
-    }
-    m_cursor.setPosition(start);
-    return std::nullopt;
-}
-
-std::optional<LeafSetItem> Reader::item() {
-    for (const std::string_view all :
-         {"whole book", "all leaves", "throughout", "the whole book", "all"}) {
-        if (m_cursor.takeWord(all)) {
-            return WholeBook{};
-        }
-    }
-    if (isDigit(m_cursor.sign())) {
-        if (std::optional<LeafSetItem> counted = countOf()) {
-            return counted;
-        }
-    }
-    const std::size_t start = m_cursor.position();
-    const Leading kind = leading();
-    if (kind == Leading::gathering) {
-        m_before.reset();
-        m_last = kind;
-        return gatherings();
-    }
-    if (kind == Leading::none && m_last == Leading::gathering) {
-        if (std::optional<LeafSetItem> more = gatherings()) {
-            return more;
-        }
-    }
-    if (std::optional<LeafRef> first = ref(kind)) {
-        return spanFrom(*first, kind);
-    }
-    // "C1, 3" goes on with C3, "p. 12, 15" with p. 15; a lone mark is its whole gathering.
-    m_cursor.setPosition(start);
-    if (m_before && std::holds_alternative<SignedLeaf>(*m_before)) {
-        const int leaf = m_cursor.takeNumber();
-        if (leaf >= 1 && leaf <= kMostLeaves) {
-            SignedLeaf next = std::get<SignedLeaf>(*m_before);
-            next.leaf = leaf;
-            next.added = 0;
-            next.side = side();
-            return spanFrom(next, Leading::none);
-        }
-        m_cursor.setPosition(start);
-    } else if (m_before && (isDigit(m_cursor.sign()) || m_last != Leading::none)) {
-        if (std::optional<LeafRef> next = ref(m_last)) {
-            return spanFrom(*next, m_last);
-        }
-        m_cursor.setPosition(start);
-    }
-    if (isDigit(m_cursor.sign()) && !isLetter(m_cursor.sign(1))) {
-        return std::nullopt; // a bare number points at nothing
-    }
-    return gatherings();
-}
-
-bool Reader::takeSeparator() {
-    m_cursor.skipSpaces();
-    bool taken = m_cursor.take(U',') || m_cursor.take(U';');
-    m_cursor.skipSpaces();
-    taken = m_cursor.takeWord("and") || taken;
-    m_cursor.skipSpaces();
-    return taken;
-}
-
-tl::expected<LeafRef, TextError> Reader::single() {
+tl::expected<LeafRef, TextError> LeafRefReader::single() {
     m_cursor.skipSpaces();
     if (m_cursor.atEnd()) {
         return tl::unexpected(error(TextProblem::empty));
@@ -437,33 +217,12 @@ tl::expected<LeafRef, TextError> Reader::single() {
     return *out;
 }
 
-tl::expected<LeafSet, TextError> Reader::set() {
-    LeafSet out;
-    m_cursor.skipSpaces();
-    if (m_cursor.atEnd()) {
-        return tl::unexpected(error(TextProblem::empty));
-    }
-    do {
-        const std::optional<LeafSetItem> next = item();
-        if (!next) {
-            return tl::unexpected(error(TextProblem::malformed));
-        }
-        out.items.push_back(*next);
-    } while (takeSeparator());
-    if (!m_cursor.atEnd()) {
-        return tl::unexpected(error(TextProblem::trailing));
-    }
-    return out;
-}
-
-} // namespace
-
 tl::expected<LeafRef, TextError> parseLeafRef(std::string_view text) {
-    return Reader(text).single();
+    return LeafRefReader(text).single();
 }
 
 tl::expected<LeafSet, TextError> parseLeafSet(std::string_view text) {
-    return Reader(text).set();
+    return LeafRefReader(text).set();
 }
 
 } // namespace headcap::core

@@ -6,6 +6,20 @@
 namespace headcap::core {
 namespace {
 
+// π2r would be read as a side of leaf 2: a doubled r or v behind π or a sign is written out.
+std::string markText(const Signature& signature) {
+    const bool isLikeASide = signature.multiplier > 1 && !signature.prefix.empty() &&
+                             (signature.base == "r" || signature.base == "v");
+    if (!isLikeASide) {
+        return toBracketedText(signature);
+    }
+    Signature doubled = signature;
+    for (; doubled.multiplier > 1; --doubled.multiplier) {
+        doubled.base += signature.base;
+    }
+    return toBracketedText(doubled);
+}
+
 constexpr const char* kTo = "–";
 
 const char* sideText(Side side) {
@@ -39,9 +53,9 @@ std::string itemText(const LeafSetItem& item) {
         return spanText(*span);
     }
     if (const auto* gatherings = std::get_if<GatheringSpan>(&item)) {
-        return gatherings->last ? "gatherings " + toBracketedText(gatherings->first) + kTo +
-                                      toBracketedText(*gatherings->last)
-                                : "gathering " + toBracketedText(gatherings->first);
+        return gatherings->last
+                   ? "gatherings " + markText(gatherings->first) + kTo + markText(*gatherings->last)
+                   : "gathering " + markText(gatherings->first);
     }
     if (const auto* counted = std::get_if<CountOf>(&item)) {
         static constexpr std::array<std::pair<const char*, const char*>, 3> kWords{

@@ -2,7 +2,11 @@
 
 #include <algorithm>
 
+#include <fmt/format.h>
+
 #include "core/collation/finding_places.h"
+#include "core/collation/leaf_expectation.h"
+#include "core/values/english.h"
 
 namespace headcap::core {
 
@@ -30,14 +34,45 @@ LeafSheet sheetOf(const LaidBook& book, const std::vector<LeafTask>& tasks) {
     return sheet;
 }
 
-std::string doneWith(const LaidBook& book, const LeafTask& task, std::size_t leaf, bool isDone) {
+std::string doneWith(const LaidBook& book, const LeafTask& task,
+                     const std::vector<std::size_t>& leaves, bool isDone) {
     auto done = leavesAt(book, task.done);
-    std::erase(done, leaf);
-    if (isDone) {
-        done.push_back(leaf);
-        std::ranges::sort(done);
+    for (const std::size_t leaf : leaves) {
+        std::erase(done, leaf);
+        if (isDone) {
+            done.push_back(leaf);
+        }
     }
-    return done.empty() ? std::string{} : toText(toLeafSet(book, done));
+    return done.empty() ? std::string{} : toText(toLeafSet(book, std::move(done)));
+}
+
+std::vector<std::size_t> toDo(const LaidBook& book, const LeafTask& task) {
+    auto leaves = leavesAt(book, task.leaves);
+    const auto done = leavesAt(book, task.done);
+    std::erase_if(leaves, [&](std::size_t leaf) { return std::ranges::binary_search(done, leaf); });
+    return leaves;
+}
+
+std::vector<std::size_t> toDoOfGathering(const LaidBook& book, const LeafTask& task,
+                                         std::size_t leaf) {
+    auto leaves = toDo(book, task);
+    const std::size_t last = lastOfGathering(book, leaf);
+    std::erase_if(leaves, [&](std::size_t one) { return one < leaf || one > last; });
+    return leaves;
+}
+
+std::string progressText(const LaidBook& book, const LeafTask& task) {
+    const auto leaves = leavesAt(book, task.leaves);
+    if (leaves.empty()) {
+        return {};
+    }
+    const auto open = toDo(book, task);
+    const std::string all = counted(leaves.size(), "leaf", "leaves");
+    if (open.empty()) {
+        return all + " done";
+    }
+    return fmt::format("{} of {} done; to do: {}", leaves.size() - open.size(), all,
+                       toText(toLeafSet(book, open)));
 }
 
 } // namespace headcap::core

@@ -37,8 +37,16 @@ struct LeafSheet {
 
 [[nodiscard]] LeafSheet sheetOf(const LaidBook& book, const std::vector<LeafTask>& tasks);
 
-// The task's `done` once this leaf is done, or not: the shortest set that says so.
-[[nodiscard]] std::string doneWith(const LaidBook& book, const LeafTask& task, std::size_t leaf,
-                                   bool isDone);
+// The task's `done` once these leaves are done, or not: the shortest set that says so.
+[[nodiscard]] std::string doneWith(const LaidBook& book, const LeafTask& task,
+                                   const std::vector<std::size_t>& leaves, bool isDone);
+
+// Of a task, what is still to do.
+[[nodiscard]] std::vector<std::size_t> toDo(const LaidBook& book, const LeafTask& task);
+// From `leaf` on, those of its gathering that are still to do.
+[[nodiscard]] std::vector<std::size_t> toDoOfGathering(const LaidBook& book, const LeafTask& task,
+                                                       std::size_t leaf);
+// "5 of 8 leaves done; to do: C1–C3"; empty where its leaves are not in the book.
+[[nodiscard]] std::string progressText(const LaidBook& book, const LeafTask& task);
 
 } // namespace headcap::core

@@ -48,19 +48,71 @@ std::optional<std::string> sideOf(const LaidBook& book, const LeafSet& set) {
     return text;
 }
 
+// A piece of a text that says more than leaves: a bare number or word is none.
+bool isPlainlyALeaf(std::string_view piece) {
+    constexpr std::string_view kDigits = "0123456789";
+    return piece.find_first_of(kDigits) != std::string_view::npos &&
+           piece.find_first_not_of(" -0123456789") != std::string_view::npos;
+}
+
+LeafSet leavesNamed(std::string_view text) {
+    if (auto whole = parseLeafSet(text)) {
+        return std::move(*whole);
+    }
+    LeafSet named;
+    while (!text.empty()) {
+        const std::size_t end = std::min(text.find_first_of(",;"), text.size());
+        const std::string_view piece = text.substr(0, end);
+        const auto some = parseLeafSet(piece);
+        if (some && isPlainlyALeaf(piece)) {
+            named.items.insert(named.items.end(), some->items.begin(), some->items.end());
+        }
+        text.remove_prefix(std::min(end + 1, text.size()));
+    }
+    return named;
+}
+
+// Nothing of this book says whether there is such a place.
+bool isUntold(const LaidBook& book, PlaceProblem problem) {
+    const auto hasNumber = [](const LeafNumbers& numbers) {
+        return numbers.recto.has_value() || numbers.verso.has_value();
+    };
+    return (problem == PlaceProblem::noSuchPlate && book.plates.empty()) ||
+           (problem == PlaceProblem::noSuchNumber && std::ranges::none_of(book.numbers, hasNumber));
+}
+
+bool isAbsent(PlaceProblem problem) {
+    switch (problem) {
+    case PlaceProblem::noSuchGathering:
+    case PlaceProblem::noSuchLeaf:
+    case PlaceProblem::cancelled:
+    case PlaceProblem::noSuchNumber:
+    case PlaceProblem::noSuchPlate:
+        return true;
+    default:
+        return false;
+    }
+}
+
 } // namespace
 
 std::optional<PlaceReading> readPlace(const LaidBook& book, std::string_view text) {
-    const auto set = parseLeafSet(text);
-    if (!set || set->items.empty() || book.leaves.empty()) {
+    const LeafSet set = leavesNamed(text);
+    if (set.items.empty() || book.leaves.empty()) {
         return std::nullopt;
     }
-    if (const auto side = sideOf(book, *set)) {
-        return PlaceReading{*side, true};
+    if (const auto side = sideOf(book, set)) {
+        return PlaceReading{*side};
     }
-    const auto located = locate(book, *set);
+    const auto located = locate(book, set);
     if (!located) {
-        return PlaceReading{sentenceOf(book, located.error()), false};
+        if (isUntold(book, located.error().problem)) {
+            return std::nullopt;
+        }
+        const std::string which =
+            set.items.size() == 1 ? "" : toText(LeafSet{{set.items[located.error().item]}}) + ": ";
+        return PlaceReading{which + sentenceOf(book, located.error()), false,
+                            isAbsent(located.error().problem)};
     }
     if (located->leaves.empty()) {
         return std::nullopt;
@@ -71,7 +123,7 @@ std::optional<PlaceReading> readPlace(const LaidBook& book, std::string_view tex
     if (located->leaves.size() > 1) {
         said += " · " + counted(located->leaves.size(), "leaf", "leaves");
     }
-    return PlaceReading{std::move(said), true};
+    return PlaceReading{std::move(said)};
 }
 
 std::string sentenceOf(const LaidBook& book, const PlaceError& error) {

@@ -11,14 +11,16 @@
 namespace headcap::core {
 
 struct PlaceReading {
-    std::string text;    // "K5 · pp. 149–150", or the reason
-    bool isThere = true; // in this book, without a doubt
+    std::string text;      // "K5 · pp. 149–150", or the reason
+    bool isThere = true;   // in this book, without a doubt
+    bool isAbsent = false; // without a doubt not in it
 };
 
-// Nothing where the text names no leaves, or the book's leaves are not known.
+// Of a text that says more ("K5, upper joint") only what names leaves is read. Nothing where it
+// names none, or what would tell is not known: the book's leaves, its numbers, its plates.
 [[nodiscard]] std::optional<PlaceReading> readPlace(const LaidBook& book, std::string_view text);
 
-// "no gathering is signed Z", "K has 8 leaves"; `text` is what was asked for.
+// "no gathering of this book is signed so".
 [[nodiscard]] std::string sentenceOf(const LaidBook& book, const PlaceError& error);
 
 } // namespace headcap::core

@@ -31,6 +31,7 @@ private:
     void push(Term term);
     void repeatPart();
     bool partLabel();
+    bool bookLabel();
     std::optional<Term> run();
     std::optional<Term> quoted();
     void romanLeaf(Term& term);

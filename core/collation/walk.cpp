@@ -37,6 +37,15 @@ std::string part(const LaidBook& book, const std::vector<std::size_t>& leaves,
                           : toText(toLeafSet(book, leaves)) + " " + std::string{words};
 }
 
+bool readApart(const WalkEntry* a, const WalkEntry* b) {
+    const auto differs = [](const std::string& one, const std::string& other) {
+        return !one.empty() && !other.empty() && one != other;
+    };
+    return a != nullptr && b != nullptr &&
+           (differs(a->signature, b->signature) || differs(a->rectoNumber, b->rectoNumber) ||
+            differs(a->versoNumber, b->versoNumber));
+}
+
 } // namespace
 
 WalkedBook walkedBook(std::string_view formula, std::string_view extent) {
@@ -137,7 +146,7 @@ std::vector<std::size_t> disagreements(const WalkState& a, const WalkState& b) {
         const LeafWalked& one = a.leaves[leaf];
         const LeafWalked& other = b.leaves[leaf];
         if (one.looked != Looked::no && other.looked != Looked::no &&
-            one.asExpected != other.asExpected) {
+            (one.asExpected != other.asExpected || readApart(one.read, other.read))) {
             out.push_back(leaf);
         }
     }

@@ -57,7 +57,8 @@ struct WalkCoverage {
 // "A1–C4 leaf by leaf; gatherings D–K passed whole; L3 not looked at".
 [[nodiscard]] std::string coverageText(const LaidBook& book, const WalkCoverage& coverage);
 
-// Leaves of which one walk says that all is as expected and another that it is not.
+// Leaves of which one walk says that all is as expected and another that it is not, or of which
+// both read a mark or a number, and not the same.
 [[nodiscard]] std::vector<std::size_t> disagreements(const WalkState& a, const WalkState& b);
 
 } // namespace headcap::core

@@ -9,7 +9,6 @@
 #include "core/catchwords/number_on_page.h"
 #include "core/collation/finding_places.h"
 #include "core/collation/folds.h"
-#include "core/collation/plates.h"
 
 namespace headcap::core {
 namespace {
@@ -97,6 +96,42 @@ std::string carriedBy(const LaidBook& book, std::size_t first, int count) {
     return text;
 }
 
+// How many of the leaves that would lack from `leaf` on the folds say are gone; none where they say
+// nothing. Leaves lacking elsewhere in the gathering are accounted for there.
+std::optional<int> foldShort(const LaidBook& book, const WalkState& state,
+                             const std::vector<CollationFinding>& findings, std::size_t leaf,
+                             int wouldLack) {
+    const auto gone = leavesFound(book, findings, CollationKind::lacking);
+    auto loose = leavesFound(book, findings, CollationKind::loose);
+    const auto off = leavesFound(book, findings, CollationKind::detached);
+    loose.insert(loose.end(), off.begin(), off.end());
+    const auto isIn = [](const std::vector<std::size_t>& leaves, std::size_t one) {
+        return std::ranges::find(leaves, one) != leaves.end();
+    };
+    // More than the rest of the gathering is no matter of its folds.
+    const std::size_t last = lastOfGathering(book, leaf);
+    const auto count = static_cast<std::size_t>(wouldLack);
+    const std::size_t end = leaf + count <= last + 1 ? leaf + count : leaf;
+    int isShort = 0;
+    for (std::size_t i = leaf; i < end; ++i) {
+        const auto other = book.leaves[i].conjugate;
+        const bool isHalfLoose = other && (*other < leaf || *other >= end) && isIn(loose, *other);
+        isShort += isIn(gone, i) || isHalfLoose ? 1 : 0;
+    }
+    if (isShort > 0) {
+        return isShort;
+    }
+    const auto isWhole = [&](std::size_t i) {
+        return state.leaves[i].looked != Looked::no && !isIn(gone, i) && !isIn(loose, i);
+    };
+    for (std::size_t i = firstOfGathering(book, leaf); i <= last; ++i) {
+        if (i != leaf && !isWhole(i)) {
+            return std::nullopt;
+        }
+    }
+    return 0;
+}
+
 } // namespace
 
 int numberShift(const LaidBook& book, const std::vector<WalkEntry>& entries, std::size_t leaf) {
@@ -141,7 +176,8 @@ std::string catchwordDue(const WalkState& state, std::size_t leaf) {
 }
 
 BreakEvidence evidenceAt(const WalkedBook& walked, const std::vector<WalkEntry>& entries,
-                         std::size_t leaf, const LeafReading& reading) {
+                         const std::vector<CollationFinding>& findings, std::size_t leaf,
+                         const LeafReading& reading) {
     const LaidBook& book = walked.book;
     const WalkState state = stateOf(book, entries);
     BreakEvidence at;
@@ -175,6 +211,10 @@ BreakEvidence evidenceAt(const WalkedBook& walked, const std::vector<WalkEntry>&
         }
     }
     const int lost = std::max(at.numbersAhead.value_or(0), at.signaturesAhead.value_or(0));
+    if (at.numbersAhead.value_or(0) != 0 || at.signaturesAhead.value_or(0) != 0 ||
+        at.textRunsOn == false) {
+        at.foldShort = foldShort(walked.book, state, findings, leaf, std::max(lost, 1));
+    }
     if (lost > 0) {
         at.carries = carriedBy(book, leaf, lost);
         at.after =
@@ -184,7 +224,8 @@ BreakEvidence evidenceAt(const WalkedBook& walked, const std::vector<WalkEntry>&
 }
 
 std::vector<WalkExplanation> explainWalk(const WalkedBook& walked,
-                                         const std::vector<WalkEntry>& entries) {
+                                         const std::vector<WalkEntry>& entries,
+                                         const std::vector<CollationFinding>& findings) {
     const WalkState state = stateOf(walked.book, entries);
     std::vector<WalkExplanation> out;
     for (std::size_t leaf = 0; leaf < state.leaves.size(); ++leaf) {
@@ -192,48 +233,12 @@ std::vector<WalkExplanation> explainWalk(const WalkedBook& walked,
         if (read == nullptr || readingOf(*read).isEmpty()) {
             continue;
         }
-        auto ranked = explainBreak(evidenceAt(walked, entries, leaf, readingOf(*read)));
+        auto ranked = explainBreak(evidenceAt(walked, entries, findings, leaf, readingOf(*read)));
         if (!ranked.empty()) {
             out.push_back({leaf, std::move(ranked)});
         }
     }
     return out;
-}
-
-std::vector<std::size_t> boundOrder(const LaidBook& book,
-                                    const std::vector<CollationFinding>& findings) {
-    const auto gone = leavesFound(book, findings, CollationKind::lacking);
-    std::vector<std::size_t> order;
-    for (std::size_t leaf = 0; leaf < book.leaves.size(); ++leaf) {
-        if (!std::ranges::binary_search(gone, leaf)) {
-            order.push_back(leaf);
-        }
-    }
-    for (const CollationFinding& finding : findings) {
-        const auto where = parsePlatePlace(finding.found);
-        const bool isPlaced = finding.kind == CollationKind::misbound && where && where->where;
-        const auto target = isPlaced
-                                ? locate(book, *where->where)
-                                : tl::expected<LeafPlace, PlaceError>{tl::unexpected(PlaceError{})};
-        const auto leaves = leavesAt(book, finding.place);
-        if (!target || leaves.empty() || std::ranges::binary_search(leaves, target->leaf)) {
-            continue;
-        }
-        std::erase_if(order,
-                      [&](std::size_t leaf) { return std::ranges::binary_search(leaves, leaf); });
-        auto at = std::ranges::find(order, target->leaf);
-        if (at != order.end() && where->placing != PlatePlacing::before) {
-            ++at;
-        }
-        order.insert(at, leaves.begin(), leaves.end());
-    }
-    return order;
-}
-
-std::vector<LeafMove> movesFor(const LaidBook& book,
-                               const std::vector<CollationFinding>& findings) {
-    return movesToOrder(boundOrder(book, findings),
-                        leavesFound(book, findings, CollationKind::misbound));
 }
 
 } // namespace headcap::core

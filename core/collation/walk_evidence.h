@@ -1,13 +1,12 @@
 // What a walk's readings say where they differ from the make-up: the evidence at each such leaf,
 // and the explanations that fit it; by how much the printed numbers have come to differ from those
-// that should be there; the order the leaves are bound in, by the findings.
+// that should be there.
 #pragma once
 
 #include <cstddef>
 #include <vector>
 
 #include "core/collation/break_explanations.h"
-#include "core/collation/leaf_moves.h"
 #include "core/collation/walk.h"
 #include "core/collation/walk_entries.h"
 
@@ -25,23 +24,21 @@ namespace headcap::core {
 // The catchword read at the foot of the leaf before; empty where none was.
 [[nodiscard]] std::string catchwordDue(const WalkState& state, std::size_t leaf);
 
+// `findings`: of the volume. A leaf lacking, or one loose that shares its fold with what would lack
+// here, says that the fold is short; a gathering seen to its end with all its leaves fast, that it
+// is whole.
 [[nodiscard]] BreakEvidence evidenceAt(const WalkedBook& walked,
-                                       const std::vector<WalkEntry>& entries, std::size_t leaf,
-                                       const LeafReading& reading);
+                                       const std::vector<WalkEntry>& entries,
+                                       const std::vector<CollationFinding>& findings,
+                                       std::size_t leaf, const LeafReading& reading);
 
 struct WalkExplanation {
     std::size_t leaf = 0;
     std::vector<BreakExplanation> ranked; // the likeliest first
 };
 // At every leaf whose reading differs.
-[[nodiscard]] std::vector<WalkExplanation> explainWalk(const WalkedBook& walked,
-                                                       const std::vector<WalkEntry>& entries);
-
-// The leaves as they are bound: lacking ones left out, misbound ones where their findings say they
-// were found ("after K5", "before B1"). Leaves found nowhere that can be read stay in their place.
-[[nodiscard]] std::vector<std::size_t> boundOrder(const LaidBook& book,
-                                                  const std::vector<CollationFinding>& findings);
-[[nodiscard]] std::vector<LeafMove> movesFor(const LaidBook& book,
-                                             const std::vector<CollationFinding>& findings);
+[[nodiscard]] std::vector<WalkExplanation>
+explainWalk(const WalkedBook& walked, const std::vector<WalkEntry>& entries,
+            const std::vector<CollationFinding>& findings);
 
 } // namespace headcap::core

@@ -38,6 +38,7 @@ struct Item {
     std::string binding{}; // covering, structure, as it came
     std::string marks{};   // shelfmark, bookplates, inscriptions
     std::string note{};
+    std::optional<std::int64_t> leafMgM2{}; // of a leaf as it was weighed or measured, mg/m²
 
     friend bool operator==(const Item&, const Item&) = default;
 };
@@ -86,7 +87,8 @@ struct Description<Item> {
                           field("thickness", &R::thickness),
                           searched("binding", &R::binding),
                           searched("marks", &R::marks),
-                          searched("note", &R::note)};
+                          searched("note", &R::note),
+                          field("leaf_mg_m2", &R::leafMgM2)};
     }
 };
 

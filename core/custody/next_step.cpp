@@ -114,7 +114,7 @@ Todo todoAtTheBench(const JobFile& file) {
     const auto open = openLines(file);
     if (!open.empty()) {
         return {WorklistGroup::atWork,
-                fmt::format("Next: {}{}.", lineTitle(*open.front()),
+                fmt::format("Next: {}{}.", lineTitle(*open.front(), file.techniques),
                             open.size() == 1 ? std::string{", the last line"}
                                              : fmt::format(" ({} lines to do)", open.size())),
                 Page::bench};

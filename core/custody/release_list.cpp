@@ -7,7 +7,7 @@
 #include "core/audit/audit.h"
 #include "core/audit/same_leaves.h"
 #include "core/custody/hazards.h"
-#include "core/custody/job_states.h"
+#include "core/custody/leaf_count.h"
 #include "core/treatment/clocks.h"
 #include "core/treatment/departures.h"
 #include "core/treatment/setting_times.h"
@@ -38,22 +38,6 @@ struct Lists {
                         true, open.empty(), answer, page});
     }
 };
-
-std::string tally(const JobFile& file) {
-    std::vector<std::string> said;
-    for (const Collation& collation : file.collations) {
-        if (collation.leavesPresent > 0) {
-            said.push_back(collation.leavesCalledFor > 0
-                               ? fmt::format("{} of {} leaves on arrival", collation.leavesPresent,
-                                             collation.leavesCalledFor)
-                               : fmt::format("{} leaves on arrival", collation.leavesPresent));
-        }
-    }
-    for (const Facsimile& leaf : file.facsimiles) {
-        said.push_back(leaf.place + " supplied");
-    }
-    return listed(said);
-}
 
 std::optional<Instant> lastWork(const JobFile& file) {
     std::optional<Instant> last;
@@ -132,10 +116,10 @@ std::vector<std::string> unfinished(const JobFile& file, const Clock& clock) {
         open.push_back(time.what);
     }
     for (const BenchClock* running : runningClocks(file)) {
-        open.push_back("the clock of " + clockTitle(*running));
+        open.push_back("the clock of " + clockTitle(*running, file.techniques));
     }
     for (const BenchClock* measured : clocksToLog(file)) {
-        open.push_back("the minutes of " + clockTitle(*measured));
+        open.push_back("the minutes of " + clockTitle(*measured, file.techniques));
     }
     return open;
 }
@@ -167,7 +151,7 @@ void addPieces(Lists& lists) {
 
 std::vector<ReleaseRow> releaseList(const JobFile& file, const Clock& clock) {
     Lists lists{file};
-    lists.person("leaf_tally", "The leaves are counted", tally(file), Page::collation);
+    lists.person("leaf_tally", "The leaves are counted", leafCountText(file), Page::collation);
     if (isCollatedAgain(file)) {
         lists.record("collated_again", "It was collated again after the work", {}, Page::collation);
     } else {
@@ -199,90 +183,6 @@ std::vector<ReleaseRow> releaseList(const JobFile& file, const Clock& clock) {
 
 bool mayLeave(const std::vector<ReleaseRow>& rows) {
     return std::ranges::all_of(rows, &ReleaseRow::isSettled);
-}
-
-tl::expected<Change, ReleaseProblem> answerRow(const JobFile& file, const Clock& clock,
-                                               const ReleaseAnswering& answering, IdSource& ids) {
-    const auto rows = releaseList(file, clock);
-    const auto row = std::ranges::find(rows, answering.key, &ReleaseRow::key);
-    if (row == rows.end()) {
-        return tl::unexpected(ReleaseProblem::noSuchRow);
-    }
-    if (!answering.who) {
-        return tl::unexpected(ReleaseProblem::nobody);
-    }
-    // What the record says of itself can only be explained away, not ticked.
-    const bool needsWhy = answering.answer == ReleaseAnswer::explained ||
-                          (row->isByRecord && answering.answer == ReleaseAnswer::done);
-    if (needsWhy && answering.why.empty()) {
-        return tl::unexpected(ReleaseProblem::unexplained);
-    }
-    const bool isSigning = answering.key == kSignOff && answering.answer != ReleaseAnswer::open;
-    const bool isOpen = std::ranges::any_of(
-        rows, [](const ReleaseRow& one) { return one.key != kSignOff && !one.isSettled(); });
-    if (isSigning && isOpen) {
-        return tl::unexpected(ReleaseProblem::stillOpen);
-    }
-    ReleaseCheck check = row->answer != nullptr
-                             ? *row->answer
-                             : ReleaseCheck{.id = ids.next<ReleaseCheck>(), .job = file.job.id};
-    check.key = answering.key;
-    check.answer = answering.answer;
-    check.why = answering.why;
-    check.who = answering.who;
-    check.at = clock.now();
-    Change change{.sentence =
-                      (answering.answer == ReleaseAnswer::open ? "Open again: " : "Release: ") +
-                      row->asks + (check.why.empty() ? "" : ": " + check.why),
-                  .who = answering.who};
-    if (row->answer != nullptr) {
-        change.update(check, file.revisionOf(refOf(check.id)));
-    } else {
-        change.add(check);
-    }
-    return change;
-}
-
-tl::expected<Change, ReleaseProblem> giveBack(const JobFile& file, const HandBack& back,
-                                              const Clock& clock, IdSource& ids) {
-    if (back.givenTo.empty()) {
-        return tl::unexpected(ReleaseProblem::toWhomMissing);
-    }
-    if (back.condition.empty()) {
-        return tl::unexpected(ReleaseProblem::conditionMissing);
-    }
-    Change change{.sentence = "Given back to " + back.givenTo, .who = back.who};
-    change.add(back);
-    change.add(CustodyMove{.id = ids.next<CustodyMove>(),
-                           .job = file.job.id,
-                           .at = clock.now(),
-                           .who = back.who,
-                           .fromPlace = file.job.keptAt,
-                           .toPlace = "with " + back.givenTo,
-                           .why = "given back"});
-    if (back.nextLookOn) {
-        change.add(FollowUp{.id = ids.next<FollowUp>(),
-                            .job = file.job.id,
-                            .what = "Look at it again",
-                            .dueOn = back.nextLookOn,
-                            .why = "agreed at its return",
-                            .who = back.who});
-    }
-    Job job = file.job;
-    job.keptAt = "with " + back.givenTo;
-    const StateMove move{JobState::returned, back.who, clock.now(),
-                         "given back to " + back.givenTo};
-    auto moved = wayBetween(job.state, move.to) == StateWay::forward
-                     ? changeState(job, file.revisionOf(refOf(job.id)), move, ids)
-                     : tl::expected<Change, StateProblem>{tl::unexpected(StateProblem::notAllowed)};
-    if (!moved) {
-        change.update(job, file.revisionOf(refOf(job.id)));
-        return change;
-    }
-    for (Write& write : moved->writes) {
-        change.writes.push_back(std::move(write));
-    }
-    return change;
 }
 
 } // namespace headcap::core

@@ -7,24 +7,14 @@
 
 #include "core/materials/permanence.h"
 #include "core/materials/shelf_life.h"
-#include "core/treatment/techniques.h"
 #include "core/values/decimal.h"
 #include "core/values/english.h"
-#include "core/values/fold.h"
 
 namespace headcap::core {
 namespace {
 
 // Of a book's leaf that nobody has weighed: a house value, from common practice.
 constexpr std::int64_t kCommonLeafMgM2 = 100'000;
-
-constexpr std::array<std::string_view, 6> kRepairsOfPaper{
-    "tear_mending", "infilling", "lining_leaves", "guarding", "hinging", "hinge_repair"};
-
-bool isSheet(MaterialClass kind) {
-    return kind == MaterialClass::paper || kind == MaterialClass::tissue ||
-           kind == MaterialClass::board;
-}
 
 struct Asked {
     const Lot& lot;
@@ -91,10 +81,18 @@ std::string tooHeavy(const Asked& asked) {
 }
 
 std::string grainAcross(const Asked& asked) {
-    const bool isAcross =
-        (asked.purpose.spine == GrainWay::alongHeight && asked.lot.grain == Grain::alongWidth) ||
-        (asked.purpose.spine == GrainWay::alongWidth && asked.lot.grain == Grain::alongHeight);
-    return isAcross ? "has its grain across the spine" : "";
+    return asked.purpose.grainAtSpine == GrainAtSpine::across && isSheet(asked.kind.kind)
+               ? "lies with its grain across the spine"
+               : "";
+}
+
+// Of a sheet that has one: handmade paper without grain is not asked for it.
+std::string grainUnsaid(const Asked& asked) {
+    return asked.purpose.followsSpine && asked.purpose.stays && isSheet(asked.kind.kind) &&
+                   asked.lot.grain != Grain::none &&
+                   asked.purpose.grainAtSpine == GrainAtSpine::notSaid
+               ? "follows the spine: say how its grain lies there"
+               : "";
 }
 
 std::string bufferedOnPrint(const Asked& asked) {
@@ -140,12 +138,18 @@ constexpr std::array kRules{
     Rule{FitnessRule::tooHeavy, false, "published practice: a repair is weaker than what it mends",
          tooHeavy},
     Rule{FitnessRule::grainAcross, true, "Cockerell 1901; Etherington & Roberts", grainAcross},
+    Rule{FitnessRule::grainUnsaid, false, "Cockerell 1901; Etherington & Roberts", grainUnsaid},
     Rule{FitnessRule::bufferedOnPrint, true, "published guidance on cyanotypes", bufferedOnPrint},
     Rule{FitnessRule::claimUnproven, false, "ISO 9706", claimUnproven},
     Rule{FitnessRule::printUnstable, false, "ISO 11798", printUnstable},
 };
 
 } // namespace
+
+bool isSheet(MaterialClass kind) {
+    return kind == MaterialClass::paper || kind == MaterialClass::tissue ||
+           kind == MaterialClass::board;
+}
 
 std::vector<FitnessPoint> fitnessOf(const Lot& lot, const Material& kind,
                                     const FitnessPurpose& purpose) {
@@ -156,43 +160,6 @@ std::vector<FitnessPoint> fitnessOf(const Lot& lot, const Material& kind,
         }
     }
     return points;
-}
-
-FitnessPurpose purposeOf(const MaterialUse& use, std::string_view technique, const JobFile* file,
-                         Day on) {
-    const Technique* known = techniqueNamed(technique);
-    return {.on = on,
-            .stays = use.stays,
-            .isPromisedReversible = known != nullptr && known->reversibility == Reversibility::yes,
-            .isRepairOfPaper =
-                std::ranges::find(kRepairsOfPaper, technique) != kRepairsOfPaper.end(),
-            .touchesCyanotype = file != nullptr && speaksOfCyanotypes(*file),
-            .isForFacsimile = technique == "printing_facsimile"};
-}
-
-FitnessPurpose purposeOf(const MaterialUse& use, const Step& step, const JobFile& file, Day on) {
-    FitnessPurpose purpose = purposeOf(use, step.technique, &file, on);
-    purpose.isPromisedReversible = step.reversibility == Reversibility::yes;
-    return purpose;
-}
-
-bool speaksOfCyanotypes(const JobFile& file) {
-    const auto speaks = [](const std::string& text) {
-        const std::string folded = foldForSearch(text);
-        return folded.find("cyanotype") != std::string::npos ||
-               folded.find("blueprint") != std::string::npos;
-    };
-    const auto ofItem = [&](const Item& item) {
-        return speaks(item.title) || speaks(item.binding) || speaks(item.marks) ||
-               speaks(item.note);
-    };
-    return ofItem(file.item) || std::ranges::any_of(file.parts, ofItem) ||
-           std::ranges::any_of(
-               file.works,
-               [&](const Work& work) { return speaks(work.title) || speaks(work.note); }) ||
-           std::ranges::any_of(file.findings, [&](const Finding& finding) {
-               return speaks(finding.observed) || speaks(finding.inferred);
-           });
 }
 
 } // namespace headcap::core

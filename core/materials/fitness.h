@@ -7,7 +7,6 @@
 #include <string_view>
 #include <vector>
 
-#include "core/cutting/cut_plan.h"
 #include "core/materials/material.h"
 #include "core/record/job_file.h"
 
@@ -20,6 +19,7 @@ enum class FitnessRule {
     notReversible,   // and the record promises that it can be undone
     tooHeavy,        // a repair heavier than what it mends
     grainAcross,     // of what is pasted to the spine or the joint
+    grainUnsaid,     // and nobody said how it lies
     bufferedOnPrint, // alkali beside a cyanotype
     claimUnproven,   // permanent, it is said, and nothing shows it
     printUnstable,   // inks of a facsimile of which nothing is known
@@ -35,8 +35,8 @@ struct FitnessPurpose {
     std::optional<std::int64_t> mendedMgM2{};
     bool touchesCyanotype = false;
     bool isForFacsimile = false;
-    // Of a piece that lies along the spine: which of the lot's sides that is.
-    GrainWay spine = GrainWay::none;
+    bool followsSpine = false; // it lies along the spine, or folds there
+    GrainAtSpine grainAtSpine = GrainAtSpine::notSaid;
 };
 
 struct FitnessPoint {
@@ -56,6 +56,9 @@ struct FitnessPoint {
 // The same for a step that is being written; the technique by its key.
 [[nodiscard]] FitnessPurpose purposeOf(const MaterialUse& use, std::string_view technique,
                                        const JobFile* file, Day on);
+
+// What comes in sheets, and may have a grain.
+[[nodiscard]] bool isSheet(MaterialClass kind);
 
 // What is said of the book, its works and its findings speaks of cyanotypes.
 [[nodiscard]] bool speaksOfCyanotypes(const JobFile& file);

@@ -1,14 +1,13 @@
 #include "core/materials/ledger_laws.h"
 
-#include <limits>
 #include <map>
 #include <set>
-#include <tuple>
 
 #include <fmt/format.h>
 
 #include "core/materials/by_key.h"
 #include "core/materials/conversion.h"
+#include "core/materials/ledger_sums.h"
 #include "core/treatment/bench_log.h"
 
 namespace headcap::core {
@@ -16,7 +15,6 @@ namespace {
 
 // Scales and vessels are not exact, and a mix may take up water while it is kept.
 constexpr std::int64_t kMixGainPerMille = 20;
-constexpr std::int64_t kSheet = 1'000; // thousandths
 
 class Laws {
 public:
@@ -37,7 +35,9 @@ public:
         for (const MaterialUse& use : m_book.uses) {
             booked(use);
         }
-        cuttings();
+        for (LedgerBreach& breach : cuttingBreaches(m_book, m_cut)) {
+            m_breaches.push_back(std::move(breach));
+        }
         return std::move(m_breaches);
     }
 
@@ -87,21 +87,21 @@ private:
         if (m_lots.find(entry.lot) == nullptr) {
             return;
         }
-        add(m_balance, entry.lot, entry.amount.count);
+        addTo(m_balance, entry.lot, entry.amount.count);
         const LedgerKind meaning = meaningOf(entry);
         if (meaning == LedgerKind::mixedOut) {
-            add(m_mixedOut, entry.lot, entry.amount.count);
+            addTo(m_mixedOut, entry.lot, entry.amount.count);
         } else if (meaning == LedgerKind::mixedIn) {
-            add(m_mixedIn, entry.lot, entry.amount.count);
+            addTo(m_mixedIn, entry.lot, entry.amount.count);
         } else if (meaning == LedgerKind::cut) {
-            add(m_cut, entry.lot, entry.amount.count);
+            addTo(m_cut, entry.lot, entry.amount.count);
         } else if (meaning == LedgerKind::used && !entry.use) {
             found(LedgerLaw::useSaid, entry,
                   fmt::format("Lot {} was used by {}, and no step says so.", numberOf(entry.lot),
                               toText(entry.amount.negated())));
         }
         if (entry.use) {
-            add(m_booked, *entry.use, entry.amount.count);
+            addTo(m_booked, *entry.use, entry.amount.count);
         }
     }
 
@@ -122,7 +122,7 @@ private:
         for (const LotPart& part : m_book.shelf.parts) {
             made.insert(part.lot);
             if (!isTakenBack(part.lot)) {
-                add(saidTaken, part.source, part.amount.count);
+                addTo(saidTaken, part.source, part.amount.count);
             }
         }
         for (const Lot& lot : m_book.shelf.lots) {
@@ -218,72 +218,11 @@ private:
         const Amount book{-valueOf(m_booked, use.id), kind->unit};
         if (!counted || book.count != said) {
             found(LedgerLaw::useBooked, use,
-                  fmt::format("{} used {} of lot {}, and the ledger says {}.", stepTitle(*step),
+                  fmt::format("{} used {} of lot {}, and the ledger says {}.",
+                              stepTitle(*step, m_book.techniques),
                               use.amount && !step->struckAt ? toText(*use.amount) : "nothing",
                               lot->number, toText(book)));
         }
-    }
-
-    void cuttings() {
-        const ByKey<Cutting> known{m_book.cuttings};
-        using Sheet = std::tuple<Id<Lot>, Id<Cutting>, std::int64_t>;
-        std::map<Sheet, std::int64_t> areas;
-        std::map<Id<Lot>, std::int64_t> said;
-        for (const CutPart& part : m_book.cutParts) {
-            const Cutting* cutting = known.find(part.cutting);
-            if (cutting == nullptr || cutting->takenBackAt) {
-                continue;
-            }
-            const Sheet sheet{part.sheet, part.cutting, part.sheetNumber};
-            if (!areas.contains(sheet)) {
-                add(said, part.sheet, -kSheet);
-            }
-            add(areas, sheet, part.area.count());
-            if (part.offcut) {
-                add(said, *part.offcut, kSheet);
-            }
-        }
-        for (const auto& [sheet, area] : areas) {
-            wholeSheet(std::get<0>(sheet), *known.find(std::get<1>(sheet)), area);
-        }
-        for (const Lot& lot : m_book.shelf.lots) {
-            if (valueOf(said, lot.id) != valueOf(m_cut, lot.id)) {
-                found(LedgerLaw::cutBooked, lot,
-                      fmt::format("The cuttings say {} of lot {}, and its ledger says {}.",
-                                  toText(Amount{valueOf(said, lot.id), Unit::sheet}), lot.number,
-                                  toText(Amount{valueOf(m_cut, lot.id), Unit::sheet})));
-            }
-        }
-    }
-
-    void wholeSheet(const Id<Lot>& id, const Cutting& cutting, std::int64_t area) {
-        const Lot* lot = m_lots.find(id);
-        if (lot == nullptr || !lot->sheetWidth || !lot->sheetHeight) {
-            return;
-        }
-        const std::int64_t whole = areaOf(*lot->sheetWidth, *lot->sheetHeight).count();
-        if (whole != area) {
-            found(LedgerLaw::sheetAddsUp, cutting,
-                  fmt::format("What came of a sheet of lot {} is {}, and the sheet is {}.",
-                              lot->number, toText(Amount{area, Unit::squareMillimetre}),
-                              toText(Amount{whole, Unit::squareMillimetre})));
-        }
-    }
-
-    // Beyond counting it stays at the last that can be counted, and so never looks balanced.
-    template <class Key>
-    static void add(std::map<Key, std::int64_t>& sums, const Key& key, std::int64_t count) {
-        std::int64_t& sum = sums[key];
-        if (__builtin_add_overflow(sum, count, &sum)) {
-            sum = count < 0 ? std::numeric_limits<std::int64_t>::min() + 1
-                            : std::numeric_limits<std::int64_t>::max();
-        }
-    }
-
-    template <class Key>
-    static std::int64_t valueOf(const std::map<Key, std::int64_t>& sums, const Key& key) {
-        const auto at = sums.find(key);
-        return at == sums.end() ? 0 : at->second;
     }
 
     const LedgerBook& m_book;

@@ -28,6 +28,7 @@ struct LedgerBook {
     std::vector<Step> steps{};
     std::vector<Cutting> cuttings{};
     std::vector<CutPart> cutParts{};
+    TechniquesInForce techniques{};
 };
 
 struct LedgerBreach {

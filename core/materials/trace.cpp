@@ -228,6 +228,7 @@ private:
 Whereabouts loadWhereabouts(const RecordStore& store, const Id<Lot>& lot) {
     Whereabouts all;
     Loading{store, all}.from(lot);
+    all.techniques = loadTechniques(store);
     return all;
 }
 
@@ -237,7 +238,9 @@ std::optional<LotTrace> traceLot(const Whereabouts& all, const Id<Lot>& lot) {
     if (from == nullptr) {
         return std::nullopt;
     }
-    return Tracing{all, lots, *from}.done();
+    LotTrace trace = Tracing{all, lots, *from}.done();
+    trace.techniques = all.techniques;
+    return trace;
 }
 
 std::vector<const Lot*> LotTrace::through(const Lot& used) const {

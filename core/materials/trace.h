@@ -26,6 +26,7 @@ struct Whereabouts {
     std::vector<Job> jobs{};
     std::vector<Item> items{};
     std::vector<Owner> owners{};
+    TechniquesInForce techniques{};
 };
 
 // Only what this lot reaches, found by what names it.
@@ -65,6 +66,7 @@ struct LotTrace {
     const Lot* lot = nullptr;
     std::vector<const Lot*> lots{}; // made from it: the nearest first, then by number
     std::vector<TracedJob> jobs{};  // by number
+    TechniquesInForce techniques{};
 
     // The lots on every way from the traced lot to this one, which comes last; none for itself.
     [[nodiscard]] std::vector<const Lot*> through(const Lot& used) const;

@@ -3,7 +3,6 @@
 #include <nlohmann/json.hpp>
 
 #include "core/treatment/bench_log.h"
-#include "core/treatment/techniques.h"
 
 namespace headcap::core {
 namespace {
@@ -22,14 +21,14 @@ json numbersOf(const std::vector<const Lot*>& lots) {
     return numbers;
 }
 
-std::string nameOf(const Step& step) {
-    const std::string name = techniqueName(step.technique);
+std::string nameOf(const LotTrace& trace, const Step& step) {
+    const std::string name = trace.techniques.nameOf(step.technique);
     return name.empty() ? step.description : name;
 }
 
 json stepJson(const LotTrace& trace, const TracedUse& one) {
     const std::string& place = one.use->place.empty() ? one.step->place : one.use->place;
-    return {{"step", nameOf(*one.step)},
+    return {{"step", nameOf(trace, *one.step)},
             {"step_id", one.step->id.text()},
             {"when", isoText(one.step->at)},
             {"place", orNull(place)},

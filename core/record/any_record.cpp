@@ -168,6 +168,13 @@ std::int64_t youngerNumber(RecordKind kind, std::string_view column) {
     return kind == RecordKind::proposalLine && column == "count" ? 1 : 0;
 }
 
+// Nothing, but for a use of material: how its grain lies was not said.
+std::string youngerText(RecordKind kind, std::string_view column) {
+    return kind == RecordKind::materialUse && column == "grain_at_spine"
+               ? std::string{nameOf(GrainAtSpine::notSaid)}
+               : std::string{};
+}
+
 } // namespace
 
 tl::expected<AnyRecord, DecodeError> recordFrom(RecordKind kind, const nlohmann::json& object) {
@@ -178,7 +185,7 @@ tl::expected<AnyRecord, DecodeError> recordFrom(RecordKind kind, const nlohmann:
         if (member == object.end()) {
             // A column younger than the entry: what the change of schema gave to the rows.
             if (!columns[i].mayBeNull) {
-                values[i] = columns[i].isText ? ColumnValue{std::string{}}
+                values[i] = columns[i].isText ? ColumnValue{youngerText(kind, columns[i].name)}
                                               : ColumnValue{youngerNumber(kind, columns[i].name)};
             }
         } else if (member->is_number_integer()) {

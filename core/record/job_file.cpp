@@ -5,6 +5,8 @@
 #include <set>
 #include <utility>
 
+#include "core/materials/ledger_in_brief.h"
+
 namespace headcap::core {
 namespace {
 
@@ -12,6 +14,8 @@ namespace {
 class Loader {
 public:
     Loader(const RecordStore& store, JobFile& file) : m_store(store), m_file(file) {}
+
+    [[nodiscard]] const RecordStore& store() const { return m_store; }
 
     template <class Record>
     std::optional<Record> one(const Id<Record>& id) {
@@ -72,6 +76,45 @@ void loadItems(Loader& load, JobFile& file) {
                      [](const Work& a, const Work& b) { return a.position < b.position; });
 }
 
+// The lines of the job's own uses one by one, and in brief what else moved in its lots.
+class LedgerLoader {
+public:
+    LedgerLoader(Loader& load, JobFile& file)
+        : m_load(load), m_file(file), m_brief(dynamic_cast<const BriefStore*>(&load.store())) {
+        for (const MaterialUse& use : file.uses) {
+            m_uses.insert(use.id);
+            if (m_brief != nullptr) {
+                load.with(file.ledger, &LedgerEntry::use, use.id);
+            }
+        }
+    }
+
+    void add(const Id<Lot>& lot) {
+        if (m_brief != nullptr) {
+            addAll(m_brief->ledgerInBrief(lot, m_file.job.id));
+            return;
+        }
+        std::vector<LedgerEntry> ours;
+        m_load.with(ours, &LedgerEntry::lot, lot);
+        const auto others = std::stable_partition(ours.begin(), ours.end(), [&](const auto& entry) {
+            return entry.use && m_uses.contains(*entry.use);
+        });
+        addAll(inBrief({others, ours.end()}));
+        ours.erase(others, ours.end());
+        addAll(ours);
+    }
+
+private:
+    void addAll(const std::vector<LedgerEntry>& entries) {
+        m_file.ledger.insert(m_file.ledger.end(), entries.begin(), entries.end());
+    }
+
+    Loader& m_load;
+    JobFile& m_file;
+    const BriefStore* m_brief;
+    std::set<Id<MaterialUse>> m_uses{};
+};
+
 void loadLots(Loader& load, JobFile& file) {
     std::deque<Id<Lot>> waiting;
     for (const MaterialUse& use : file.uses) {
@@ -86,6 +129,7 @@ void loadLots(Loader& load, JobFile& file) {
             }
         }
     }
+    LedgerLoader ledger{load, file};
     std::set<Id<Lot>> seen;
     std::set<Id<Material>> kinds;
     while (!waiting.empty()) {
@@ -106,7 +150,7 @@ void loadLots(Loader& load, JobFile& file) {
         if (lot->parent) {
             waiting.push_back(*lot->parent);
         }
-        load.with(file.ledger, &LedgerEntry::lot, id);
+        ledger.add(id);
         if (kinds.insert(lot->material).second) {
             if (auto material = load.one(lot->material)) {
                 file.materials.push_back(std::move(*material));
@@ -124,6 +168,14 @@ const Record* lookUp(const std::vector<Record>& records, const Key& id) {
 }
 
 } // namespace
+
+JobFile::JobFile(Job theJob, Item theItem, Owner theOwner)
+    : job(std::move(theJob)), item(std::move(theItem)), owner(std::move(theOwner)) {}
+JobFile::JobFile(const JobFile&) = default;
+JobFile::JobFile(JobFile&&) noexcept = default;
+JobFile& JobFile::operator=(const JobFile&) = default;
+JobFile& JobFile::operator=(JobFile&&) noexcept = default;
+JobFile::~JobFile() = default;
 
 Revision JobFile::revisionOf(const RecordRef& ref) const {
     const auto at = revisions.find(ref);
@@ -173,9 +225,7 @@ std::optional<JobFile> loadJobFile(const RecordStore& store, const Id<Job>& id) 
     if (!item || !owner) {
         return std::nullopt;
     }
-    JobFile file{.job = std::move(job->record),
-                 .item = std::move(item->record),
-                 .owner = std::move(owner->record)};
+    JobFile file{std::move(job->record), std::move(item->record), std::move(owner->record)};
     file.revisions[refOf(file.job.id)] = job->revision;
     file.revisions[refOf(file.item.id)] = item->revision;
     file.revisions[refOf(file.owner.id)] = owner->revision;
@@ -187,6 +237,7 @@ std::optional<JobFile> loadJobFile(const RecordStore& store, const Id<Job>& id) 
         file.workshop = std::move(workshops.front());
     }
     load.append(file.people, all<Person>(store));
+    file.techniques = loadTechniques(store);
     loadItems(load, file);
 
     load.ofJob(file.stateChanges);

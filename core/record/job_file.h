@@ -8,10 +8,20 @@
 #include <vector>
 
 #include "core/record/stores.h"
+#include "core/treatment/techniques_in_force.h"
 
 namespace headcap::core {
 
 struct JobFile {
+    // Out of line: they make and unmake some sixty kinds of records, which no reader of a file
+    // need compile again.
+    JobFile(Job theJob, Item theItem, Owner theOwner);
+    JobFile(const JobFile&);
+    JobFile(JobFile&&) noexcept;
+    JobFile& operator=(const JobFile&);
+    JobFile& operator=(JobFile&&) noexcept;
+    ~JobFile();
+
     Job job;
     Item item;
     Owner owner;
@@ -22,6 +32,7 @@ struct JobFile {
     std::vector<Hazard> hazards{}; // of the item, its whole and its parts
     std::vector<Job> otherJobs{};  // on the same item, its whole or its parts
     std::vector<Person> people{};  // all of the workshop
+    TechniquesInForce techniques{};
 
     std::vector<StateChange> stateChanges{};
     std::vector<Piece> pieces{};

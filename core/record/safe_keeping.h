@@ -21,6 +21,8 @@ public:
     [[nodiscard]] virtual std::optional<Instant> lastInsideBackup() const = 0;
     // Where the last backup outside went.
     [[nodiscard]] virtual std::optional<std::filesystem::path> outsideFolder() const = 0;
+    // When the first thing was put on record here.
+    [[nodiscard]] virtual std::optional<Instant> firstWork() const = 0;
     // Looks through a folder, a backup or any other, for the files that verify would miss.
     virtual MendReport mendFiles(const std::filesystem::path& from, const Progress& progress) = 0;
     // A new workshop from a backup, in a folder that is missing or empty. False: it was stopped,

@@ -62,6 +62,15 @@ public:
     [[nodiscard]] virtual std::vector<Found> all(RecordKind kind) const = 0;
     [[nodiscard]] virtual std::vector<Found> allWith(RecordKind kind, std::string_view column,
                                                      const ColumnValue& value) const = 0;
+    // Those whose text in this column is no less than `from` and less than `to`, in its order:
+    // the steps of a day, by their instants.
+    [[nodiscard]] virtual std::vector<Found> allBetween(RecordKind kind, std::string_view column,
+                                                        std::string_view from,
+                                                        std::string_view to) const = 0;
+    // The newest of those with this value, so many at most, newest first.
+    [[nodiscard]] virtual std::vector<Found> newestWith(RecordKind kind, std::string_view column,
+                                                        const ColumnValue& value,
+                                                        std::size_t most) const = 0;
     // The greatest text in a column that begins so: the last number of a year.
     [[nodiscard]] virtual std::optional<std::string>
     greatest(RecordKind kind, std::string_view column, std::string_view prefix) const = 0;

@@ -7,7 +7,6 @@
 #include "core/report/sections.h"
 #include "core/report/writing.h"
 #include "core/survey/condition_terms.h"
-#include "core/treatment/techniques.h"
 #include "core/values/english.h"
 
 namespace headcap::core::report {
@@ -68,7 +67,7 @@ void addHandlingAdvice(List& list, const JobFile& file) {
 void addTechniqueAdvice(List& list, const JobFile& file) {
     std::set<std::string> given;
     for (const Step& step : file.steps) {
-        const Technique* technique = techniqueNamed(step.technique);
+        const Technique* technique = file.techniques.named(step.technique);
         if (!step.struckAt && technique != nullptr && !technique->advice.empty() &&
             given.insert(technique->advice).second) {
             list.items.push_back({plain(technique->advice), std::nullopt});
@@ -108,7 +107,7 @@ Part partOf(const JobFile& file, const Id<Person>& id) {
     if (any(file.examinations) || any(file.tests)) {
         part.other.emplace_back("examination");
     }
-    if (any(file.collations) || any(file.collationFindings)) {
+    if (any(file.collations) || any(file.collationFindings) || any(file.walks)) {
         part.other.emplace_back("collation");
     }
     if (any(file.proposals)) {

@@ -43,6 +43,13 @@ void addCollation(Section& section, const JobFile& file, const Collation& collat
     addIf(section, std::move(facts));
 }
 
+// "misnumbered, 12 for 21".
+std::string foundText(const CollationFinding& finding) {
+    const std::string expected = finding.expected.empty() ? "" : "for " + finding.expected;
+    return joined({std::string{wordsFor(finding.kind)}, joined({finding.found, expected}, " ")},
+                  ", ");
+}
+
 } // namespace
 
 Section collationSection(const Context& at) {
@@ -54,17 +61,20 @@ Section collationSection(const Context& at) {
     for (const Collation& collation : file.collations) {
         addCollation(section, file, collation);
     }
+    addWalks(section, at);
     Table findings{{{"Leaves", 2}, {"Found", 4}, {"When", 2}, {"What was done", 4}}, {}};
     for (const CollationFinding& finding : file.collationFindings) {
-        findings.rows.push_back(
-            row({placeIn(file, finding.part, finding.place),
-                 joined({std::string{wordsFor(finding.kind)}, finding.note}),
-                 finding.onArrival ? "on arrival" : "later",
-                 joined({std::string{wordsFor(finding.decision)}, finding.decisionNote})},
-                refOf(finding.id)));
+        findings.rows.push_back(row(
+            {placeIn(file, finding.part, finding.place), joined({foundText(finding), finding.note}),
+             finding.onArrival ? "on arrival" : "later",
+             joined({std::string{wordsFor(finding.decision)}, finding.decisionNote})},
+            refOf(finding.id)));
     }
     section.blocks.emplace_back(Subheading{"Findings of the collation"});
     addOr(section, std::move(findings), "Nothing out of order was found in collating.");
+    addOrder(section, at);
+    addPlates(section, at);
+    addOwnersWord(section, at);
     return section;
 }
 

@@ -6,7 +6,6 @@
 #include "core/report/writing.h"
 #include "core/treatment/approval.h"
 #include "core/treatment/cost.h"
-#include "core/treatment/techniques.h"
 #include "core/treatment/totals.h"
 #include "core/values/decimal.h"
 #include "core/values/english.h"
@@ -29,8 +28,8 @@ std::string said(const std::string& text) {
     return capitalised(sentence(text));
 }
 
-std::string lineText(const ProposalLine& line) {
-    const std::string name = capitalised(techniqueName(line.technique));
+std::string lineText(const JobFile& file, const ProposalLine& line) {
+    const std::string name = capitalised(file.techniques.nameOf(line.technique));
     return joined(
         {line.count > 1 ? fmt::format("{} ({})", name, line.count) : name, line.description});
 }
@@ -48,7 +47,7 @@ Section bookSection(const JobFile& file, const Proposal& proposal) {
 }
 
 // Columns for what the lines have: an empty column is left out.
-Table costTable(const OptionCost& cost, const Proposal& proposal) {
+Table costTable(const JobFile& file, const OptionCost& cost, const Proposal& proposal) {
     const bool hasTax = proposal.taxPerLine && proposal.taxPpm != 0;
     Table table{
         {{"Work", 6}, {"Place", 3}, {"Time", 2, true}, {"Work", 2, true}, {"Materials", 2, true}},
@@ -58,7 +57,7 @@ Table costTable(const OptionCost& cost, const Proposal& proposal) {
         table.columns.push_back({"In all", 2, true});
     }
     for (const LineCost& one : cost.lines) {
-        TableRow made = row({lineText(*one.line), one.line->place,
+        TableRow made = row({lineText(file, *one.line), one.line->place,
                              one.line->minutes > Minutes{0} ? minutesText(one.line->minutes) : "",
                              money(one.work), money(one.materials)},
                             refOf(one.line->id));
@@ -101,7 +100,7 @@ Section optionSection(const JobFile& file, const Proposal& proposal, const Propo
     addIf(section, std::move(facts));
     std::vector<std::string> lasting;
     for (const ProposalLine* line : irreversibleLines(file, option.id)) {
-        lasting.push_back(lineTitle(*line));
+        lasting.push_back(lineTitle(*line, file.techniques));
     }
     const std::string irreversible =
         joined({sentence(option.irreversible),
@@ -115,7 +114,7 @@ Section optionSection(const JobFile& file, const Proposal& proposal, const Propo
         section.blocks.emplace_back(Statement{"Nothing is done to the book, and nothing charged."});
         return section;
     }
-    section.blocks.emplace_back(costTable(cost, proposal));
+    section.blocks.emplace_back(costTable(file, cost, proposal));
     addIf(section, totalFacts(cost, proposal));
     return section;
 }

@@ -9,7 +9,6 @@
 #include "core/report/trade_words.h"
 #include "core/report/writing.h"
 #include "core/treatment/bench_log.h"
-#include "core/treatment/techniques.h"
 #include "core/values/english.h"
 
 namespace headcap::core::report {
@@ -58,7 +57,7 @@ Facts leafFacts(const Context& at, const Facsimile& leaf) {
 }
 
 bool isRepair(const JobFile& file, const Step& step) {
-    const Technique* technique = techniqueNamed(step.technique);
+    const Technique* technique = file.techniques.named(step.technique);
     const bool adds = technique != nullptr && technique->adds;
     return !step.struckAt &&
            (adds || std::ranges::any_of(file.usesOf(step),
@@ -102,7 +101,7 @@ Section repairs(const Context& at) {
             with.push_back(useText(at.file, *use));
         }
         table.rows.push_back(
-            row({joined({capitalised(techniqueName(step.technique)), step.description}),
+            row({joined({capitalised(at.file.techniques.nameOf(step.technique)), step.description}),
                  placeIn(at.file, step.part, step.place), orNot(joined(with)),
                  joined({std::string{wordsFor(step.reversibility)}, step.undoing})},
                 refOf(step.id)));
@@ -127,10 +126,10 @@ Section materialsIntroduced(const Context& at) {
         }
         const std::string lot = lotText(file, use.lot);
         uses.rows.push_back(
-            row({orNot(joined({lot, use.material, use.role}, ", ")),
+            row({orNot(joined({lot, use.material, use.role, grainText(use.grainAtSpine)}, ", ")),
                  use.amount ? toText(*use.amount) : "not measured",
                  placeIn(file, step->part, use.place.empty() ? step->place : use.place),
-                 joined({stepTitle(*step), dayText(at.clock.dayOf(step->at))}),
+                 joined({stepTitle(*step, file.techniques), dayText(at.clock.dayOf(step->at))}),
                  joined({use.stays ? orNot(use.removal.empty() ? step->undoing : use.removal)
                                    : joined({"used up: nothing of it stays", use.removal}),
                          use.overrideReason.empty() ? ""

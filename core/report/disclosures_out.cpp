@@ -6,7 +6,6 @@
 #include "core/report/sections.h"
 #include "core/report/trade_words.h"
 #include "core/report/writing.h"
-#include "core/treatment/techniques.h"
 #include "core/values/english.h"
 
 namespace headcap::core::report {
@@ -82,7 +81,8 @@ Section removals(const Context& at) {
         if (tookOut(step)) {
             table.rows.push_back(
                 row({step.removed.empty()
-                         ? joined({capitalised(techniqueName(step.technique)), step.description})
+                         ? joined({capitalised(at.file.techniques.nameOf(step.technique)),
+                                   step.description})
                          : step.removed,
                      placeIn(at.file, step.part, step.place), dayText(at.clock.dayOf(step.at)),
                      step.removedFate.empty() ? "NOT RECORDED" : step.removedFate},
@@ -99,11 +99,11 @@ Section irreversibleActs(const Context& at) {
     Table table{{{"Act", 5}, {"Where", 3}, {"When", 3}, {"Why, and what remains", 5}}, {}};
     for (const Step& step : file.steps) {
         if (!step.struckAt && step.reversibility == Reversibility::no) {
-            table.rows.push_back(
-                row({joined({capitalised(techniqueName(step.technique)), step.description}),
-                     placeIn(file, step.part, step.place), dayText(at.clock.dayOf(step.at)),
-                     step.undoing},
-                    refOf(step.id)));
+            table.rows.push_back(row(
+                {joined({capitalised(at.file.techniques.nameOf(step.technique)), step.description}),
+                 placeIn(file, step.part, step.place), dayText(at.clock.dayOf(step.at)),
+                 step.undoing},
+                refOf(step.id)));
         }
     }
     for (const MaterialUse& use : file.uses) {

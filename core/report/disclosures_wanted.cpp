@@ -5,7 +5,6 @@
 
 #include "core/report/labels.h"
 #include "core/treatment/approval.h"
-#include "core/treatment/techniques.h"
 
 namespace headcap::core {
 namespace {
@@ -112,7 +111,9 @@ void wantCollation(Wanted& wanted, const JobFile& file) {
         }
     }
     for (const CollationFinding& finding : file.collationFindings) {
-        wanted.say("collation", finding, {finding.place, finding.note, finding.decisionNote});
+        wanted.say(
+            "collation", finding,
+            {finding.place, finding.found, finding.expected, finding.note, finding.decisionNote});
         const bool gap = finding.kind == CollationKind::lacking ||
                          finding.kind == CollationKind::blankLacking ||
                          finding.kind == CollationKind::tornWithLoss;
@@ -120,6 +121,17 @@ void wantCollation(Wanted& wanted, const JobFile& file) {
             finding.decision != CollationDecision::notNeeded) {
             wanted.say("disclosures_f", finding, {finding.place});
         }
+    }
+}
+
+void wantWalks(Wanted& wanted, const JobFile& file) {
+    for (const Walk& walk : file.walks) {
+        const Person* person = file.person(walk.who);
+        wanted.say("collation", walk, {person ? person->name : "", walk.note});
+    }
+    for (const CalledPlate& plate : file.plates) {
+        wanted.say("collation", plate,
+                   {plate.name, plate.belongsAt, plate.source, plate.foundAt, plate.note});
     }
 }
 
@@ -173,7 +185,7 @@ void wantStep(Wanted& wanted, const JobFile& file, const Step& step) {
     if (step.struckAt) {
         return;
     }
-    const Technique* technique = techniqueNamed(step.technique);
+    const Technique* technique = file.techniques.named(step.technique);
     const bool stays = std::ranges::any_of(uses, [](const MaterialUse* use) { return use->stays; });
     if (stays || (technique != nullptr && technique->adds)) {
         wanted.say("disclosures_b", step, {step.description, step.place, step.undoing});
@@ -284,6 +296,7 @@ void wantPeople(Wanted& wanted, const JobFile& file) {
     also(file.tests);
     also(file.collations);
     also(file.collationFindings);
+    also(file.walks);
     also(file.proposals);
     for (const Id<Person>& id : people) {
         if (const Person* person = file.person(id)) {
@@ -299,6 +312,7 @@ std::vector<Disclosure> disclosuresOf(const JobFile& file) {
     wantBook(wanted, file);
     wantCondition(wanted, file);
     wantCollation(wanted, file);
+    wantWalks(wanted, file);
     wantTreatment(wanted, file);
     for (const Step& step : file.steps) {
         wantStep(wanted, file, step);

@@ -3,7 +3,6 @@
 #include "core/report/sections.h"
 #include "core/report/trade_words.h"
 #include "core/report/writing.h"
-#include "core/treatment/techniques.h"
 #include "core/values/english.h"
 
 namespace headcap::core::report {
@@ -12,7 +11,7 @@ namespace {
 std::string whatText(const Context& at, const Step& step) {
     const Step* corrected = at.file.step(step.corrects);
     return joined({step.kind == StepKind::incident ? "Incident" : "",
-                   capitalised(techniqueName(step.technique)), step.description,
+                   capitalised(at.file.techniques.nameOf(step.technique)), step.description,
                    step.minutes.count() > 0 ? minutesText(step.minutes) : "",
                    step.removed.empty() ? "" : "taken out: " + step.removed,
                    corrected == nullptr

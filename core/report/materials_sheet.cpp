@@ -39,7 +39,7 @@ Section usesOf(const JobFile& file, const Clock& clock) {
                                 {"Amount", 2, true},
                                 {"Cost", 2, true}}};
         for (const MaterialInStep& one : material.uses) {
-            std::string step = stepTitle(*one.step);
+            std::string step = stepTitle(*one.step, file.techniques);
             if (!one.use->overrideReason.empty()) {
                 step += "; used all the same: " + one.use->overrideReason;
             }

@@ -19,6 +19,12 @@ struct Context {
 [[nodiscard]] Section bookSection(const Context& at);
 [[nodiscard]] Section conditionSection(const Context& at);
 [[nodiscard]] Section collationSection(const Context& at);
+// Of the collation: who went through the leaves and how, the plates called for, what is bound out
+// of its place, what the owner is told of it.
+void addWalks(Section& section, const Context& at);
+void addPlates(Section& section, const Context& at);
+void addOrder(Section& section, const Context& at);
+void addOwnersWord(Section& section, const Context& at);
 [[nodiscard]] std::vector<Section> treatmentSections(const Context& at); // heading, then three
 [[nodiscard]] Section logSection(const Context& at);
 [[nodiscard]] std::vector<Section> disclosureSections(const Context& at); // heading, then A to F

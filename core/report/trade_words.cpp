@@ -28,6 +28,12 @@ std::string_view wordsFor(CollationDecision decision) {
                                                   "sought", "made good", "nothing needed"});
 }
 
+std::string_view wordsFor(PlatePresence presence) {
+    return wordOf(presence,
+                  std::array<std::string_view, 5>{"not looked for", "present", "lacking",
+                                                  "present, not in its place", "supplied"});
+}
+
 std::string_view wordsFor(Verdict verdict) {
     return wordOf(verdict,
                   std::array<std::string_view, 4>{

@@ -9,6 +9,7 @@ namespace headcap::core::report {
 
 [[nodiscard]] std::string_view wordsFor(CollationKind kind);
 [[nodiscard]] std::string_view wordsFor(CollationDecision decision);
+[[nodiscard]] std::string_view wordsFor(PlatePresence presence);
 [[nodiscard]] std::string_view wordsFor(Verdict verdict);
 [[nodiscard]] std::string_view wordsFor(DecisionKind kind);
 [[nodiscard]] std::string_view wordsFor(DecisionMeans means);

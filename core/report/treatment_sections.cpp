@@ -7,7 +7,6 @@
 #include "core/report/writing.h"
 #include "core/treatment/approval.h"
 #include "core/treatment/bench_log.h"
-#include "core/treatment/techniques.h"
 #include "core/values/english.h"
 
 namespace headcap::core::report {
@@ -33,8 +32,8 @@ std::string optionText(const ProposalOption& option) {
         " ");
 }
 
-std::string lineText(const ProposalLine& line) {
-    return joined({capitalised(techniqueName(line.technique)), line.description});
+std::string lineText(const JobFile& file, const ProposalLine& line) {
+    return joined({capitalised(file.techniques.nameOf(line.technique)), line.description});
 }
 
 void addOption(Section& section, const JobFile& file, const ProposalOption& option) {
@@ -43,7 +42,7 @@ void addOption(Section& section, const JobFile& file, const ProposalOption& opti
     Table lines{{{"Work", 5}, {"Place", 3}, {"Materials", 4}, {"Time", 2, true}}, {}};
     for (const ProposalLine& line : file.lines) {
         if (line.option == option.id) {
-            lines.rows.push_back(row({lineText(line), line.place, line.materials,
+            lines.rows.push_back(row({lineText(file, line), line.place, line.materials,
                                       line.minutes.count() > 0 ? minutesText(line.minutes) : ""},
                                      refOf(line.id)));
         }
@@ -150,14 +149,15 @@ Section done(const Context& at) {
     Table table{{{"Work", 5}, {"Place", 3}, {"Approved", 3}, {"Done", 4}}, {}};
     for (const ProposalLine* line : approvedLines(at.file)) {
         table.rows.push_back(
-            row({lineText(*line), line->place, "approved", doneText(at, *line)}, refOf(line->id)));
+            row({lineText(at.file, *line), line->place, "approved", doneText(at, *line)},
+                refOf(line->id)));
     }
     for (const Step* step : stepsOutsideLines(at.file)) {
-        table.rows.push_back(
-            row({joined({capitalised(techniqueName(step->technique)), step->description}),
-                 placeIn(at.file, step->part, step->place), "in no approved line",
-                 "done on " + dayText(at.clock.dayOf(step->at))},
-                refOf(step->id)));
+        table.rows.push_back(row(
+            {joined({capitalised(at.file.techniques.nameOf(step->technique)), step->description}),
+             placeIn(at.file, step->part, step->place), "in no approved line",
+             "done on " + dayText(at.clock.dayOf(step->at))},
+            refOf(step->id)));
     }
     addOr(section, std::move(table), "No treatment was carried out.");
     for (const Step& step : at.file.steps) {

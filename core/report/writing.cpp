@@ -80,12 +80,27 @@ std::string lotText(const JobFile& file, const std::optional<Id<Lot>>& id) {
     return lot ? "lot " + lotName(*lot, file.material(lot->material)) : "";
 }
 
+std::string grainText(GrainAtSpine grain) {
+    switch (grain) {
+    case GrainAtSpine::notSaid:
+        break;
+    case GrainAtSpine::along:
+        return "grain along the spine";
+    case GrainAtSpine::across:
+        return "grain across the spine";
+    case GrainAtSpine::noGrain:
+        return "without grain";
+    }
+    return {};
+}
+
 std::string useText(const JobFile& file, const MaterialUse& use) {
     const std::string lot = lotText(file, use.lot);
     const std::string what =
         joined({lot.empty() ? use.material : lot, lot.empty() ? "" : use.material}, ", ");
     const std::string named = what.empty() ? "a material not named" : what;
-    return use.amount ? toText(*use.amount) + " of " + named : named;
+    const std::string used = use.amount ? toText(*use.amount) + " of " + named : named;
+    return joined({used, grainText(use.grainAtSpine)}, ", ");
 }
 
 std::string itemTitle(const Item& item) {

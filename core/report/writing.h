@@ -30,6 +30,8 @@ void addPart(Section& section, std::string heading, Table table);
 [[nodiscard]] std::string orUnnamed(std::string place); // or "a place not named"
 [[nodiscard]] std::string personName(const JobFile& file, const std::optional<Id<Person>>& id);
 [[nodiscard]] std::string lotText(const JobFile& file, const std::optional<Id<Lot>>& id);
+// "grain along the spine"; empty where nothing is said.
+[[nodiscard]] std::string grainText(GrainAtSpine grain);
 [[nodiscard]] std::string useText(const JobFile& file, const MaterialUse& use); // "0.4 g of …"
 [[nodiscard]] std::string itemTitle(const Item& item); // author, title, date
 

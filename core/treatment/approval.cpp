@@ -2,8 +2,6 @@
 
 #include <algorithm>
 
-#include "core/treatment/techniques.h"
-
 namespace headcap::core {
 namespace {
 
@@ -73,8 +71,8 @@ std::vector<const ProposalLine*> approvedLines(const JobFile& file) {
     return lines;
 }
 
-std::string lineTitle(const ProposalLine& line) {
-    std::string title = techniqueName(line.technique);
+std::string lineTitle(const ProposalLine& line, const TechniquesInForce& techniques) {
+    std::string title = techniques.nameOf(line.technique);
     if (title.empty()) {
         title = line.description;
     }

@@ -19,7 +19,7 @@ namespace headcap::core {
 [[nodiscard]] std::vector<const ProposalLine*> approvedLines(const JobFile& file);
 
 // "Tipping in, K5": a line in a few words.
-[[nodiscard]] std::string lineTitle(const ProposalLine& line);
+[[nodiscard]] std::string lineTitle(const ProposalLine& line, const TechniquesInForce& techniques);
 
 // Whether a step carries out a line: it names it, or names none and is of its technique.
 [[nodiscard]] bool carriesOut(const Step& step, const ProposalLine& line);

@@ -6,7 +6,6 @@
 
 #include "core/materials/conversion.h"
 #include "core/treatment/setting_times.h"
-#include "core/treatment/techniques.h"
 #include "core/values/contract.h"
 
 namespace headcap::core {
@@ -68,8 +67,9 @@ void writeStep(Change& change, const LoggedStep& logged, const Shelf& shelf, IdS
 }
 
 // Where it sets, its setting time is noted with it.
-void writeSetting(Change& change, const Step& step, IdSource& ids) {
-    if (const auto setting = settingOf(step, ids)) {
+void writeSetting(Change& change, const Step& step, const TechniquesInForce& techniques,
+                  IdSource& ids) {
+    if (const auto setting = settingOf(step, techniques, ids)) {
         change.add(*setting);
     }
 }
@@ -139,13 +139,14 @@ void follow(Change& change, const JobFile& file, const std::vector<Record>& reco
 } // namespace
 
 tl::expected<Change, StepProblem> logStep(const LoggedStep& logged, const Shelf& shelf,
-                                          IdSource& ids) {
+                                          const TechniquesInForce& techniques, IdSource& ids) {
     if (const auto problem = problemOf(logged, shelf)) {
         return tl::unexpected(*problem);
     }
-    Change change{.sentence = "Step logged: " + stepTitle(logged.step), .who = logged.step.who};
+    Change change{.sentence = "Step logged: " + stepTitle(logged.step, techniques),
+                  .who = logged.step.who};
     writeStep(change, logged, shelf, ids);
-    writeSetting(change, logged.step, ids);
+    writeSetting(change, logged.step, techniques, ids);
     return change;
 }
 
@@ -155,7 +156,8 @@ tl::expected<Change, StepProblem> strikeStep(const JobFile& file, const Id<Step>
     if (!step) {
         return tl::unexpected(step.error());
     }
-    Change change{.sentence = fmt::format("Step struck: {}: {}", stepTitle(*step), striking.why),
+    Change change{.sentence = fmt::format("Step struck: {}: {}", stepTitle(*step, file.techniques),
+                                          striking.why),
                   .who = striking.who};
     change.update(*step, file.revisionOf(refOf(id)));
     giveBack(change, file, *step, striking, ids);
@@ -173,13 +175,13 @@ tl::expected<Change, StepProblem> correctStep(const JobFile& file, const Id<Step
     if (const auto problem = problemOf(rightly, shelf)) {
         return tl::unexpected(*problem);
     }
-    Change change{.sentence =
-                      fmt::format("Step corrected: {}: {}", stepTitle(rightly.step), striking.why),
+    Change change{.sentence = fmt::format("Step corrected: {}: {}",
+                                          stepTitle(rightly.step, file.techniques), striking.why),
                   .who = striking.who};
     change.update(*step, file.revisionOf(refOf(old)));
     giveBack(change, file, *step, striking, ids);
     writeStep(change, rightly, shelf, ids);
-    writeSetting(change, rightly.step, ids);
+    writeSetting(change, rightly.step, file.techniques, ids);
     keepChecks(change, file, old, rightly.step.id, ids);
     follow(change, file, file.clocks, old, rightly.step.id);
     follow(change, file, file.facsimiles, old, rightly.step.id);
@@ -198,8 +200,8 @@ std::vector<LedgerEntry> standingEntries(const std::vector<LedgerEntry>& ledger,
     return standing;
 }
 
-std::string stepTitle(const Step& step) {
-    std::string title = techniqueName(step.technique);
+std::string stepTitle(const Step& step, const TechniquesInForce& techniques) {
+    std::string title = techniques.nameOf(step.technique);
     if (title.empty()) {
         title = step.description;
     }

@@ -32,7 +32,9 @@ struct LoggedStep {
 };
 
 [[nodiscard]] tl::expected<Change, StepProblem> logStep(const LoggedStep& logged,
-                                                        const Shelf& shelf, IdSource& ids);
+                                                        const Shelf& shelf,
+                                                        const TechniquesInForce& techniques,
+                                                        IdSource& ids);
 
 struct Striking {
     Id<Person> who;
@@ -55,6 +57,6 @@ correctStep(const JobFile& file, const Id<Step>& old, LoggedStep rightly, const 
                                                        const Id<MaterialUse>& use);
 
 // "Tipping in, K5": a step in a few words.
-[[nodiscard]] std::string stepTitle(const Step& step);
+[[nodiscard]] std::string stepTitle(const Step& step, const TechniquesInForce& techniques);
 
 } // namespace headcap::core

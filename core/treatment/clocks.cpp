@@ -2,7 +2,6 @@
 
 #include <algorithm>
 
-#include "core/treatment/techniques.h"
 #include "core/values/english.h"
 
 namespace headcap::core {
@@ -51,7 +50,8 @@ tl::expected<Change, ClockProblem> startClock(const JobFile& file, const ClockSt
                            .place = start.place,
                            .startedAt = now,
                            .step = std::nullopt};
-    Change change{.sentence = "Clock started: " + clockTitle(clock), .who = start.who};
+    Change change{.sentence = "Clock started: " + clockTitle(clock, file.techniques),
+                  .who = start.who};
     change.add(clock);
     return change;
 }
@@ -67,7 +67,7 @@ tl::expected<Change, ClockProblem> stopClock(const JobFile& file, const Id<Bench
     }
     BenchClock stopped = *clock;
     stopped.stoppedAt = std::max(now, clock->startedAt);
-    Change change{.sentence = "Clock stopped: " + clockTitle(*clock) + ", " +
+    Change change{.sentence = "Clock stopped: " + clockTitle(*clock, file.techniques) + ", " +
                               minutesText(ranFor(stopped, now)),
                   .who = clock->who};
     change.update(stopped, file.revisionOf(refOf(id)));
@@ -82,7 +82,8 @@ tl::expected<Change, ClockProblem> dropClock(const JobFile& file, const Id<Bench
     if (clock->step) {
         return tl::unexpected(ClockProblem::alreadyTaken);
     }
-    Change change{.sentence = "Clock dropped: " + clockTitle(*clock), .who = clock->who};
+    Change change{.sentence = "Clock dropped: " + clockTitle(*clock, file.techniques),
+                  .who = clock->who};
     change.remove(*clock, file.revisionOf(refOf(id)));
     return change;
 }
@@ -101,7 +102,7 @@ Step stepOf(const JobFile& file, const BenchClock& clock, const Id<Person>& who,
               .line = clock.line,
               .corrects = std::nullopt,
               .struckBy = std::nullopt};
-    if (const Technique* technique = techniqueNamed(clock.technique)) {
+    if (const Technique* technique = file.techniques.named(clock.technique)) {
         step.kind = technique->kind;
         step.reversibility = technique->reversibility;
         step.undoing = technique->undoing;
@@ -163,8 +164,8 @@ const BenchClock* runningFor(const JobFile& file, const Id<ProposalLine>& line) 
     return nullptr;
 }
 
-std::string clockTitle(const BenchClock& clock) {
-    const std::string title = techniqueName(clock.technique);
+std::string clockTitle(const BenchClock& clock, const TechniquesInForce& techniques) {
+    const std::string title = techniques.nameOf(clock.technique);
     if (clock.place.empty()) {
         return title.empty() ? "work" : title;
     }

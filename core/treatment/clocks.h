@@ -59,6 +59,6 @@ void giveTo(Change& change, const JobFile& file, const BenchClock& clock, const 
 [[nodiscard]] const BenchClock* runningFor(const JobFile& file, const Id<ProposalLine>& line);
 
 // "Tipping in, K5".
-[[nodiscard]] std::string clockTitle(const BenchClock& clock);
+[[nodiscard]] std::string clockTitle(const BenchClock& clock, const TechniquesInForce& techniques);
 
 } // namespace headcap::core

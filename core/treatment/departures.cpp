@@ -26,7 +26,8 @@ void addDoneNotApproved(const JobFile& file, const Clock& clock, std::vector<Dep
         const RecordRef ref = refOf(step->id);
         all.push_back({DepartureKind::doneNotApproved, ref,
                        fmt::format("{} of {} stands in no line that the owner approved.",
-                                   capitalised(stepTitle(*step)), dayText(clock.dayOf(step->at))),
+                                   capitalised(stepTitle(*step, file.techniques)),
+                                   dayText(clock.dayOf(step->at))),
                        explanationOf(file, ref, ruleOf(DepartureKind::doneNotApproved)),
                        noticeOfChange(file)});
     }
@@ -40,7 +41,7 @@ void addApprovedNotDone(const JobFile& file, std::vector<Departure>& all) {
         const RecordRef ref = refOf(line->id);
         all.push_back({DepartureKind::approvedNotDone, ref,
                        fmt::format("{} was approved, and no step carries it out.",
-                                   capitalised(lineTitle(*line))),
+                                   capitalised(lineTitle(*line, file.techniques))),
                        explanationOf(file, ref, ruleOf(DepartureKind::approvedNotDone)), nullptr});
     }
 }

@@ -117,7 +117,7 @@ struct Known {
 };
 
 Known knownOf(const WorkAsked& asked, std::span<const PastWork> past,
-              const std::vector<Technique>& vocabulary) {
+              std::span<const Technique> vocabulary) {
     Known known;
     const auto found = std::ranges::find(vocabulary, asked.technique, &Technique::key);
     const Technique* technique = found == vocabulary.end() ? nullptr : &*found;
@@ -174,7 +174,7 @@ double quantileOf(std::vector<double> values, double share) {
 }
 
 OptionEstimate estimateOf(std::span<const WorkAsked> asked, std::span<const PastWork> past,
-                          const std::vector<Technique>& vocabulary) {
+                          std::span<const Technique> vocabulary) {
     OptionEstimate estimate;
     Chance chance;
     std::vector<double> totals(kDraws, 0.0);

@@ -66,9 +66,9 @@ struct OptionEstimate {
     Minutes high{0}; // one time in ten it takes more
 };
 
-[[nodiscard]] OptionEstimate
-estimateOf(std::span<const WorkAsked> asked, std::span<const PastWork> past,
-           const std::vector<Technique>& vocabulary = core::techniques());
+[[nodiscard]] OptionEstimate estimateOf(std::span<const WorkAsked> asked,
+                                        std::span<const PastWork> past,
+                                        std::span<const Technique> vocabulary = core::techniques());
 
 // Minutes a piece, by linear interpolation between the values in order (type 7 of Hyndman and Fan,
 // The American Statistician 50, 1996): what general statistics tools do by default.

@@ -105,6 +105,22 @@ std::size_t takePressure(Words& words, std::size_t at, Conditions& read) {
     return 1 + found->words;
 }
 
+// "grain along", "grain across the spine".
+std::size_t takeGrain(Words& words, std::size_t at, Conditions& read) {
+    if (!free(words, at) || words[at].lower != "grain" || read.grain != GrainAtSpine::notSaid ||
+        !free(words, at + 1)) {
+        return 0;
+    }
+    if (words[at + 1].lower == "along" || words[at + 1].lower == "across") {
+        read.grain = words[at + 1].lower == "along" ? GrainAtSpine::along : GrainAtSpine::across;
+    } else {
+        return 0;
+    }
+    const bool namesSpine =
+        free(words, at + 3) && words[at + 2].lower == "the" && words[at + 3].lower == "spine";
+    return namesSpine ? 4 : 2;
+}
+
 } // namespace
 
 Conditions takeConditions(Words& words) {
@@ -114,6 +130,7 @@ Conditions takeConditions(Words& words) {
         length = length > 0 ? length : takeHumidity(words, at, read);
         length = length > 0 ? length : takeConcentration(words, at, read);
         length = length > 0 ? length : takePressure(words, at, read);
+        length = length > 0 ? length : takeGrain(words, at, read);
         if (length > 0) {
             take(words, at, at + length, LinePart::condition);
             takeLeads(words, at, {"at"});

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <array>
 
+#include "core/treatment/line_leaves.h"
+
 namespace headcap::core::line {
 namespace {
 
@@ -85,116 +87,6 @@ bool isOneOf(const List& list, std::string_view word) {
     return std::ranges::find(list, word) != list.end();
 }
 
-bool isDigit(char c) {
-    return c >= '0' && c <= '9';
-}
-
-// Drops up to `most` digits from the head; how many there were.
-std::size_t dropDigits(std::string_view& text, std::size_t most) {
-    std::size_t n = 0;
-    while (n < most && n < text.size() && isDigit(text[n])) {
-        ++n;
-    }
-    text.remove_prefix(n);
-    return n;
-}
-
-bool dropSide(std::string_view& text) {
-    for (const std::string_view side : {"r", "v"}) {
-        if (text.starts_with(side)) {
-            text.remove_prefix(side.size());
-            return true;
-        }
-    }
-    return false;
-}
-
-bool isLetter(char c) {
-    return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z');
-}
-
-// One letter up to four times ("Aa", "AAA"), or signs that printers used for preliminaries.
-bool dropSignature(std::string_view& text) {
-    std::size_t n = 0;
-    while (n < text.size() && n < 4 && isLetter(text[n]) &&
-           (text[n] | 0x20) == (text.front() | 0x20)) {
-        ++n;
-    }
-    if (n > 0) {
-        text.remove_prefix(n);
-        return true;
-    }
-    bool any = false;
-    for (bool more = true; more;) {
-        more = false;
-        for (const std::string_view sign : {"π", "χ", "*", "†", "‡", "§", "¶", "☞"}) {
-            if (text.starts_with(sign)) {
-                text.remove_prefix(sign.size());
-                any = more = true;
-            }
-        }
-    }
-    return any;
-}
-
-bool dropLeaf(std::string_view& text) {
-    std::string_view rest = text;
-    dropDigits(rest, 2);
-    if (!dropSignature(rest) || dropDigits(rest, 2) == 0) {
-        return false;
-    }
-    dropSide(rest);
-    text = rest;
-    return true;
-}
-
-bool dropDash(std::string_view& text) {
-    for (const std::string_view dash : {"-", "–"}) {
-        if (text.starts_with(dash)) {
-            text.remove_prefix(dash.size());
-            return true;
-        }
-    }
-    return false;
-}
-
-// "112v", "3-5", "7", "A", "K5" after a word like "f." or "plates".
-bool isAfterHead(std::string_view text) {
-    if (isLeafWord(text)) {
-        return true;
-    }
-    std::string_view rest = text;
-    if (dropDigits(rest, 5) > 0) {
-        dropSide(rest);
-        if (dropDash(rest)) {
-            if (dropDigits(rest, 5) == 0) {
-                return false;
-            }
-            dropSide(rest);
-        }
-        return rest.empty();
-    }
-    // A gathering: a letter or two, a range of them.
-    if (!(rest.size() > 0 && rest.front() >= 'A' && rest.front() <= 'Z') || !dropSignature(rest)) {
-        return false;
-    }
-    return rest.empty() || (dropDash(rest) && dropSignature(rest) && rest.empty());
-}
-
-// "f.112v", "p223", "pl.7": head and number in one word.
-bool isHeadAndNumber(std::string_view lower) {
-    for (const std::string_view head : {"fol", "pp", "ff", "pl", "f", "p"}) {
-        if (lower.starts_with(head)) {
-            std::string_view rest = lower.substr(head.size());
-            if (rest.starts_with('.')) {
-                rest.remove_prefix(1);
-            }
-            return !rest.empty() && isDigit(rest.front()) && isAfterHead(rest);
-        }
-    }
-    return false;
-}
-
 // "A4 paper": a size, not a leaf.
 bool isPaperSize(const Words& words, std::size_t at) {
     constexpr std::array kSized =
@@ -258,31 +150,6 @@ std::size_t furtherAt(const Words& words, std::size_t at, bool afterHead) {
 }
 
 } // namespace
-
-bool isLeafWord(std::string_view text) {
-    std::string_view rest = text;
-    // "x2" is a count, not gathering x.
-    if (rest.size() > 1 && rest.front() == 'x' && isDigit(rest[1])) {
-        return false;
-    }
-    if (!dropLeaf(rest)) {
-        return false;
-    }
-    if (rest.empty()) {
-        return true;
-    }
-    if (!dropDash(rest)) {
-        return false;
-    }
-    std::string_view number = rest;
-    if (dropDigits(number, 2) > 0) {
-        dropSide(number);
-        if (number.empty()) {
-            return true;
-        }
-    }
-    return dropLeaf(rest) && rest.empty();
-}
 
 std::string takePlaces(Words& words, std::string_view whole) {
     std::string places;

@@ -13,6 +13,9 @@
 namespace headcap::core {
 namespace {
 
+// How far back an estimate looks, so that it is as quick in a workshop of many years.
+constexpr std::size_t kMostSteps = 500;
+
 struct CoveringWord {
     std::string_view word;
     std::string_view covering;
@@ -129,9 +132,15 @@ std::vector<PastWork> loadPastWork(const RecordStore& store,
             continue;
         }
         std::map<Id<Job>, std::vector<Step>> byJob;
-        for (auto& step :
-             typed<Step>(store.allWith(RecordKind::step, fieldName(&Step::technique), technique))) {
+        auto newest = typed<Step>(
+            store.newestWith(RecordKind::step, fieldName(&Step::technique), technique, kMostSteps));
+        const bool isCutOff = newest.size() == kMostSteps;
+        for (auto& step : newest) {
             byJob[step.record.job].push_back(std::move(step.record));
+        }
+        // The job of the last may have had more.
+        if (isCutOff) {
+            byJob.erase(newest.back().record.job);
         }
         byJob.erase(butFor);
         for (const auto& [id, steps] : byJob) {

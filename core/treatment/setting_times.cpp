@@ -30,7 +30,7 @@ std::vector<SettingTime> saidBySteps(const JobFile& file, Instant now) {
             until <= now && (now - until > kRemembered || isWorkedOnSince(file, until));
         if (!isSeen) {
             times.push_back({.step = &step,
-                             .what = stepTitle(step),
+                             .what = stepTitle(step, file.techniques),
                              .from = step.at + step.minutes,
                              .until = until});
         }
@@ -44,12 +44,13 @@ std::vector<SettingTime> noted(const JobFile& file) {
         const Step* step = file.step(setting.step);
         const bool isStruck = step != nullptr && step->struckAt;
         if (!setting.seenAt && !isStruck) {
-            times.push_back(
-                {.step = step,
-                 .setting = &setting,
-                 .what = setting.what.empty() && step != nullptr ? stepTitle(*step) : setting.what,
-                 .from = setting.startedAt,
-                 .until = setting.endsAt});
+            times.push_back({.step = step,
+                             .setting = &setting,
+                             .what = setting.what.empty() && step != nullptr
+                                         ? stepTitle(*step, file.techniques)
+                                         : setting.what,
+                             .from = setting.startedAt,
+                             .until = setting.endsAt});
         }
     }
     return times;
@@ -81,14 +82,15 @@ double shareLeft(const SettingTime& time, Instant now) {
                       0.0, 1.0);
 }
 
-std::optional<Setting> settingOf(const Step& step, IdSource& ids) {
+std::optional<Setting> settingOf(const Step& step, const TechniquesInForce& techniques,
+                                 IdSource& ids) {
     if (!step.setsUntil) {
         return std::nullopt;
     }
     return Setting{.id = ids.next<Setting>(),
                    .job = step.job,
                    .step = step.id,
-                   .what = stepTitle(step),
+                   .what = stepTitle(step, techniques),
                    .startedAt = step.at + step.minutes,
                    .endsAt = *step.setsUntil,
                    .seenBy = std::nullopt};
@@ -104,7 +106,7 @@ Change seeTo(const JobFile& file, const SettingTime& time, std::optional<Id<Pers
         seen.seenBy = who;
         change.update(seen, file.revisionOf(refOf(seen.id)));
     } else if (time.step != nullptr) {
-        auto seen = settingOf(*time.step, ids);
+        auto seen = settingOf(*time.step, file.techniques, ids);
         seen->seenAt = now;
         seen->seenBy = who;
         change.add(*seen);

@@ -30,7 +30,8 @@ struct SettingTime {
 [[nodiscard]] double shareLeft(const SettingTime& time, Instant now);
 
 // Noted with the step that is logged, so that it can be seen to by itself.
-[[nodiscard]] std::optional<Setting> settingOf(const Step& step, IdSource& ids);
+[[nodiscard]] std::optional<Setting> settingOf(const Step& step,
+                                               const TechniquesInForce& techniques, IdSource& ids);
 
 // Somebody saw that it is over, or took it out before its time.
 [[nodiscard]] Change seeTo(const JobFile& file, const SettingTime& time,

@@ -24,6 +24,9 @@ enum class StepKind { treatment, examination, removal, uncovering, incident };
 // Whether the step can be undone.
 enum class Reversibility { unknown, yes, withCare, no };
 
+// How the grain of a sheet lies where it follows the spine.
+enum class GrainAtSpine { notSaid, along, across, noGrain };
+
 // Once written, only the striking of a step may be added to it.
 struct Step {
     Id<Step> id;
@@ -68,6 +71,7 @@ struct MaterialUse {
     std::string place{};
     std::string removal{};
     std::string overrideReason{}; // why an unfit or overdue lot was used all the same
+    GrainAtSpine grainAtSpine = GrainAtSpine::notSaid;
 
     friend bool operator==(const MaterialUse&, const MaterialUse&) = default;
 };
@@ -81,6 +85,12 @@ struct EnumNames<StepKind> {
 template <>
 struct EnumNames<Reversibility> {
     static constexpr std::array<std::string_view, 4> kNames{"unknown", "yes", "with_care", "no"};
+};
+
+template <>
+struct EnumNames<GrainAtSpine> {
+    static constexpr std::array<std::string_view, 4> kNames{"not_said", "along", "across",
+                                                            "no_grain"};
 };
 
 template <>
@@ -132,7 +142,8 @@ struct Description<MaterialUse> {
                           field("stays", &R::stays),
                           field("place", &R::place),
                           field("removal", &R::removal),
-                          field("override_reason", &R::overrideReason)};
+                          field("override_reason", &R::overrideReason),
+                          field("grain_at_spine", &R::grainAtSpine)};
     }
 };
 

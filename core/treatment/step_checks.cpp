@@ -4,12 +4,10 @@
 
 #include <fmt/format.h>
 
-#include "core/treatment/techniques.h"
-
 namespace headcap::core {
 
 std::vector<std::string> openChecks(const JobFile& file, const Step& step) {
-    const Technique* technique = techniqueNamed(step.technique);
+    const Technique* technique = file.techniques.named(step.technique);
     if (technique == nullptr || step.struckAt) {
         return {};
     }

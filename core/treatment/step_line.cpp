@@ -68,7 +68,7 @@ std::size_t lengthAt(const Words& words, std::size_t at, const std::vector<std::
 }
 
 // The first phrase in the line, the longest of those that begin there.
-Said firstSaid(const Words& words, const std::vector<Technique>& techniques,
+Said firstSaid(const Words& words, std::span<const Technique> techniques,
                std::vector<std::string> Technique::*phrases) {
     std::vector<std::pair<const Technique*, std::vector<std::string>>> all;
     for (const Technique& technique : techniques) {
@@ -91,7 +91,7 @@ Said firstSaid(const Words& words, const std::vector<Technique>& techniques,
     return {};
 }
 
-const Technique* takeTechnique(Words& words, const std::vector<Technique>& techniques) {
+const Technique* takeTechnique(Words& words, std::span<const Technique> techniques) {
     Said said = firstSaid(words, techniques, &Technique::said);
     if (said.technique == nullptr) {
         said = firstSaid(words, techniques, &Technique::named);
@@ -161,53 +161,6 @@ std::vector<LineSpan> spansOf(const Words& words) {
     return spans;
 }
 
-std::string roleOf(MaterialClass kind) {
-    switch (kind) {
-    case MaterialClass::paper:
-        return "paper";
-    case MaterialClass::tissue:
-        return "repair tissue";
-    case MaterialClass::board:
-        return "board";
-    case MaterialClass::leather:
-        return "leather";
-    case MaterialClass::vellum:
-        return "vellum";
-    case MaterialClass::cloth:
-        return "cloth";
-    case MaterialClass::thread:
-        return "thread";
-    case MaterialClass::adhesiveDry:
-    case MaterialClass::adhesivePrepared:
-        return "adhesive";
-    case MaterialClass::solvent:
-        return "solvent";
-    case MaterialClass::consolidant:
-        return "consolidant";
-    case MaterialClass::ink:
-        return "ink";
-    case MaterialClass::consumable:
-        break;
-    }
-    return "consumable";
-}
-
-MaterialUse useFrom(const LineUse& said, const Step& step, const LineContext& context,
-                    IdSource& ids) {
-    MaterialUse use{.id = ids.next<MaterialUse>(),
-                    .job = step.job,
-                    .step = step.id,
-                    .lot = said.lot,
-                    .material = said.material,
-                    .amount = said.amount,
-                    .place = step.place};
-    const Material* kind = said.lot ? context.shelf.materialOf(*said.lot) : nullptr;
-    if (kind != nullptr) {
-        fillFrom(use, *kind);
-    }
-    return use;
-}
-
 } // namespace
 
 StepLine readStepLine(std::string_view text, const LineContext& context) {
@@ -218,6 +171,7 @@ StepLine readStepLine(std::string_view text, const LineContext& context) {
     read.humidityPercent = conditions.humidityPercent;
     read.concentration = std::move(conditions.concentration);
     read.pressure = std::move(conditions.pressure);
+    read.grainAtSpine = conditions.grain;
     read.uses = line::takeMaterials(words, context.shelf);
     const line::Times times = line::takeTimes(words);
     read.minutes = times.work;
@@ -237,50 +191,6 @@ StepLine readStepLine(std::string_view text, const LineContext& context) {
     read.description = restOf(words, text);
     read.spans = spansOf(words);
     return read;
-}
-
-void fillFrom(MaterialUse& use, const Material& kind) {
-    use.role = roleOf(kind.kind);
-    use.stays = kind.kind != MaterialClass::solvent && kind.kind != MaterialClass::consumable;
-    use.removal = kind.removal;
-}
-
-LoggedStep stepFrom(const StepLine& line, const Id<Job>& job, const Id<Person>& who, Instant now,
-                    const LineContext& context, IdSource& ids) {
-    const Minutes minutes = line.minutes.value_or(Minutes{0});
-    LoggedStep logged{.step = Step{.id = ids.next<Step>(),
-                                   .job = job,
-                                   .part = std::nullopt,
-                                   .at = now - minutes,
-                                   .who = line.person.value_or(who),
-                                   .kind = line.kind,
-                                   .technique = line.technique,
-                                   .place = line.place,
-                                   .description = line.description,
-                                   .minutes = minutes,
-                                   .line = std::nullopt,
-                                   .corrects = std::nullopt,
-                                   .struckBy = std::nullopt}};
-    Step& step = logged.step;
-    step.temperatureTenthsC = line.temperatureTenthsC;
-    step.humidityPercent = line.humidityPercent;
-    step.concentration = line.concentration;
-    step.pressure = line.pressure;
-    if (line.sets) {
-        step.setsUntil = now + *line.sets;
-    }
-    const auto known = std::ranges::find(context.techniques, line.technique, &Technique::key);
-    if (known != context.techniques.end()) {
-        step.reversibility = known->reversibility;
-        step.undoing = known->undoing;
-    }
-    if (step.kind == StepKind::removal) {
-        step.removed = step.description;
-    }
-    for (const LineUse& said : line.uses) {
-        logged.uses.push_back(useFrom(said, step, context, ids));
-    }
-    return logged;
 }
 
 } // namespace headcap::core

@@ -26,7 +26,7 @@ enum class LinePart {
     setting,
     person,
     unknownLot, // looks like the number of a lot, and is none; stays in the description too
-    condition,  // temperature, humidity, concentration, pressure
+    condition,  // temperature, humidity, concentration, pressure, grain
 };
 
 // Bytes of the line, from the first word's begin to the last word's end.
@@ -55,6 +55,7 @@ struct StepLine {
     std::optional<std::int64_t> humidityPercent{};
     std::string concentration{};
     std::string pressure{};
+    GrainAtSpine grainAtSpine = GrainAtSpine::notSaid; // of the sheets it names
     std::string description{};
     std::vector<LineSpan> spans{}; // in order, none overlapping
 };
@@ -63,7 +64,7 @@ struct StepLine {
 struct LineContext {
     const Shelf& shelf;
     std::span<const Person> people;
-    const std::vector<Technique>& techniques = core::techniques();
+    std::span<const Technique> techniques = core::techniques();
 };
 
 [[nodiscard]] StepLine readStepLine(std::string_view line, const LineContext& context);

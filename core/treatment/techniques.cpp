@@ -56,15 +56,4 @@ const std::vector<Technique>& techniques() {
     return kAll;
 }
 
-const Technique* techniqueNamed(std::string_view key) {
-    const auto& all = techniques();
-    const auto found = std::ranges::find(all, key, &Technique::key);
-    return found == all.end() ? nullptr : &*found;
-}
-
-std::string techniqueName(std::string_view keyOrWord) {
-    const Technique* known = techniqueNamed(keyOrWord);
-    return known ? known->name : std::string{keyOrWord};
-}
-
 } // namespace headcap::core

@@ -39,10 +39,7 @@ struct Technique {
     std::vector<std::string> sources;
 };
 
+// As they ship; what a workshop goes by is TechniquesInForce.
 [[nodiscard]] const std::vector<Technique>& techniques();
-[[nodiscard]] const Technique* techniqueNamed(std::string_view key);
-
-// Its name, or the workshop's own word as it stands.
-[[nodiscard]] std::string techniqueName(std::string_view keyOrWord);
 
 } // namespace headcap::core

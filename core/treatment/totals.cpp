@@ -3,7 +3,6 @@
 #include <algorithm>
 
 #include "core/treatment/approval.h"
-#include "core/treatment/techniques.h"
 
 namespace headcap::core {
 namespace {
@@ -63,8 +62,8 @@ OptionTotals totalsOf(const JobFile& file, const Id<ProposalOption>& option) {
 std::vector<const ProposalLine*> irreversibleLines(const JobFile& file,
                                                    const Id<ProposalOption>& option) {
     auto lines = linesOf(file, option);
-    std::erase_if(lines, [](const ProposalLine* line) {
-        const Technique* technique = techniqueNamed(line->technique);
+    std::erase_if(lines, [&](const ProposalLine* line) {
+        const Technique* technique = file.techniques.named(line->technique);
         return technique == nullptr || technique->reversibility != Reversibility::no;
     });
     return lines;

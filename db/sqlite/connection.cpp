@@ -31,10 +31,11 @@ Connection::~Connection() = default;
 
 void Connection::open() {
     translated("opening " + m_file.string(), [&] {
+        // One thread at a time uses it: SQLite need not lock at every column it gives.
         // A reader, too, needs to write the shared memory of the WAL; query_only holds it back.
         m_database = std::make_unique<SQLite::Database>(
-            m_file.string(), SQLite::OPEN_READWRITE, static_cast<int>(m_settings.patience.count()),
-            m_settings.vfs);
+            m_file.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_NOMUTEX,
+            static_cast<int>(m_settings.patience.count()), m_settings.vfs);
     });
     try {
         sqlite3_extended_result_codes(handle(), 1);

@@ -54,18 +54,27 @@ SqliteOpenWorkshop::SqliteOpenWorkshop(const fs::path& folder, const core::Clock
                 std::make_unique<Connection>(folder / kDatabaseName, Access::read, m_connections)),
       m_jobs(m_readers), m_journal(m_kept), m_search(m_readers), m_files(folder),
       m_upkeep(m_kept, m_files, folder, settings) {
-    if (settings.makesBackups) {
-        m_background = std::thread([this, now = clock.now()] { keepHouse(now); });
-    }
+    m_background = std::thread([this, now = clock.now(), makesBackups = settings.makesBackups] {
+        keepHouse(now, makesBackups);
+    });
 }
 
 SqliteOpenWorkshop::~SqliteOpenWorkshop() {
+    m_isEnding = true;
     if (m_background.joinable()) {
         m_background.join();
     }
 }
 
-void SqliteOpenWorkshop::keepHouse(core::Instant now) {
+void SqliteOpenWorkshop::keepHouse(core::Instant now, bool makesBackups) {
+    try {
+        m_records.shelfCache().warm(m_isEnding);
+    } catch (const core::StoreError&) {
+        // Said when it is asked for.
+    }
+    if (!makesBackups) {
+        return;
+    }
     try {
         backUpByRule(*m_readers.lend(), m_upkeep.folder(), now);
         removeLeftovers(m_upkeep.folder());

@@ -24,7 +24,7 @@ public:
     }
 
 private:
-    void keepHouse(core::Instant now);
+    void keepHouse(core::Instant now, bool makesBackups);
 
     ConnectionSettings m_connections;
     Readers m_readers;
@@ -36,7 +36,8 @@ private:
     SqliteSearchIndex m_search;
     FolderFileStore m_files;
     SqliteUpkeep m_upkeep;
-    std::thread m_background{}; // the automatic backup
+    std::atomic_bool m_isEnding = false;
+    std::thread m_background{}; // what is read ahead, and the automatic backup
 };
 
 // Opens a folder with these schema steps, which a test may choose.

@@ -148,6 +148,28 @@ std::vector<core::Found> recordsWith(Connection& connection, RecordKind kind,
     return readAll(query, kind);
 }
 
+std::vector<core::Found> recordsBetween(Connection& connection, RecordKind kind,
+                                        std::string_view column, std::string_view from,
+                                        std::string_view to) {
+    const core::Column& held = columnNamed(kind, column);
+    HEADCAP_CONTRACT(held.isText);
+    const std::string name = "t." + sqlName(held.name);
+    Query query(connection, statementsOf(kind).select + " WHERE " + name + " >= ? AND " + name +
+                                " < ? ORDER BY " + name + ", t.\"id\"");
+    query.with(from).with(to);
+    return readAll(query, kind);
+}
+
+std::vector<core::Found> newestRecordsWith(Connection& connection, RecordKind kind,
+                                           std::string_view column, const core::ColumnValue& value,
+                                           std::size_t most) {
+    const std::string name = sqlName(columnNamed(kind, column).name);
+    Query query(connection, statementsOf(kind).select + " WHERE t." + name +
+                                " IS ? ORDER BY t.\"id\" DESC LIMIT ?");
+    query.withValue(value).with(static_cast<std::int64_t>(most));
+    return readAll(query, kind);
+}
+
 std::optional<std::string> greatestText(Connection& connection, RecordKind kind,
                                         std::string_view column, std::string_view prefix) {
     const core::Column& held = columnNamed(kind, column);

@@ -24,6 +24,12 @@ namespace headcap::db {
 [[nodiscard]] std::vector<core::Found> recordsWith(Connection& connection, core::RecordKind kind,
                                                    std::string_view column,
                                                    const core::ColumnValue& value);
+[[nodiscard]] std::vector<core::Found> recordsBetween(Connection& connection, core::RecordKind kind,
+                                                      std::string_view column,
+                                                      std::string_view from, std::string_view to);
+[[nodiscard]] std::vector<core::Found>
+newestRecordsWith(Connection& connection, core::RecordKind kind, std::string_view column,
+                  const core::ColumnValue& value, std::size_t most);
 [[nodiscard]] std::optional<std::string> greatestText(Connection& connection, core::RecordKind kind,
                                                       std::string_view column,
                                                       std::string_view prefix);

@@ -6,7 +6,7 @@
 namespace headcap::db {
 
 SqliteRecordStore::SqliteRecordStore(Kept& kept, std::unique_ptr<Connection> watch)
-    : m_kept(kept), m_watch(std::move(watch)) {}
+    : m_kept(kept), m_shelf(kept.readers), m_watch(std::move(watch)) {}
 
 std::optional<core::Found> SqliteRecordStore::find(const core::RecordRef& ref) const {
     return findRecord(*m_kept.readers.lend(), ref);
@@ -21,6 +21,20 @@ std::vector<core::Found> SqliteRecordStore::allWith(core::RecordKind kind, std::
     return recordsWith(*m_kept.readers.lend(), kind, column, value);
 }
 
+std::vector<core::Found> SqliteRecordStore::allBetween(core::RecordKind kind,
+                                                       std::string_view column,
+                                                       std::string_view from,
+                                                       std::string_view to) const {
+    return recordsBetween(*m_kept.readers.lend(), kind, column, from, to);
+}
+
+std::vector<core::Found> SqliteRecordStore::newestWith(core::RecordKind kind,
+                                                       std::string_view column,
+                                                       const core::ColumnValue& value,
+                                                       std::size_t most) const {
+    return newestRecordsWith(*m_kept.readers.lend(), kind, column, value, most);
+}
+
 std::optional<std::string> SqliteRecordStore::greatest(core::RecordKind kind,
                                                        std::string_view column,
                                                        std::string_view prefix) const {
@@ -33,6 +47,16 @@ tl::expected<core::Revision, core::Refusal> SqliteRecordStore::apply(const core:
                         return applyChange(transaction, change, m_kept.clock.now());
                     })
         .map([](const Applied& applied) { return applied.revision; });
+}
+
+std::vector<core::LedgerEntry>
+SqliteRecordStore::ledgerInBrief(const core::Id<core::Lot>& lot,
+                                 const core::Id<core::Job>& apartFrom) const {
+    return m_shelf.ofLot(lot, apartFrom);
+}
+
+std::shared_ptr<const core::Shelf> SqliteRecordStore::shelfInBrief() const {
+    return m_shelf.now();
 }
 
 std::int64_t SqliteRecordStore::dataVersion() const {

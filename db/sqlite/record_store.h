@@ -2,6 +2,7 @@
 
 #include "core/record/stores.h"
 #include "db/sqlite/recorded_transaction.h"
+#include "db/sqlite/shelf_cache.h"
 #include "db/sqlite/threads.h"
 
 namespace headcap::db {
@@ -29,7 +30,7 @@ auto recorded(Kept& kept, Work work) {
     });
 }
 
-class SqliteRecordStore final : public core::RecordStore {
+class SqliteRecordStore final : public core::RecordStore, public core::BriefStore {
 public:
     explicit SqliteRecordStore(Kept& kept, std::unique_ptr<Connection> watch);
 
@@ -37,6 +38,14 @@ public:
     [[nodiscard]] std::vector<core::Found> all(core::RecordKind kind) const override;
     [[nodiscard]] std::vector<core::Found> allWith(core::RecordKind kind, std::string_view column,
                                                    const core::ColumnValue& value) const override;
+    [[nodiscard]] std::vector<core::Found> allBetween(core::RecordKind kind,
+                                                      std::string_view column,
+                                                      std::string_view from,
+                                                      std::string_view to) const override;
+    [[nodiscard]] std::vector<core::Found> newestWith(core::RecordKind kind,
+                                                      std::string_view column,
+                                                      const core::ColumnValue& value,
+                                                      std::size_t most) const override;
     [[nodiscard]] std::optional<std::string> greatest(core::RecordKind kind,
                                                       std::string_view column,
                                                       std::string_view prefix) const override;
@@ -44,8 +53,15 @@ public:
     apply(const core::Change& change) override;
     [[nodiscard]] std::int64_t dataVersion() const override;
 
+    [[nodiscard]] std::vector<core::LedgerEntry>
+    ledgerInBrief(const core::Id<core::Lot>& lot,
+                  const core::Id<core::Job>& apartFrom) const override;
+    [[nodiscard]] std::shared_ptr<const core::Shelf> shelfInBrief() const override;
+    [[nodiscard]] ShelfCache& shelfCache() { return m_shelf; }
+
 private:
     Kept& m_kept;
+    mutable ShelfCache m_shelf;
     mutable std::mutex m_watching;
     std::unique_ptr<Connection> m_watch; // sees the commits of every other connection
 };

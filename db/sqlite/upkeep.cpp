@@ -131,6 +131,12 @@ std::optional<fs::path> SqliteUpkeep::outsideFolder() const {
     return noted ? std::optional<fs::path>{*noted} : std::nullopt;
 }
 
+std::optional<core::Instant> SqliteUpkeep::firstWork() const {
+    const auto reader = m_kept.readers.lend();
+    Query query(*reader, "SELECT at FROM journal WHERE kind = 'change' ORDER BY sequence LIMIT 1");
+    return query.step() ? core::instantFromIso(query.text(0)) : std::nullopt;
+}
+
 std::optional<core::Instant> SqliteUpkeep::lastInsideBackup() const {
     return db::lastInsideBackup(m_folder);
 }

@@ -24,6 +24,7 @@ public:
     [[nodiscard]] std::optional<core::Instant> lastOutsideBackup() const override;
     [[nodiscard]] std::optional<core::Instant> lastInsideBackup() const override;
     [[nodiscard]] std::optional<std::filesystem::path> outsideFolder() const override;
+    [[nodiscard]] std::optional<core::Instant> firstWork() const override;
     bool restore(const std::filesystem::path& backup, const std::filesystem::path& folder,
                  const core::Progress& progress) override;
     core::MendReport mendFiles(const std::filesystem::path& from,

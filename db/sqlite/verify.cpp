@@ -244,7 +244,9 @@ private:
                                     .uses = all<core::MaterialUse>(),
                                     .steps = all<core::Step>(),
                                     .cuttings = all<core::Cutting>(),
-                                    .cutParts = all<core::CutPart>()};
+                                    .cutParts = all<core::CutPart>(),
+                                    .techniques =
+                                        core::TechniquesInForce{all<core::HouseTechnique>()}};
         m_count = static_cast<std::int64_t>(book.shelf.ledger.size());
         for (core::LedgerBreach& breach : core::ledgerBreaches(book)) {
             find("ledger", breach.record, std::move(breach.sentence));

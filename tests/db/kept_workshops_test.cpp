@@ -42,7 +42,8 @@ protected:
 
     // Of the file for this schema or the next; the first schema had no journal yet.
     void fill(SQLite::Database& database) {
-        const std::string sql = test::bytesOf(fs::path{HEADCAP_KEPT_DIR} / "schema_2.sql");
+        const std::string name = "schema_" + std::to_string(std::max(GetParam(), 2)) + ".sql";
+        const std::string sql = test::bytesOf(fs::path{HEADCAP_KEPT_DIR} / name);
         database.exec("PRAGMA foreign_keys = OFF; BEGIN");
         std::size_t at = 0;
         while (at < sql.size()) {
@@ -181,7 +182,7 @@ TEST_P(KeptWorkshop, isSalvagedThroughTheChangesOfSchema) {
     EXPECT_EQ(rowsOf(database), before);
 }
 
-INSTANTIATE_TEST_SUITE_P(Schemas, KeptWorkshop, ::testing::Values(1, 2));
+INSTANTIATE_TEST_SUITE_P(Schemas, KeptWorkshop, ::testing::Values(1, 2, 3));
 
 } // namespace
 } // namespace headcap::core

@@ -1,5 +1,6 @@
 #include <gtest/gtest.h>
 
+#include "tests/db/database_look.h"
 #include "tests/db/workshop_fixture.h"
 
 namespace headcap::core {
@@ -48,6 +49,51 @@ TEST_F(RecordStoreTest, findsByColumnInOrderOfKeys) {
     EXPECT_EQ(found[1].record, second);
     EXPECT_EQ(records().allWith(RecordKind::finding, "part", std::monostate{}).size(), 2U);
     EXPECT_EQ(all<Finding>(records()).size(), 2U);
+}
+
+// The steps of a day are found by an index, whatever else there is; and the newest of a technique.
+TEST_F(RecordStoreTest, findsBetweenTwoTextsInTheirOrder) {
+    const auto stepAt = [&](const char* at, const char* technique) {
+        Step step = aStep("a step");
+        step.at = *instantFromIso(at);
+        step.technique = technique;
+        test::mustApply(records(), Change{.sentence = "Step"}.add(step));
+        return step;
+    };
+    const Step late = stepAt("2031-04-02T08:00:00Z", "guarding");
+    const Step first = stepAt("2031-04-01T00:00:00Z", "guarding");
+    const Step before = stepAt("2031-03-31T23:59:59.999Z", "washing");
+    const Step last = stepAt("2031-04-01T23:59:59.999Z", "guarding");
+    const auto found = records().allBetween(RecordKind::step, "at", "2031-04-01T00:00:00.000Z",
+                                            "2031-04-02T00:00:00.000Z");
+    ASSERT_EQ(found.size(), 2U);
+    EXPECT_EQ(std::get<Step>(found[0].record), first);
+    EXPECT_EQ(std::get<Step>(found[1].record), last);
+    const auto newest = records().newestWith(RecordKind::step, "technique", "guarding", 2);
+    ASSERT_EQ(newest.size(), 2U);
+    EXPECT_EQ(std::get<Step>(newest[0].record), last);
+    EXPECT_EQ(std::get<Step>(newest[1].record), first);
+    EXPECT_EQ(records().newestWith(RecordKind::step, "technique", "boxing", 9).size(), 0U);
+}
+
+TEST_F(RecordStoreTest, looksThroughNoTableForADayOrATechnique) {
+    auto database = test::openBeside(folder());
+    const auto planOf = [&](const std::string& sql) {
+        std::string plan;
+        SQLite::Statement query(database, "EXPLAIN QUERY PLAN " + sql);
+        while (query.executeStep()) {
+            plan += query.getColumn(3).getString() + "\n";
+        }
+        return plan;
+    };
+    for (const char* sql :
+         {"SELECT * FROM step WHERE \"at\" >= '2031' AND \"at\" < '2032' ORDER BY \"at\", id",
+          "SELECT * FROM step WHERE technique IS 'guarding' ORDER BY id DESC LIMIT 9",
+          "SELECT * FROM setting WHERE ends_at >= '2031' AND ends_at < '2032' ORDER BY ends_at, id",
+          "SELECT * FROM attachment WHERE subject_id IS 'x' ORDER BY id"}) {
+        EXPECT_EQ(planOf(sql).find("SCAN"), std::string::npos) << planOf(sql);
+        EXPECT_NE(planOf(sql).find("USING INDEX"), std::string::npos) << planOf(sql);
+    }
 }
 
 TEST_F(RecordStoreTest, givesTheGreatestTextThatBeginsSo) {

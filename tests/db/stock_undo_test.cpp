@@ -106,7 +106,7 @@ TEST_F(StockUndoTest, aUseInAnotherMeasureIsBookedAsTheLotIsCounted) {
                           .step = step.id,
                           .lot = ream.id,
                           .amount = Amount::of(Area::squareMillimetres(320 * 450))};
-    keep(logStep({step, {use}}, shelf(), ids));
+    keep(logStep({step, {use}}, shelf(), TechniquesInForce{}, ids));
     expectSound("used");
     EXPECT_EQ(shelf().balanceOf(ream.id), (Amount{4'750, Unit::sheet}));
     undo();

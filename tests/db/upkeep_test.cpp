@@ -1,6 +1,7 @@
 // Verify finds what was tampered with and names it; backups come back.
 #include <gtest/gtest.h>
 
+#include "core/record/backup_standing.h"
 #include "tests/db/database_look.h"
 #include "tests/db/folder_look.h"
 #include "tests/db/workshop_fixture.h"
@@ -193,6 +194,7 @@ TEST_F(UpkeepTest, backsUpWhatIsLackingAndRestoresAll) {
     const auto first = stores().upkeep.backup(backup, kGoOn);
     EXPECT_EQ(first.filesCopied, 3);
     EXPECT_TRUE(stores().upkeep.lastOutsideBackup());
+    EXPECT_EQ(safeKeepingOf(stores().upkeep)->outsideFolder(), backup);
     put(FileStore::Shelf::photograph, "another photograph", ".jpg");
     test::mustApply(records(), Change{.sentence = "Finding"}.add(aFinding("later")));
     const auto second = stores().upkeep.backup(backup, kGoOn);
@@ -208,6 +210,28 @@ TEST_F(UpkeepTest, backsUpWhatIsLackingAndRestoresAll) {
         EXPECT_EQ(test::everythingIn(temp.path() / "restored" / shelf),
                   test::everythingIn(folder() / shelf));
     }
+}
+
+TEST_F(UpkeepTest, whatIsNotedOfABackupIsThereForEveryWindowAndTheNextDay) {
+    const auto other = workshops.open(folder());
+    const auto seen = other->stores().records.dataVersion();
+    (void)stores().upkeep.backup(temp.path() / "backup", kGoOn);
+    EXPECT_NE(other->stores().records.dataVersion(), seen) << "it looks again";
+    EXPECT_EQ(other->stores().upkeep.lastOutsideBackup(), stores().upkeep.lastOutsideBackup());
+    reopen();
+    const auto standing = backupStanding(stores().upkeep, *stores().upkeep.lastOutsideBackup());
+    EXPECT_EQ(standing.need, BackupNeed::none);
+    EXPECT_EQ(standing.outsideFolder, temp.path() / "backup");
+    EXPECT_EQ(journal().latest(1).front().kind, EntryKind::change) << "not work, and not undone";
+}
+
+TEST_F(UpkeepTest, knowsWhenTheFirstThingWasPutOnRecord) {
+    const auto first = safeKeepingOf(stores().upkeep)->firstWork();
+    ASSERT_TRUE(first);
+    const auto empty = workshops.create(temp.path() / "empty");
+    EXPECT_FALSE(safeKeepingOf(empty->stores().upkeep)->firstWork());
+    test::mustApply(records(), Change{.sentence = "Finding"}.add(aFinding("later")));
+    EXPECT_EQ(safeKeepingOf(stores().upkeep)->firstWork(), first);
 }
 
 TEST_F(UpkeepTest, backsUpOnlyWhereItIsSafe) {

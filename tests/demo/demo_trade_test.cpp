@@ -69,7 +69,7 @@ TEST(DemoTrade, placesOfCollationFindingsAreLeaves) {
 
 TEST(DemoTrade, stepsAreOfKnownTechniques) {
     for (const auto& one : all<Step>(theDemo().stores().records)) {
-        EXPECT_NE(techniqueNamed(one.record.technique), nullptr) << one.record.technique;
+        EXPECT_NE(TechniquesInForce{}.named(one.record.technique), nullptr) << one.record.technique;
     }
 }
 

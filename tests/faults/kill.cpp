@@ -3,6 +3,7 @@
 // schema: there is a whole workshop afterwards, or the one that was.
 #include <chrono>
 #include <cstdio>
+#include <map>
 #include <thread>
 
 #include <csignal>
@@ -112,7 +113,7 @@ std::vector<core::RecordRef> reported(const std::string& said) {
     return refs;
 }
 
-std::size_t killWork(FaultProgram& program, Scene& scene) {
+std::vector<core::RecordRef> killWork(FaultProgram& program, Scene& scene) {
     const auto seed = scene.chance();
     const auto said = killed([&](int pipe) { workAndReport(scene, seed, pipe); }, some(scene, 400));
     auto workshops = scene.workshops();
@@ -126,7 +127,7 @@ std::size_t killWork(FaultProgram& program, Scene& scene) {
     if (const std::string found = findings(open->stores()); !found.empty()) {
         program.lost("soundness:\n" + found);
     }
-    return refs.size();
+    return refs;
 }
 
 // A backup cut off leaves the one before it, or itself: a whole workshop comes of either.
@@ -232,24 +233,33 @@ int main(int argc, char** argv) {
         const auto open = workshops.create(scene.folder);
         (void)setUpBench(open->stores(), ids, clock);
     }
-    std::size_t acknowledged = 0;
+    std::map<std::string, int> done; // what was killed, and what had been acknowledged by then
     for (int i = 0; i < program.rounds(); ++i) {
         try {
             if (i % 12 == 2) {
                 killBackup(program, scene, temp.path() / "restored");
+                ++done["backups"];
             } else if (i % 12 == 8) {
                 killSalvage(program, scene, temp.path() / "salvaged");
+                ++done["salvagings"];
             } else if (i % 12 == 5) {
                 killRestore(program, scene, temp.path() / "restored");
+                ++done["restorings"];
             } else if (i % 12 == 11) {
                 killMigration(program, scene, temp.path() / "moved");
+                ++done["changes of schema"];
             } else {
-                acknowledged += killWork(program, scene);
+                for (const auto& ref : killWork(program, scene)) {
+                    ++done["acknowledged " + std::string{headcap::core::nameOf(ref.kind)}];
+                }
             }
         } catch (const std::exception& error) {
             program.lost(std::string{"a workshop that opens: "} + error.what());
         }
     }
-    return program.close("killed " + std::to_string(program.rounds()) + " times, " +
-                         std::to_string(acknowledged) + " acknowledged writes");
+    std::string tried = "killed " + std::to_string(program.rounds()) + " times";
+    for (const auto& [what, count] : done) {
+        tried += ", " + std::to_string(count) + " " + what;
+    }
+    return program.close(tried);
 }

@@ -71,7 +71,7 @@ void loseThePower(FaultProgram& program, const Day& day, const std::filesystem::
     std::filesystem::create_directory(folder);
     // Files are on the disk before a record names them; the test of their order is in
     // tests/db/file_store_test.cpp.
-    for (const char* shelf : {"photos", "reports"}) {
+    for (const char* shelf : {"photos", "attachments", "reports"}) {
         std::filesystem::create_directory_symlink(worked / shelf, folder / shelf);
     }
     for (const auto& [name, bytes] : afterPowerLoss(day.before, day.log, end, chance)) {

@@ -39,7 +39,7 @@ JobFile receivedJob(IdSource& ids) {
                   .keptAt = "shelf 3",
                   .earlierRecords = EarlierRecords::noneExist,
                   .value = Money{40000, "EUR"}};
-    JobFile file{.job = job, .item = item, .owner = owner};
+    JobFile file{job, item, owner};
     file.workshop = Workshop{.id = ids.next<Workshop>(),
                              .name = "Bindery at Three Elms",
                              .address = "2 Tanner's Row\nOxmoor"};
@@ -103,7 +103,7 @@ Step& JobBuilder::step(const std::string& technique, const std::string& place, D
               .line = std::nullopt,
               .corrects = std::nullopt,
               .struckBy = std::nullopt};
-    if (const Technique* known = techniqueNamed(technique)) {
+    if (const Technique* known = file.techniques.named(technique)) {
         step.kind = known->kind;
         step.reversibility = known->reversibility;
         step.undoing = known->undoing;

@@ -35,6 +35,32 @@ std::vector<core::Found> MemoryStore::allWith(core::RecordKind kind, std::string
     return found;
 }
 
+std::vector<core::Found> MemoryStore::allBetween(core::RecordKind kind, std::string_view column,
+                                                 std::string_view from, std::string_view to) const {
+    std::vector<core::Found> found = all(kind);
+    const auto textOf = [&](const core::Found& one) {
+        const auto value = columnOf(one.record, column);
+        const auto* text = std::get_if<std::string>(&value);
+        return text == nullptr ? std::string{} : *text;
+    };
+    std::erase_if(found, [&](const core::Found& one) {
+        const std::string text = textOf(one);
+        return text.empty() || text < from || text >= to;
+    });
+    std::ranges::stable_sort(found, {}, textOf);
+    return found;
+}
+
+std::vector<core::Found> MemoryStore::newestWith(core::RecordKind kind, std::string_view column,
+                                                 const core::ColumnValue& value,
+                                                 std::size_t most) const {
+    std::vector<core::Found> found = allWith(kind, column, value);
+    std::ranges::reverse(found);
+    found.erase(found.begin() + static_cast<std::ptrdiff_t>(std::min(most, found.size())),
+                found.end());
+    return found;
+}
+
 std::optional<std::string> MemoryStore::greatest(core::RecordKind kind, std::string_view column,
                                                  std::string_view prefix) const {
     std::optional<std::string> best;
@@ -390,18 +416,20 @@ core::VerifyReport MemoryUpkeep::verify(const core::Progress&) const {
     return {};
 }
 
-core::BackupReport MemoryUpkeep::backup(const std::filesystem::path&, const core::Progress&) {
-    return {};
-}
-
-std::optional<core::Instant> MemoryUpkeep::lastOutsideBackup() const {
-    return std::nullopt;
+core::BackupReport MemoryUpkeep::backup(const std::filesystem::path& folder,
+                                        const core::Progress& progress) {
+    return onBackup ? onBackup(folder, progress) : core::BackupReport{.folder = folder};
 }
 
 void MemoryUpkeep::rebuildSearch() {}
 
-std::filesystem::path MemoryUpkeep::folder() const {
+core::MendReport MemoryUpkeep::mendFiles(const std::filesystem::path&, const core::Progress&) {
     return {};
+}
+
+bool MemoryUpkeep::restore(const std::filesystem::path& backup, const std::filesystem::path& folder,
+                           const core::Progress& progress) {
+    return !onRestore || onRestore(backup, folder, progress);
 }
 
 const core::AnyRecord& MemoryStore::kept(const core::RecordRef& ref) const {

@@ -8,7 +8,7 @@
 #include <set>
 
 #include "core/record/job_file.h"
-#include "core/record/stores.h"
+#include "core/record/safe_keeping.h"
 
 namespace headcap::tests {
 
@@ -22,6 +22,11 @@ public:
     std::vector<core::Found> all(core::RecordKind kind) const override;
     std::vector<core::Found> allWith(core::RecordKind kind, std::string_view column,
                                      const core::ColumnValue& value) const override;
+    std::vector<core::Found> allBetween(core::RecordKind kind, std::string_view column,
+                                        std::string_view from, std::string_view to) const override;
+    std::vector<core::Found> newestWith(core::RecordKind kind, std::string_view column,
+                                        const core::ColumnValue& value,
+                                        std::size_t most) const override;
     std::optional<std::string> greatest(core::RecordKind kind, std::string_view column,
                                         std::string_view prefix) const override;
     tl::expected<core::Revision, core::Refusal> apply(const core::Change& change) override;
@@ -115,13 +120,31 @@ private:
     std::set<core::Digest> m_kept;
 };
 
-class MemoryUpkeep final : public core::Upkeep {
+// Backs up and restores as a test says.
+class MemoryUpkeep final : public core::Upkeep, public core::SafeKeeping {
 public:
+    std::optional<core::Instant> outside;
+    std::optional<std::filesystem::path> outsideAt;
+    std::optional<core::Instant> inside;
+    std::optional<core::Instant> first;
+    std::filesystem::path at;
+    std::function<core::BackupReport(const std::filesystem::path&, const core::Progress&)> onBackup;
+    std::function<bool(const std::filesystem::path&, const std::filesystem::path&,
+                       const core::Progress&)>
+        onRestore;
+
     core::VerifyReport verify(const core::Progress&) const override;
-    core::BackupReport backup(const std::filesystem::path&, const core::Progress&) override;
-    std::optional<core::Instant> lastOutsideBackup() const override;
+    core::BackupReport backup(const std::filesystem::path& folder,
+                              const core::Progress& progress) override;
+    std::optional<core::Instant> lastOutsideBackup() const override { return outside; }
     void rebuildSearch() override;
-    std::filesystem::path folder() const override;
+    std::filesystem::path folder() const override { return at; }
+    std::optional<core::Instant> lastInsideBackup() const override { return inside; }
+    std::optional<std::filesystem::path> outsideFolder() const override { return outsideAt; }
+    std::optional<core::Instant> firstWork() const override { return first; }
+    core::MendReport mendFiles(const std::filesystem::path&, const core::Progress&) override;
+    bool restore(const std::filesystem::path& backup, const std::filesystem::path& folder,
+                 const core::Progress& progress) override;
 };
 
 } // namespace headcap::tests

@@ -21,6 +21,7 @@ RandomJob::RandomJob(std::uint64_t seed) : JobBuilder(seed), m_chance(seed) {
     addLeaves();
     addSurvey();
     addRest();
+    addCollating();
 }
 
 bool RandomJob::maybe(unsigned oneIn) {
@@ -166,6 +167,46 @@ void RandomJob::addLeaves() {
                                             .notExamined = words("not seen"),
                                             .leavesPresent = maybe() ? 100 : 0,
                                             .who = oneOf(file.people)});
+    }
+}
+
+void RandomJob::addCollating() {
+    for (std::size_t i = 0, n = upTo(2); i < n; ++i) {
+        const Walk walk{.id = ids.next<Walk>(),
+                        .job = file.job.id,
+                        .part = std::nullopt,
+                        .who = oneOf(file.people),
+                        .kind = any<WalkKind>(),
+                        .startedAt = clock.now(),
+                        .formula = maybe() ? words("formula") : "8°: A-C⁸",
+                        .note = words("by what light")};
+        for (std::size_t leaf = 0, leaves = upTo(6); leaf < leaves; ++leaf) {
+            file.walkEntries.push_back(WalkEntry{.id = ids.next<WalkEntry>(),
+                                                 .job = file.job.id,
+                                                 .walk = walk.id,
+                                                 .position = static_cast<std::int64_t>(upTo(30)),
+                                                 .scope = any<WalkScope>(),
+                                                 .at = clock.now(),
+                                                 .asExpected = maybe(),
+                                                 .rectoNumber = words("number"),
+                                                 .finding = oneOf(file.collationFindings)});
+        }
+        file.walks.push_back(walk);
+    }
+    for (std::size_t i = 0, n = upTo(3); i < n; ++i) {
+        file.plates.push_back(CalledPlate{.id = ids.next<CalledPlate>(),
+                                          .job = file.job.id,
+                                          .part = std::nullopt,
+                                          .name = words("plate"),
+                                          .belongsAt = words("facing"),
+                                          .source = words("list"),
+                                          .presence = any<PlatePresence>(),
+                                          .foundAt = words("found at"),
+                                          .note = words("note")});
+    }
+    for (CollationFinding& found : file.collationFindings) {
+        found.found = words("as it is");
+        found.expected = words("should be");
     }
 }
 

@@ -24,6 +24,7 @@ private:
     void addLots();
     void addSteps();
     void addLeaves();
+    void addCollating();
     void addSurvey();
     void addProposals();
     void addRest();

@@ -183,7 +183,8 @@ void SampleWorkshop::fillGrafting() {
                                               .number = "31-006",
                                               .material = paste,
                                               .origin = core::LotOrigin::mixed,
-                                              .mixedOn = year{2031} / 2 / 26});
+                                              .mixedOn = year{2031} / 2 / 26,
+                                              .goodUntil = year{2031} / 3 / 12});
     const auto step = store.put(core::Step{.id = ids.next<core::Step>(),
                                            .job = *grafting,
                                            .at = at("2031-03-06T06:45:00Z"),

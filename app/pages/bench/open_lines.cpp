@@ -29,8 +29,7 @@ QString needsOf(const core::ProposalLine& line) {
         said << fromCore(core::toText(line.minutes));
     }
     said << fromCore(line.materials) << fromCore(line.description);
-    said.removeAll({});
-    return said.join(QStringLiteral(" · "));
+    return dotted(said);
 }
 
 // Those not begun, then those begun; none whose clock runs.
@@ -130,7 +129,7 @@ void OpenLines::addClock(const core::BenchClock& clock) {
 
 void OpenLines::addLine(const core::ProposalLine& line) {
     WorkButton* button = addButton();
-    const QString title = fromCore(core::lineTitle(line));
+    const QString title = fromCore(core::lineTitle(line, m_file->techniques));
     const core::LineWork work = core::workedOn(*m_file, line);
     const QString needs = work.steps == 0 ? needsOf(line)
                                           : tr("%1 so far, %2 estimated")
@@ -149,8 +148,8 @@ void OpenLines::addRest(const std::vector<const core::ProposalLine*>& rest) {
     button->setToolTip(tr("Approved lines: one touch starts the clock"));
     auto* menu = new QMenu(button);
     for (const core::ProposalLine* line : rest) {
-        connect(menu->addAction(fromCore(core::lineTitle(*line))), &QAction::triggered, this,
-                [this, line = *line] { Q_EMIT startAsked(line); });
+        connect(menu->addAction(fromCore(core::lineTitle(*line, m_file->techniques))),
+                &QAction::triggered, this, [this, line = *line] { Q_EMIT startAsked(line); });
     }
     button->setMenu(menu);
     place(button);
@@ -179,7 +178,7 @@ void OpenLines::tick() {
         if (found == m_file->clocks.end()) {
             continue;
         }
-        const QString title = fromCore(core::clockTitle(*found));
+        const QString title = fromCore(core::clockTitle(*found, m_file->techniques));
         const QString ran = fromCore(core::toText(core::ranFor(*found, now)));
         const core::Person* who = m_file->person(found->who);
         const QString by = who == nullptr ? QString{} : fromCore(who->initials);
@@ -191,9 +190,8 @@ void OpenLines::tick() {
         }
         const QString since = tr("since %1").arg(clockTime(found->startedAt));
         button->show(title,
-                     core::isForgotten(*found, now)
-                         ? tr("%1: forgotten?").arg(ran)
-                         : QStringList{ran, since, by}.join(QStringLiteral(" · ")),
+                     core::isForgotten(*found, now) ? tr("%1: forgotten?").arg(ran)
+                                                    : dotted({ran, since, by}),
                      WorkButton::Mark::stops);
         button->setAccessibleName(tr("Stop the clock: %1, %2").arg(title, ran));
         button->setToolTip(tr("Stops the clock, and logs the step"));

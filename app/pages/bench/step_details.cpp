@@ -13,7 +13,6 @@
 #include "app/session/words.h"
 #include "core/treatment/approval.h"
 #include "core/treatment/step_checks.h"
-#include "core/treatment/techniques.h"
 #include "core/treatment/work_days.h"
 #include "core/values/decimal.h"
 #include "core/values/spoken_time.h"
@@ -80,7 +79,7 @@ void StepDetails::show(const core::JobFile& file, const core::Step& step,
         m_reasonRow->hide();
     }
     m_step = step.id;
-    m_title->setText(titleOf(step));
+    m_title->setText(titleOf(file, step));
     const bool isStruck = step.struckAt.has_value();
     if (isStruck) {
         m_struck->setText(tr("Struck %1 by %2: %3")
@@ -152,7 +151,7 @@ void StepDetails::addFacts(const core::JobFile& file, const core::Step& step,
             step.minutes > core::Minutes{0} ? text(core::toText(step.minutes)) : tr("not noted"));
     addFact(tr("By"), nameOf(file, step.who));
     addFact(tr("Kind"), words(step.kind));
-    addFact(tr("Technique"), text(core::techniqueName(step.technique)));
+    addFact(tr("Technique"), text(file.techniques.nameOf(step.technique)));
     const core::Item* part = file.part(step.part);
     addFact(tr("Volume"), part == nullptr ? QString{} : text(part->volumeLabel));
     addFact(tr("Where"), text(step.place));
@@ -176,15 +175,15 @@ void StepDetails::addFacts(const core::JobFile& file, const core::Step& step,
     addFact(tr("Pressure"), text(step.pressure));
     for (const core::ProposalLine& line : file.lines) {
         if (step.line == line.id) {
-            addFact(tr("Carries out"), text(core::lineTitle(line)));
+            addFact(tr("Carries out"), text(core::lineTitle(line, file.techniques)));
         }
     }
     if (const core::Step* old = file.step(step.corrects)) {
-        addFact(tr("Corrects"), tr("%1 (%2)").arg(titleOf(*old), timeAndDay(old->at, clock)));
+        addFact(tr("Corrects"), tr("%1 (%2)").arg(titleOf(file, *old), timeAndDay(old->at, clock)));
     }
     if (const core::Step* rightly = core::correctionOf(file, step)) {
         addFact(tr("Rightly"),
-                tr("%1 (%2)").arg(titleOf(*rightly), timeAndDay(rightly->at, clock)));
+                tr("%1 (%2)").arg(titleOf(file, *rightly), timeAndDay(rightly->at, clock)));
     }
 }
 

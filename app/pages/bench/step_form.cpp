@@ -38,7 +38,10 @@ StepForm::StepForm(Session& session, QWidget* parent)
         m_advice->setText(words);
         m_advice->setVisible(!words.isEmpty());
     });
-    connect(m_fields, &StepFields::techniqueChanged, this, &StepForm::showChecks);
+    connect(m_fields, &StepFields::techniqueChanged, this, [this](const std::string& technique) {
+        showChecks(technique);
+        m_uses->follow(technique);
+    });
     auto* timer = new QTimer(this);
     connect(timer, &QTimer::timeout, m_fields, &StepFields::tick);
     timer->start(kTickMs);
@@ -90,8 +93,9 @@ void StepForm::layOut() {
 }
 
 void StepForm::show(const StepDraft& draft, const core::JobFile& file) {
+    m_techniques = file.techniques;
     m_fields->show(draft.logged.step, file);
-    m_uses->show(draft.logged.step, draft.logged.uses);
+    m_uses->show(draft.logged.step, draft.logged.uses, file);
     m_clock = draft.clock;
     m_checks->clear();
     if (!draft.isCorrection()) { // which keeps those of the step it corrects
@@ -115,6 +119,7 @@ void StepForm::show(const StepDraft& draft, const core::JobFile& file) {
 }
 
 void StepForm::refresh(const core::JobFile& file) {
+    m_techniques = file.techniques;
     m_fields->refresh(file);
     if (isWriting()) {
         m_uses->refresh();
@@ -123,7 +128,7 @@ void StepForm::refresh(const core::JobFile& file) {
 
 void StepForm::showChecks(const std::string& technique) {
     std::vector<QString> checks;
-    if (const core::Technique* known = core::techniqueNamed(technique)) {
+    if (const core::Technique* known = m_techniques.named(technique)) {
         for (const std::string& what : known->checks) {
             checks.push_back(fromCore(what));
         }

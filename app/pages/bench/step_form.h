@@ -61,6 +61,7 @@ private:
     [[nodiscard]] std::vector<core::StepCheck> checksOf(const core::Step& step) const;
 
     Session& m_session;
+    core::TechniquesInForce m_techniques; // of the workshop
     Label* m_heading;
     Label* m_advice;
     QScrollArea* m_scroll;

@@ -6,7 +6,6 @@
 
 #include "app/session/words.h"
 #include "core/materials/shelf.h"
-#include "core/treatment/techniques.h"
 #include "core/treatment/work_days.h"
 #include "core/values/spoken_time.h"
 
@@ -15,11 +14,6 @@ namespace {
 
 QString tr(const char* text) {
     return QCoreApplication::translate("log", text);
-}
-
-QString joined(QStringList parts) {
-    parts.removeAll({});
-    return parts.join(QStringLiteral(" · "));
 }
 
 // A removal that does not say what became of what it took out.
@@ -35,7 +29,7 @@ TableCell belowOf(const core::JobFile& file, const core::Step& step, const core:
         parts << tr("corrects %1").arg(timeBeside(old->at, day, clock));
     }
     if (!step.description.empty()) {
-        parts << fromCore(core::techniqueName(step.technique));
+        parts << fromCore(file.techniques.nameOf(step.technique));
     }
     if (step.kind == core::StepKind::uncovering || step.kind == core::StepKind::incident) {
         parts << words(step.kind);
@@ -48,7 +42,7 @@ TableCell belowOf(const core::JobFile& file, const core::Step& step, const core:
                       : tr("%1: %2").arg(fromCore(step.removed), fromCore(step.removedFate)));
     }
     const bool isOpen = owesFate(step) || step.kind == core::StepKind::incident;
-    return {joined(parts), Face::small, isOpen ? Ink::open : Ink::quiet};
+    return {dotted(parts), Face::small, isOpen ? Ink::open : Ink::quiet};
 }
 
 TableCell materialsOf(const core::JobFile& file, const core::Step& step, const core::Clock& clock) {
@@ -63,7 +57,7 @@ TableCell materialsOf(const core::JobFile& file, const core::Step& step, const c
     for (const core::MaterialUse* use : file.usesOf(step)) {
         used << usedWords(file, *use);
     }
-    return {used.isEmpty() ? QStringLiteral("—") : joined(used)};
+    return {used.isEmpty() ? QStringLiteral("—") : dotted(used)};
 }
 
 TableRow rowOf(const core::JobFile& file, const core::WorkDay& day, std::size_t at,
@@ -73,7 +67,7 @@ TableRow rowOf(const core::JobFile& file, const core::WorkDay& day, std::size_t 
     const bool isTimed = !step.struckAt && step.minutes > core::Minutes{0};
     return {
         .id = step.id.uuid(),
-        .title = {titleOf(step), Face::body, Ink::ink},
+        .title = {titleOf(file, step), Face::body, Ink::ink},
         .mark = clockTime(step.at),
         .middle = {{fromCore(step.place), Face::formula, Ink::ink}, materialsOf(file, step, clock)},
         .right = {isTimed ? fromCore(core::toText(step.minutes)) : QStringLiteral("—")},
@@ -84,12 +78,16 @@ TableRow rowOf(const core::JobFile& file, const core::WorkDay& day, std::size_t 
 
 } // namespace
 
-QString titleOf(const core::Step& step) {
+QString titleOf(const core::JobFile& file, const core::Step& step) {
     if (!step.description.empty()) {
         return fromCore(step.description);
     }
-    const QString technique = fromCore(core::techniqueName(step.technique));
+    const QString technique = fromCore(file.techniques.nameOf(step.technique));
     return technique.isEmpty() ? words(step.kind) : technique;
+}
+
+core::Instant endOf(const core::Step& step) {
+    return step.at + step.minutes;
 }
 
 QString usedWords(const core::JobFile& file, const core::MaterialUse& use) {
@@ -105,7 +103,11 @@ QString usedWords(const core::JobFile& file, const core::MaterialUse& use) {
         parts << fromCore(core::toText(*use.amount));
     }
     parts.removeAll({});
-    return parts.join(QLatin1Char(' '));
+    QString said = parts.join(QLatin1Char(' '));
+    if (use.grainAtSpine != core::GrainAtSpine::notSaid) {
+        said += tr(", grain %1").arg(words(use.grainAtSpine));
+    }
+    return said;
 }
 
 QString dayHeading(core::Day day, core::Day today) {

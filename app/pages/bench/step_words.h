@@ -12,8 +12,10 @@
 namespace headcap::app {
 
 // What was done: the description, or else the technique.
-[[nodiscard]] QString titleOf(const core::Step& step);
+[[nodiscard]] QString titleOf(const core::JobFile& file, const core::Step& step);
 // "31-006 wheat starch paste 3.1 g".
+// When the work of it was done.
+[[nodiscard]] core::Instant endOf(const core::Step& step);
 [[nodiscard]] QString usedWords(const core::JobFile& file, const core::MaterialUse& use);
 // "Wednesday 5 March", with its year where that is not this one.
 [[nodiscard]] QString dayHeading(core::Day day, core::Day today);

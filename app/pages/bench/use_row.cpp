@@ -10,16 +10,17 @@
 #include "app/look/grid.h"
 #include "app/look/label.h"
 #include "app/look/style.h"
+#include "app/papers/data_sheets.h"
 #include "core/materials/shelf_life.h"
 #include "core/treatment/step_line.h"
 
 namespace headcap::app {
 
 UseRow::UseRow(Session& session, const core::Shelf& shelf, const core::MaterialUse& use,
-               QWidget* parent)
-    : QWidget(parent), m_session(session), m_shelf(shelf),
+               Purpose purpose, QWidget* parent)
+    : QWidget(parent), m_session(session), m_shelf(shelf), m_purpose(std::move(purpose)),
       m_form(new RecordForm<core::MaterialUse>(session, tr("Material"))),
-      m_more(new QPushButton(tr("More …"))) {
+      m_sheet(new papers::DataSheetButton(session)), m_more(new QPushButton(tr("More …"))) {
     build();
     m_form->showDraft(use);
     for (FieldRow* row : m_form->rows()) {
@@ -41,13 +42,17 @@ void UseRow::build() {
     FieldRow& stays =
         m_form->check(tr("Stays"), tr("something of it stays in the book"), &R::stays);
     FieldRow& removal = m_form->text(tr("Comes off by"), &R::removal);
+    m_grain = &m_form->choice(tr("Its grain"), &R::grainAtSpine);
     m_reason = &m_form->text(tr("Used because"), &R::overrideReason)
                     .placeholder(tr("why a lot past its date, or unfit, was used"));
     m_filled = {&role, &stays, &removal};
-    m_further = {&role, &place, &stays, &removal, m_reason};
+    m_further = {&role, &place, &stays, &removal};
+    for (FieldRow* row : {&stays, m_grain}) {
+        connect(row, &FieldRow::edited, this, &UseRow::follow);
+    }
 
     auto* drop = new QPushButton(tr("Not used"));
-    for (QPushButton* button : {m_more, drop}) {
+    for (QPushButton* button : {static_cast<QPushButton*>(m_sheet), m_more, drop}) {
         button->setProperty(kQuietButton, true);
         button->setMinimumHeight(kBenchControl);
     }
@@ -58,6 +63,7 @@ void UseRow::build() {
 
     auto* ways = new QHBoxLayout;
     ways->addStretch();
+    ways->addWidget(m_sheet);
     ways->addWidget(m_more);
     ways->addWidget(drop);
     auto* down = new QVBoxLayout(this);
@@ -107,7 +113,42 @@ const core::Lot* UseRow::lotOf(const QString& text) const {
 std::vector<core::FitnessPoint> UseRow::fitness(const core::Lot& lot) const {
     const core::Material* kind = m_shelf.material(lot.material);
     return kind == nullptr ? std::vector<core::FitnessPoint>{}
-                           : core::fitnessOf(lot, *kind, {.on = m_session.clock().today()});
+                           : core::fitnessOf(lot, *kind, purpose());
+}
+
+core::FitnessPurpose UseRow::purpose() const {
+    if (!m_form->record()) {
+        return {.on = m_session.clock().today()};
+    }
+    core::MaterialUse use = *m_form->record();
+    use.stays = m_filled[1]->text() == QLatin1String("1");
+    use.grainAtSpine = static_cast<core::GrainAtSpine>(m_grain->text().toInt());
+    return m_purpose(use);
+}
+
+// Of a sheet that follows the spine, or where it was said.
+bool UseRow::asksGrain(const core::Lot* lot) const {
+    const core::Material* kind = lot == nullptr ? nullptr : m_shelf.material(lot->material);
+    const bool isSaid = m_grain->text().toInt() != 0;
+    return kind != nullptr && core::isSheet(kind->kind) &&
+           (isSaid || (lot->grain != core::Grain::none && purpose().followsSpine));
+}
+
+void UseRow::follow() {
+    const core::Lot* lot = lotOf(m_lot->text());
+    m_grain->setVisible(asksGrain(lot));
+    m_sheet->setKind(lot == nullptr ? std::nullopt : std::optional{lot->material});
+    m_reason->setVisible(asksReason(lot) || !m_reason->text().isEmpty());
+}
+
+FieldRow* UseRow::owedReason() {
+    const core::Lot* lot = lotOf(m_lot->text());
+    if (!asksReason(lot) || !m_reason->text().trimmed().isEmpty()) {
+        return nullptr;
+    }
+    follow();
+    m_reason->setError(tr("Why is it used all the same?"));
+    return m_reason;
 }
 
 bool UseRow::asksReason(const core::Lot* lot) const {
@@ -126,13 +167,13 @@ QString UseRow::standingOf(const QString& text) const {
     for (const core::FitnessPoint& point : fitness(*lot)) {
         said << fromCore(point.sentence);
     }
-    return said.join(QStringLiteral(" · "));
+    return dotted(said);
 }
 
 // What a lot is for and how it comes off, where nothing else has been written there by hand.
 void UseRow::fillFromLot() {
     const core::Lot* lot = lotOf(m_lot->text());
-    m_reason->setVisible(m_more->isChecked() || asksReason(lot));
+    follow();
     const core::Material* kind = lot == nullptr ? nullptr : m_shelf.material(lot->material);
     if (kind == nullptr || !m_form->record()) {
         return;
@@ -148,14 +189,14 @@ void UseRow::fillFromLot() {
             m_fillings[i] = m_filled[i]->text();
         }
     }
+    follow();
 }
 
 void UseRow::showMore(bool isShown) {
-    const core::Lot* lot = lotOf(m_lot->text());
     for (FieldRow* row : m_further) {
         row->setVisible(isShown);
     }
-    m_reason->setVisible(isShown || asksReason(lot));
+    follow();
     m_more->setText(isShown ? tr("Less") : tr("More …"));
 }
 

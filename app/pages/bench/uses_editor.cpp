@@ -7,6 +7,7 @@
 #include "app/look/label.h"
 #include "app/look/style.h"
 #include "app/pages/bench/use_row.h"
+#include "core/materials/ledger_in_brief.h"
 
 namespace headcap::app {
 
@@ -25,13 +26,31 @@ UsesEditor::UsesEditor(Session& session, QWidget* parent)
     all->addWidget(m_add, 0, Qt::AlignLeft);
 }
 
-void UsesEditor::show(const core::Step& step, const std::vector<core::MaterialUse>& uses) {
+void UsesEditor::show(const core::Step& step, const std::vector<core::MaterialUse>& uses,
+                      const core::JobFile& file) {
     clear();
     m_step = step;
+    m_file = file;
     refresh();
     for (const core::MaterialUse& use : uses) {
         add(use);
     }
+}
+
+void UsesEditor::follow(const std::string& technique) {
+    if (m_step) {
+        m_step->technique = technique;
+    }
+    for (UseRow* row : m_rows) {
+        row->follow();
+    }
+}
+
+core::FitnessPurpose UsesEditor::purposeOf(const core::MaterialUse& use) const {
+    const core::Day today = m_session.clock().today();
+    return m_step && m_file ? core::purposeOf(use, m_step->technique, &*m_file,
+                                              m_session.clock().dayOf(m_step->at))
+                            : core::FitnessPurpose{.on = today};
 }
 
 void UsesEditor::clear() {
@@ -44,11 +63,13 @@ void UsesEditor::clear() {
 }
 
 void UsesEditor::refresh() {
-    m_session.guarded([this] { m_shelf = core::loadShelf(m_session.records()); });
+    m_session.guarded([this] { m_shelf = *core::shelfInBrief(m_session.records()); });
 }
 
 void UsesEditor::add(const core::MaterialUse& use) {
-    auto* row = new UseRow(m_session, m_shelf, use, this);
+    auto* row = new UseRow(
+        m_session, m_shelf, use, [this](const core::MaterialUse& one) { return purposeOf(one); },
+        this);
     m_rows.push_back(row);
     m_down->addWidget(row);
     connect(row, &UseRow::removeAsked, this, [this, row] {
@@ -82,6 +103,9 @@ FieldRow* UsesEditor::troubled() const {
     for (UseRow* row : m_rows) {
         if (FieldRow* wrong = row->form().troubled()) {
             return wrong;
+        }
+        if (FieldRow* owed = row->isEmpty() ? nullptr : row->owedReason()) {
+            return owed;
         }
     }
     return nullptr;

@@ -4,6 +4,7 @@
 #include <QWidget>
 
 #include "app/session/session.h"
+#include "core/materials/fitness.h"
 #include "core/materials/shelf.h"
 #include "core/treatment/step.h"
 
@@ -21,8 +22,11 @@ public:
     explicit UsesEditor(Session& session, QWidget* parent = nullptr);
 
     // Blank rows are made for this step.
-    void show(const core::Step& step, const std::vector<core::MaterialUse>& uses);
+    void show(const core::Step& step, const std::vector<core::MaterialUse>& uses,
+              const core::JobFile& file);
     using QWidget::show;
+    // Another technique is being written: what it asks of the materials.
+    void follow(const std::string& technique);
     // Lots and balances as they are now.
     void refresh();
     // With what can be read; rows that name nothing are left out.
@@ -35,10 +39,12 @@ public:
 
 private:
     void add(const core::MaterialUse& use);
+    [[nodiscard]] core::FitnessPurpose purposeOf(const core::MaterialUse& use) const;
 
     Session& m_session;
     core::Shelf m_shelf;
     std::optional<core::Step> m_step;
+    std::optional<core::JobFile> m_file;
     std::vector<UseRow*> m_rows;
     QVBoxLayout* m_down;
     QPushButton* m_add;

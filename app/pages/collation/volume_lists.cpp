@@ -5,6 +5,7 @@
 #include <QCoreApplication>
 
 #include "app/form/record_choices.h"
+#include "app/pages/place_in_book.h"
 #include "app/session/words.h"
 #include "core/collation/called_plates.h"
 #include "core/collation/leaf_sheet.h"
@@ -57,20 +58,19 @@ QString plateUnderstood(const core::LaidBook& book, const QString& text) {
     if (!place->where) {
         return fromCore(toText(*place));
     }
-    const auto read = readPlace(book, toText(*place->where));
-    return read ? fromCore(read->text) : QString{};
+    return placeWords(readPlace(book, toText(*place->where)));
 }
 
 } // namespace
 
 std::function<QString(const QString&)> placeUnderstood(const BookOfVolume& book) {
     return [book](const QString& text) {
-        const auto read = core::readPlace(book(), toCore(text.trimmed()));
-        return read ? fromCore(read->text) : QString{};
+        return placeWords(core::readPlace(book(), toCore(text.trimmed())));
     };
 }
 
-RowWords describeTask(const core::LeafTask& task, const core::LaidBook& book) {
+RowWords describeTask(const core::LeafTask& task, const core::LaidBook& book,
+                      const std::vector<Choice>& techniques) {
     const core::TaskCount count = sheetOf(book, {task}).counts.front();
     QString done = tr("not in this book");
     if (count.isPlaced) {
@@ -78,7 +78,7 @@ RowWords describeTask(const core::LeafTask& task, const core::LaidBook& book) {
                                           : tr("%1 of %2 done").arg(count.done).arg(count.leaves);
     }
     return {.mark = QString::number(task.position),
-            .title = app::wordsOf(techniqueTerms()(), task.technique),
+            .title = app::wordsOf(techniques, task.technique),
             .detail = dotted({fromCore(task.leaves), fromCore(task.note)}),
             .right = done,
             .rightInk = !count.isPlaced             ? Ink::must
@@ -118,7 +118,7 @@ TaskList* makeTaskList(Session& session, PageEdits& edits, const BookOfVolume& b
             "are done.")},
         tr("Work"));
     auto& form = list->form();
-    form.term(tr("Work"), &R::technique, techniqueTerms());
+    form.term(tr("Work"), &R::technique, techniqueTerms(session));
     form.text(tr("Leaves"), &R::leaves)
         .placeholder(tr("B2, C1–C4, gathering K"))
         .understood(placeUnderstood(book));
@@ -126,7 +126,9 @@ TaskList* makeTaskList(Session& session, PageEdits& edits, const BookOfVolume& b
         .placeholder(tr("those of them that are done"))
         .understood(placeUnderstood(book));
     form.lines(tr("Note"), &R::note);
-    list->describe = [book](const R& task) { return describeTask(task, book()); };
+    list->describe = [book, &session](const R& task) {
+        return describeTask(task, book(), techniqueTerms(session)());
+    };
     return list;
 }
 

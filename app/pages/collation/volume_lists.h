@@ -28,6 +28,7 @@ using TaskList = RecordList<core::LeafTask>;
 [[nodiscard]] std::function<QString(const QString&)> placeUnderstood(const BookOfVolume& book);
 
 // "12 of 16 leaves done".
-[[nodiscard]] RowWords describeTask(const core::LeafTask& task, const core::LaidBook& book);
+[[nodiscard]] RowWords describeTask(const core::LeafTask& task, const core::LaidBook& book,
+                                    const std::vector<Choice>& techniques);
 
 } // namespace headcap::app

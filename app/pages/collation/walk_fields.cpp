@@ -1,5 +1,6 @@
 #include "app/pages/collation/walk_fields.h"
 
+#include <QApplication>
 #include <QGridLayout>
 #include <QKeyEvent>
 #include <QLineEdit>
@@ -97,7 +98,16 @@ bool WalkFields::eventFilter(QObject* watched, QEvent* event) {
             return true;
         }
     }
+    if (isLeftBy(*event)) {
+        Q_EMIT left();
+    }
     return QWidget::eventFilter(watched, event);
+}
+
+// From one of them to another the reading goes on.
+bool WalkFields::isLeftBy(const QEvent& event) const {
+    const QWidget* next = QApplication::focusWidget();
+    return event.type() == QEvent::FocusOut && (next == nullptr || !isAncestorOf(next));
 }
 
 } // namespace headcap::app

@@ -1,6 +1,6 @@
 // What should be on the leaf, and under it what is there where it differs: mark, numbers,
-// catchword. Only what differs need be typed. Enter takes it; Esc goes back and keeps what was
-// typed.
+// catchword. Only what differs need be typed. Enter takes it; Esc goes back, and what
+// was typed is kept with the leaf, as it is wherever the fields are left.
 #pragma once
 
 #include <QWidget>
@@ -30,11 +30,13 @@ public:
 Q_SIGNALS:
     void taken();
     void steppedBack();
+    void left();
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
+    [[nodiscard]] bool isLeftBy(const QEvent& event) const;
     struct Column {
         Label* expected;
         QLineEdit* field;

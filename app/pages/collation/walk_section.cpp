@@ -11,6 +11,7 @@
 #include "app/pages/collation/walk_words.h"
 #include "app/session/words.h"
 #include "core/collation/folds.h"
+#include "core/collation/walk_differences.h"
 
 namespace headcap::app {
 
@@ -104,6 +105,9 @@ QString WalkSection::walksSaid() const {
         const auto entries = core::entriesOf(walk, m_walker.copy().entries);
         lines << walkWords(walk, stateOf(walked.book, entries), walked.book, m_walker.copy().people,
                            m_session.clock().dayOf(walk.startedAt), m_session.clock().today());
+    }
+    for (const std::string& difference : walkDifferences(m_walker.copy())) {
+        lines << fromCore(difference);
     }
     if (!lines.isEmpty()) {
         return lines.join(QLatin1Char('\n'));

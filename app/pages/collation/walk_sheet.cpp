@@ -36,6 +36,7 @@ WalkSheet::WalkSheet(Walker& walker, QWidget* parent)
     });
     connect(m_fields, &WalkFields::taken, this, &WalkSheet::takeReading);
     connect(m_fields, &WalkFields::steppedBack, this, [this] { setFocus(Qt::OtherFocusReason); });
+    connect(m_fields, &WalkFields::left, this, &WalkSheet::keepTyped);
     connect(m_note, &QLineEdit::returnPressed, this, [this] { takeNote(true); });
     connect(m_finish, &QPushButton::clicked, &m_walker, &Walker::finish);
 }
@@ -169,8 +170,14 @@ void WalkSheet::act(WalkAction action) {
 }
 
 void WalkSheet::takeReading() {
-    setFocus(Qt::OtherFocusReason);
     m_walker.read(m_fields->reading());
+    setFocus(Qt::OtherFocusReason);
+}
+
+void WalkSheet::keepTyped() {
+    if (m_walker.isWalking() && m_walker.here() == m_shown) {
+        m_walker.keepReading(m_fields->reading());
+    }
 }
 
 void WalkSheet::startNote(const core::Id<core::CollationFinding>& finding,

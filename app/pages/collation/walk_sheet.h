@@ -38,6 +38,7 @@ private:
     void layOut();
     void act(WalkAction action);
     void takeReading();
+    void keepTyped();
     void takeNote(bool goOn);
     void startNote(const core::Id<core::CollationFinding>& finding, core::CollationKind kind);
     void showLeaf(std::size_t leaf);

@@ -4,35 +4,12 @@
 
 #include "app/pages/collation/copy_words.h"
 #include "app/session/words.h"
+#include "core/collation/bound_order.h"
+#include "core/collation/copy_records.h"
 #include "core/collation/finding_places.h"
 #include "core/collation/folds.h"
 
 namespace headcap::app {
-namespace {
-
-template <class Record>
-std::vector<Record> ofPart(const std::vector<Record>& records,
-                           const std::optional<core::Id<core::Item>>& part) {
-    std::vector<Record> found;
-    std::copy_if(records.begin(), records.end(), std::back_inserter(found),
-                 [&](const Record& r) { return r.part == part; });
-    return found;
-}
-
-} // namespace
-
-core::CopyRecords copyOf(const core::JobFile& file, const std::optional<core::Id<core::Item>>& part,
-                         const core::Collation& collation) {
-    return {.formula = collation.formula,
-            .extent = collation.extent,
-            .findings = ofPart(file.collationFindings, part),
-            .facsimiles = ofPart(file.facsimiles, part),
-            .plates = ofPart(file.plates, part),
-            .walks = ofPart(file.walks, part),
-            .entries = file.walkEntries,
-            .people = file.people};
-}
-
 Walker::Walker(Session& session, QObject* parent) : QObject(parent), m_session(session) {}
 
 void Walker::show(const core::JobFile& file, const std::optional<core::Id<core::Item>>& part,
@@ -44,7 +21,7 @@ void Walker::show(const core::JobFile& file, const std::optional<core::Id<core::
     m_part = part;
     m_collation = collation;
     m_file = file;
-    m_copy = copyOf(file, part, collation);
+    m_copy = core::copyOf(file, part, collation);
     const auto walk = std::ranges::find_if(
         m_copy.walks, [&](const core::Walk& one) { return m_walk && one.id == *m_walk; });
     if (walk == m_copy.walks.end()) {
@@ -123,8 +100,9 @@ core::LeafReading Walker::reading() const {
 }
 
 std::vector<core::BreakExplanation> Walker::explanations() const {
-    return m_here ? explainBreak(evidenceAt(m_walked, m_entries, *m_here, reading()))
-                  : std::vector<core::BreakExplanation>{};
+    return m_here
+               ? explainBreak(evidenceAt(m_walked, m_entries, m_copy.findings, *m_here, reading()))
+               : std::vector<core::BreakExplanation>{};
 }
 
 std::vector<core::CollationFinding> Walker::findingsHere() const {
@@ -148,6 +126,11 @@ QStringList Walker::hints() const {
         if (m_here && (hint.leaf == *m_here || hint.other == *m_here)) {
             said << fromCore(sentenceOf(m_walked.book, hint));
         }
+    }
+    const auto misbound = leavesFound(m_walked.book, m_copy.findings, Kind::misbound);
+    if (m_here && std::ranges::binary_search(misbound, *m_here)) {
+        said << fromCore(sentenceOf(m_walked.book, movesFor(m_walked.book, m_copy.findings)));
+        said.removeAll({});
     }
     return said;
 }
@@ -198,12 +181,22 @@ bool Walker::read(const core::LeafReading& reading) {
         return false;
     }
     const bool differs = differenceOf(reading, expectation()).any();
-    const core::Walk& walk = *std::ranges::find(m_copy.walks, *m_walk, &core::Walk::id);
-    const auto entry = leafRead(walk, m_walked.book, *m_here, reading, !differs, pen());
-    if (keep(entry, tr("%1 read").arg(fromCore(entry.place))) && !differs) {
+    if (keepRead(reading, differs) && !differs) {
         goOn();
     }
     return differs;
+}
+
+void Walker::keepReading(const core::LeafReading& read) {
+    if (m_here && read != reading()) {
+        keepRead(read, differenceOf(read, expectation()).any());
+    }
+}
+
+bool Walker::keepRead(const core::LeafReading& reading, bool differs) {
+    const core::Walk& walk = *std::ranges::find(m_copy.walks, *m_walk, &core::Walk::id);
+    const auto entry = leafRead(walk, m_walked.book, *m_here, reading, !differs, pen());
+    return keep(entry, tr("%1 read").arg(fromCore(entry.place)));
 }
 
 std::optional<core::Id<core::CollationFinding>> Walker::find(core::CollationKind kind) {

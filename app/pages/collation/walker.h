@@ -42,7 +42,7 @@ public:
     [[nodiscard]] core::LeafReading reading() const;
     [[nodiscard]] std::vector<core::BreakExplanation> explanations() const;
     [[nodiscard]] std::vector<core::CollationFinding> findingsHere() const;
-    // What to look at because of a leaf lost or loose, here.
+    // What to look at because of a leaf lost or loose, here; what puts a misbound one right.
     [[nodiscard]] QStringList hints() const;
 
     void asExpected();
@@ -50,6 +50,8 @@ public:
     void back();
     // True: it differs from what should be there, and the walk stays at the leaf.
     bool read(const core::LeafReading& reading);
+    // Keeps what was read and stays, whether it differs or not.
+    void keepReading(const core::LeafReading& reading);
     [[nodiscard]] std::optional<core::Id<core::CollationFinding>> find(core::CollationKind kind);
     void note(const core::Id<core::CollationFinding>& finding, const std::string& note);
     // The walk is over, and the collation says what came of it.
@@ -62,6 +64,7 @@ private:
     [[nodiscard]] core::WalkPen pen();
     void goTo(std::optional<std::size_t> leaf);
     void goOn();
+    bool keepRead(const core::LeafReading& reading, bool differs);
     bool keep(core::WalkEntry entry, const QString& sentence);
     [[nodiscard]] core::Collation concluded() const;
 
@@ -76,10 +79,5 @@ private:
     std::vector<core::WalkEntry> m_entries; // of the walk
     std::optional<std::size_t> m_here;
 };
-
-// The records of one volume.
-[[nodiscard]] core::CopyRecords copyOf(const core::JobFile& file,
-                                       const std::optional<core::Id<core::Item>>& part,
-                                       const core::Collation& collation);
 
 } // namespace headcap::app

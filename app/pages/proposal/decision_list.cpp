@@ -109,11 +109,10 @@ RowWords DecisionList::wordsOf(const core::Decision& decision) const {
     QStringList by{fromCore(decision.byName), fromCore(decision.authority), words(decision.means),
                    decision.limit ? tr("not above %1").arg(printed(*decision.limit)) : QString{},
                    fromCore(decision.limits)};
-    by.removeAll({});
     return {.mark = shortDay(decision.onDay, m_work.clock().today()),
             .title = option.isEmpty() ? words(decision.kind)
                                       : tr("%1: %2").arg(words(decision.kind), option),
-            .detail = by.join(QStringLiteral(" · ")),
+            .detail = dotted(by),
             .right = decision.byName.empty() ? tr("by whom?") : QString{},
             .rightInk = isApproval ? Ink::open : Ink::quiet};
 }

@@ -188,11 +188,11 @@ void EstimateView::show(const core::JobFile& file, const core::Id<core::Proposal
     for (const core::ProposalLine* line : lines) {
         asked.push_back(core::askedOf(*line, file.item));
     }
-    m_estimate = core::estimateOf(asked, past);
+    m_estimate = core::estimateOf(asked, past, file.techniques.offered());
     std::vector<EstimateRows::Row> rows;
     for (std::size_t i = 0; i < lines.size(); ++i) {
         const core::LineWork work = core::workedOn(file, *lines[i]);
-        rows.push_back({.title = fromCore(core::lineTitle(*lines[i])),
+        rows.push_back({.title = fromCore(core::lineTitle(*lines[i], file.techniques)),
                         .estimate = m_estimate.lines[i],
                         .said = lines[i]->minutes,
                         .actual = work.minutes,

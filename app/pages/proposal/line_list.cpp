@@ -1,35 +1,21 @@
 #include "app/pages/proposal/line_list.h"
 
+#include "app/form/record_choices.h"
+#include "app/pages/place_in_book.h"
 #include "core/treatment/approval.h"
-#include "core/treatment/techniques.h"
 #include "core/treatment/totals.h"
 
 namespace headcap::app {
 namespace {
 
-Choices techniqueChoices() {
-    return [] {
-        std::vector<Choice> choices;
-        for (const core::Technique& technique : core::techniques()) {
-            choices.push_back({technique.key, fromCore(technique.name)});
-        }
-        return choices;
-    };
-}
-
-QString joined(QStringList parts) {
-    parts.removeAll({});
-    return parts.join(QStringLiteral(" · "));
-}
-
-RowWords lineWords(const core::ProposalLine& line) {
-    const QString title = fromCore(core::lineTitle(line));
+RowWords lineWords(const core::ProposalLine& line, const core::TechniquesInForce& techniques) {
+    const QString title = fromCore(core::lineTitle(line, techniques));
     const bool isDescribed = !line.technique.empty() || title.isEmpty();
     return {.mark = QString::number(line.position),
             .title = title,
-            .detail = joined(
+            .detail = dotted(
                 {isDescribed ? fromCore(line.description) : QString{}, fromCore(line.materials)}),
-            .right = joined({line.minutes > core::Minutes{0} ? printed(line.minutes) : QString{},
+            .right = dotted({line.minutes > core::Minutes{0} ? printed(line.minutes) : QString{},
                              line.price ? printed(*line.price) : QString{}})};
 }
 
@@ -42,8 +28,11 @@ LineList::LineList(Session& session, PageEdits& edits, QWidget* parent)
            tr("What would be done, line by line. An option without lines is to do nothing.")},
           tr("Line"), parent) {
     using R = core::ProposalLine;
-    FieldRow& technique = form().term(tr("Technique"), &R::technique, techniqueChoices());
-    form().usedText(tr("Where"), &R::place).placeholder(tr("K7, C1–C4, spine"));
+    FieldRow& technique = form().term(tr("Technique"), &R::technique, techniqueTerms(session));
+    form()
+        .usedText(tr("Where"), &R::place)
+        .placeholder(tr("K7, C1–C4, spine"))
+        .understood(placeInBook(m_file));
     form().value(tr("How many"), &R::count);
     form().lines(tr("What"), &R::description);
     m_materials = &form().usedText(tr("Materials"), &R::materials);
@@ -53,7 +42,9 @@ LineList::LineList(Session& session, PageEdits& edits, QWidget* parent)
     form().value(tr("Place in it"), &R::position);
     connect(&technique, &FieldRow::edited, this,
             [this, row = &technique] { fillFromTechnique(row->text()); });
-    describe = lineWords;
+    describe = [this](const R& line) {
+        return lineWords(line, m_file ? m_file->techniques : core::TechniquesInForce{});
+    };
     make = [this, &session]() -> std::optional<R> {
         if (!m_option || !m_file) {
             return std::nullopt;
@@ -81,7 +72,10 @@ void LineList::showOption(const core::JobFile& file,
 }
 
 void LineList::fillFromTechnique(const QString& typed) {
-    for (const core::Technique& technique : core::techniques()) {
+    if (!m_file) {
+        return;
+    }
+    for (const core::Technique& technique : m_file->techniques.offered()) {
         if (fromCore(technique.name).compare(typed.trimmed(), Qt::CaseInsensitive) != 0) {
             continue;
         }

@@ -47,7 +47,7 @@ QString detailOf(const core::JobFile& file, const core::ProposalLine& line, bool
                      ? OptionsTable::tr("not begun")
                      : OptionsTable::tr("done: %1").arg(fromCore(core::toText(work.minutes))));
     }
-    return said.join(QStringLiteral(" · "));
+    return dotted(said);
 }
 
 QWidget* linesOf(const core::JobFile& file, const core::ProposalOption& option, bool isApproved) {
@@ -56,7 +56,8 @@ QWidget* linesOf(const core::JobFile& file, const core::ProposalOption& option, 
     down->setContentsMargins(0, 0, 0, 0);
     down->setSpacing(2);
     for (const core::ProposalLine* line : core::linesOf(file, option.id)) {
-        down->addWidget(wrapped(Face::body, Ink::ink, fromCore(core::lineTitle(*line))));
+        down->addWidget(
+            wrapped(Face::body, Ink::ink, fromCore(core::lineTitle(*line, file.techniques))));
         down->addWidget(wrapped(Face::small, Ink::quiet, detailOf(file, *line, isApproved)));
         down->addSpacing(kGrid);
     }
@@ -102,7 +103,7 @@ QWidget* totalsOf(const core::JobFile& file, const core::Proposal& proposal,
 QString irreversibleOf(const core::JobFile& file, const core::ProposalOption& option) {
     QStringList said;
     for (const core::ProposalLine* line : core::irreversibleLines(file, option.id)) {
-        said << fromCore(core::lineTitle(*line));
+        said << fromCore(core::lineTitle(*line, file.techniques));
     }
     return said.isEmpty()
                ? QString{}

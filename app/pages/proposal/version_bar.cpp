@@ -20,7 +20,7 @@ QString wordsOf(const core::JobFile& file, const core::Proposal& proposal, core:
     if (const core::Decision* decision = core::latestDecision(file, proposal.id)) {
         said << words(decision->kind);
     }
-    return said.join(QStringLiteral(" · "));
+    return dotted(said);
 }
 
 } // namespace

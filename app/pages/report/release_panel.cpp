@@ -5,7 +5,6 @@
 #include <QHBoxLayout>
 #include <QLineEdit>
 #include <QPushButton>
-#include <QRegularExpression>
 #include <QVBoxLayout>
 
 #include "app/form/record_choices.h"
@@ -126,10 +125,8 @@ void ReleasePanel::addRow(const core::ReleaseRow& row) {
     if (row.answer != nullptr && row.answer->answer != core::ReleaseAnswer::open) {
         const core::Person* who = m_file->person(row.answer->who);
         below =
-            QStringList{said(row.answer->why), who == nullptr ? QString{} : said(who->name),
-                        row.answer->at ? timeAndDay(*row.answer->at, m_session.clock()) : QString{}}
-                .filter(QRegularExpression{QStringLiteral(".")})
-                .join(QStringLiteral(" · "));
+            dotted({said(row.answer->why), who == nullptr ? QString{} : said(who->name),
+                    row.answer->at ? timeAndDay(*row.answer->at, m_session.clock()) : QString{}});
     }
     if (!below.isEmpty()) {
         auto* small = new Label(Face::small, isSettled ? Ink::quiet : Ink::open, below);
@@ -140,12 +137,16 @@ void ReleasePanel::addRow(const core::ReleaseRow& row) {
     if (!isSettled) {
         const std::string key = row.key;
         auto* why = new QLineEdit;
+        // Of the leaves the number is asked, which the audit holds against those that came in.
+        const bool isCount = key == "leaf_tally";
         why->setFixedWidth(kReasonWidth);
-        why->setPlaceholderText(tr("or explained by …"));
-        why->setToolTip(tr("Why it may leave all the same; Enter takes it"));
+        why->setPlaceholderText(isCount ? tr("how many go out") : tr("or explained by …"));
+        why->setToolTip(isCount ? tr("The number of leaves it goes back with; Enter takes it")
+                                : tr("Why it may leave all the same; Enter takes it"));
         why->setAccessibleName(tr("Explain: %1").arg(said(row.asks)));
-        connect(why, &QLineEdit::returnPressed, this, [this, key, why] {
-            answer(key, core::ReleaseAnswer::explained, why->text().trimmed());
+        connect(why, &QLineEdit::returnPressed, this, [this, key, why, isCount] {
+            answer(key, isCount ? core::ReleaseAnswer::done : core::ReleaseAnswer::explained,
+                   why->text().trimmed());
         });
         auto* button = new QPushButton(row.isByRecord          ? tr("To it")
                                        : key == core::kSignOff ? tr("Sign off")
@@ -185,8 +186,7 @@ void ReleasePanel::addReturned() {
         if (back.nextLookOn) {
             words << tr("next look %1").arg(fullDay(*back.nextLookOn));
         }
-        words.removeAll({});
-        auto* label = new Label(Face::body, Ink::settled, words.join(QStringLiteral(" · ")));
+        auto* label = new Label(Face::body, Ink::settled, dotted(words));
         label->setRunning();
         m_list->addSpacing(kGap);
         m_list->addWidget(label);
@@ -210,8 +210,11 @@ void ReleasePanel::focusFirst() {
 }
 
 void ReleasePanel::answer(const std::string& key, core::ReleaseAnswer given, const QString& why) {
-    auto change = core::answerRow(*m_file, m_session.clock(),
-                                  {key, given, toCore(why), m_session.person()}, m_session.ids());
+    keep(core::answerRow(*m_file, m_session.clock(), {key, given, toCore(why), m_session.person()},
+                         m_session.ids()));
+}
+
+void ReleasePanel::keep(tl::expected<core::Change, core::ReleaseProblem> change) {
     if (!change) {
         m_session.say({Notice::Kind::refused, sentence(change.error())});
         return;
@@ -229,15 +232,7 @@ void ReleasePanel::returnIt() {
         wrong->control()->setFocus(Qt::OtherFocusReason);
         return;
     }
-    auto change = core::giveBack(*m_file, back, m_session.clock(), m_session.ids());
-    if (!change) {
-        m_session.say({Notice::Kind::refused, sentence(change.error())});
-        return;
-    }
-    const QString words = fromCore(change->sentence);
-    if (m_session.apply(std::move(*change))) {
-        m_session.say({Notice::Kind::done, words, true});
-    }
+    keep(core::giveBack(*m_file, back, m_session.clock(), m_session.ids()));
 }
 
 QString sentence(core::ReleaseProblem problem) {

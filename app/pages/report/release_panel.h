@@ -38,6 +38,7 @@ private:
     void addRow(const core::ReleaseRow& row);
     void addReturned();
     void answer(const std::string& key, core::ReleaseAnswer given, const QString& why);
+    void keep(tl::expected<core::Change, core::ReleaseProblem> change);
     void returnIt();
 
     Session& m_session;

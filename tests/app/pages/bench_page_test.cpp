@@ -73,7 +73,6 @@ TEST_F(BenchPageTest, aWholeStepIsLoggedByKeysAlone) {
     UseRow* use = page().form().uses().rows().front();
     type(use->form(), QStringLiteral("Lot"), QStringLiteral("31-006"));
     type(use->form(), QStringLiteral("Amount"), QStringLiteral("0.6 g"));
-    // The paste is past its house life in the sample where it has one; a reason never harms.
     press(ActionId::logStep);
     const auto now = file();
     ASSERT_EQ(now.steps.size(), before + 1);

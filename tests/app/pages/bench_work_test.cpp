@@ -12,6 +12,8 @@
 #include "app/pages/bench/step_details.h"
 #include "app/pages/bench/step_fields.h"
 #include "app/pages/bench/step_form.h"
+#include "app/pages/bench/use_row.h"
+#include "app/pages/bench/uses_editor.h"
 #include "app/pages/bench/work_button.h"
 #include "core/treatment/clocks.h"
 #include "core/treatment/setting_times.h"
@@ -213,6 +215,58 @@ TEST_F(BenchWorkTest, whatIsScannedWithTheCursorInTheLogGoesIntoTheLine) {
     QTest::keyClicks(&page().log(), QStringLiteral("3"));
     EXPECT_TRUE(line().hasFocus());
     EXPECT_EQ(line().text(), QStringLiteral("3"));
+}
+
+// An overdue lot is not used without a word why; the reason goes into the record.
+TEST_F(BenchWorkTest, aLotPastItsDateAsksForTheReasonInTheLine) {
+    for (auto& lot : core::all<core::Lot>(sample.store)) {
+        if (lot.record.number == "31-006") {
+            lot.record.goodUntil = std::chrono::year{2031} / 3 / 1;
+            sample.store.changeElsewhere(lot.record);
+        }
+    }
+    session.poll();
+    const std::size_t before = file().steps.size();
+    QLineEdit& reason = job().benchLine().reason();
+    say("guarded K7 with 31-006 0.6 g 18 min");
+    EXPECT_EQ(file().steps.size(), before) << "not without the reason";
+    ASSERT_TRUE(reason.hasFocus());
+    QTest::keyClick(&reason, Qt::Key_Return);
+    EXPECT_EQ(file().steps.size(), before);
+    QTest::keyClick(&reason, Qt::Key_Escape);
+    EXPECT_TRUE(line().hasFocus());
+    EXPECT_FALSE(line().text().isEmpty()) << "Esc loses nothing";
+    QTest::keyClick(&line(), Qt::Key_Return);
+    QTest::keyClicks(&reason, QStringLiteral("smells sweet, spreads well"));
+    QTest::keyClick(&reason, Qt::Key_Return);
+    const auto now = file();
+    ASSERT_EQ(now.steps.size(), before + 1);
+    EXPECT_EQ(now.usesOf(now.steps.back()).front()->overrideReason, "smells sweet, spreads well");
+    EXPECT_TRUE(line().text().isEmpty());
+    EXPECT_FALSE(reason.isVisible());
+}
+
+TEST_F(BenchWorkTest, theFormAsksForTheReasonToo) {
+    for (auto& lot : core::all<core::Lot>(sample.store)) {
+        if (lot.record.number == "31-006") {
+            lot.record.goodUntil = std::chrono::year{2031} / 3 / 1;
+            sample.store.changeElsewhere(lot.record);
+        }
+    }
+    session.poll();
+    const std::size_t before = file().steps.size();
+    page().log().setFocus();
+    press(ActionId::addRecord);
+    type(page().form().fields().form(), QStringLiteral("Technique"), QStringLiteral("Guarding"));
+    page().form().uses().addBlank();
+    FormBase& use = page().form().uses().rows().front()->form();
+    type(use, QStringLiteral("Lot"), QStringLiteral("31-006"));
+    press(ActionId::logStep);
+    EXPECT_EQ(file().steps.size(), before);
+    type(use, QStringLiteral("Used because"), QStringLiteral("smells sweet"));
+    press(ActionId::logStep);
+    ASSERT_EQ(file().steps.size(), before + 1);
+    EXPECT_EQ(file().uses.back().overrideReason, "smells sweet");
 }
 
 // Ten steps of a morning, logged without a mouse: by lines, by a form, one corrected, one struck.

@@ -3,8 +3,10 @@
 #include "app/drawing/gathering_view.h"
 #include "app/pages/collation/walk_section.h"
 
+#include <algorithm>
 #include <set>
 
+#include <QLabel>
 #include <QPushButton>
 
 #include "app/pages/collation/infer_sheet.h"
@@ -131,6 +133,9 @@ TEST_F(WalkPageTest, escStepsBackAndLosesNothing) {
     type("A9");
     key(Qt::Key_Escape); // from the fields to the leaf
     EXPECT_EQ(sheet().place(), QStringLiteral("A1"));
+    EXPECT_EQ(now().walkEntries.back().signature, "A9");
+    EXPECT_FALSE(now().walkEntries.back().asExpected);
+    EXPECT_TRUE(sheet().said().contains(QStringLiteral("missigned leaf")));
     key(Qt::Key_Escape); // out of the walk
     EXPECT_FALSE(walker().isWalking());
     EXPECT_EQ(window.current(), &job());
@@ -147,15 +152,69 @@ TEST_F(WalkPageTest, whatIsReadAndDiffersIsExplainedAtOnce) {
     type("21");
     key(Qt::Key_Return);
     EXPECT_EQ(sheet().place(), QStringLiteral("C2"));
-    EXPECT_TRUE(sheet().said().contains(QStringLiteral("misnumbering"))) << "said nothing";
+    EXPECT_TRUE(sheet().said().contains(QStringLiteral("misnumbered"))) << "said nothing";
     key(Qt::Key_Plus);
-    EXPECT_TRUE(sheet().said().startsWith(QStringLiteral("Printer's misnumbering")));
+    EXPECT_TRUE(sheet().said().startsWith(QStringLiteral("The printer misnumbered")));
     key(Qt::Key_N);
     key(Qt::Key_Return);
     EXPECT_EQ(sheet().place(), QStringLiteral("C3"));
     const auto finding = now().collationFindings.back();
     EXPECT_EQ(finding.found, "21");
     EXPECT_EQ(finding.expected, "19");
+}
+
+// Wherever the fields are left, what was typed stays with its leaf: it is there again, and a key
+// more goes on.
+TEST_F(WalkPageTest, whatIsTypedStaysWithItsLeafHoweverTheFieldsAreLeft) {
+    begin();
+    passTo("C1");
+    key(Qt::Key_A);
+    key(Qt::Key_Tab);
+    type("17");
+    key(Qt::Key_Escape);
+    ASSERT_EQ(now().walkEntries.back().rectoNumber, "17");
+    EXPECT_TRUE(now().walkEntries.back().asExpected);
+    const std::size_t entries = now().walkEntries.size();
+    key(Qt::Key_Space);
+    EXPECT_EQ(sheet().place(), QStringLiteral("C2"));
+    EXPECT_EQ(now().walkEntries.size(), entries);
+    key(Qt::Key_A);
+    for (int fields = 0; fields < 4; ++fields) {
+        key(Qt::Key_Tab);
+    }
+    type("vpon");
+    sheet().setFocus();
+    EXPECT_EQ(now().walkEntries.back().versoCatchword, "vpon");
+    EXPECT_EQ(sheet().place(), QStringLiteral("C2"));
+}
+
+TEST_F(WalkPageTest, aMisboundLeafSaysWhatPutsItRight) {
+    begin();
+    passTo("E1");
+    walkTo("E3");
+    key(Qt::Key_M);
+    type("after E5");
+    key(Qt::Key_Escape);
+    EXPECT_TRUE(sheet().said().contains(
+        QStringLiteral("One move puts the leaves in order: E3 goes after E2.")));
+}
+
+TEST_F(WalkPageTest, whereTwoPeopleDoNotAgreeThePageSaysSo) {
+    begin();
+    key(Qt::Key_E);
+    key(Qt::Key_Escape);
+    session.setPerson(std::nullopt);
+    begin();
+    key(Qt::Key_Space);
+    key(Qt::Key_X);
+    key(Qt::Key_Return);
+    key(Qt::Key_Escape);
+    const auto labels = page().walk().findChildren<QLabel*>();
+    EXPECT_TRUE(std::ranges::any_of(labels, [](const QLabel* label) {
+        return label->isVisible() &&
+               label->text().contains(QStringLiteral("Leaf A2: as expected for")) &&
+               label->text().contains(QStringLiteral("torn with loss for somebody not named"));
+    }));
 }
 
 TEST_F(WalkPageTest, twoPeoplesWalksAreBothKept) {
@@ -201,7 +260,7 @@ TEST_F(WalkPageTest, aBookOfThreeHundredLeavesWithFaultsInTwoSittings) {
     key(Qt::Key_L);
     key(Qt::Key_Return);
     walkTo("K7");
-    EXPECT_TRUE(sheet().said().contains(QStringLiteral("K2 is lacking: K7")));
+    EXPECT_TRUE(sheet().said().contains(QStringLiteral("Leaf K2 is lacking: K7")));
     key(Qt::Key_O);
     key(Qt::Key_Return);
     passTo("2B1");
@@ -217,10 +276,11 @@ TEST_F(WalkPageTest, aBookOfThreeHundredLeavesWithFaultsInTwoSittings) {
     const core::JobFile file = now();
     ASSERT_EQ(file.collations.size(), 1U);
     const core::Collation& collation = file.collations.front();
-    EXPECT_EQ(collation.statement,
-              "8°: A⁴ B–2P⁸. Lacks K2; K7 loose; E3 misbound (after E5; belongs after E2); C3 "
-              "misnumbered 12 for 21; 2B1 torn with loss. 300 leaves called for, 299 present, 1 "
-              "lacking.");
+    EXPECT_EQ(
+        collation.statement,
+        "8°: A⁴ B–2P⁸. Lacks K2; K7 loose; E3 misbound (after E5; belongs after E2); C3 "
+        "misnumbered 12 for 21; 2B1 torn with loss. One move puts the leaves in order: E3 goes "
+        "after E2. 300 leaves called for, 299 present, 1 lacking.");
     EXPECT_EQ(collation.leavesCalledFor, 300);
     EXPECT_EQ(collation.leavesPresent, 299);
     EXPECT_EQ(collation.finishedOn, sample.clock.today());

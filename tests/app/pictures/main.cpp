@@ -11,6 +11,7 @@
 #include <QProcessEnvironment>
 #include <QPushButton>
 #include <QTest>
+#include <QThread>
 
 #include "app/form/ruled_table.h"
 #include "app/look/dress.h"
@@ -20,6 +21,8 @@
 #include "app/pages/bench/uses_editor.h"
 #include "app/pages/bench/work_button.h"
 #include "app/pages/bench_page.h"
+#include "app/pages/collation/leaf_sheet_section.h"
+#include "app/pages/collation/leaf_sheet_view.h"
 #include "app/pages/collation/walk_section.h"
 #include "app/pages/collation_page.h"
 #include "app/pages/page_table.h"
@@ -33,6 +36,9 @@
 #include "app/shell/worklist_view.h"
 #include "app/stock/cutting_view.h"
 #include "app/stock/piece_list.h"
+#include "app/work/day_view.h"
+#include "app/work/setting_watch.h"
+#include "core/collation/walk_entries.h"
 #include "tests/support/sample_survey.h"
 #include "tests/support/sample_workshop.h"
 
@@ -109,6 +115,52 @@ void addCollations(std::vector<Scene>& all) {
                    true});
 }
 
+// Somebody else went through the book before, and says otherwise of one leaf.
+void walksApart(app::MainWindow& window, SampleWorkshop& sample) {
+    auto& page = collationOf(window, sample, "8°: A⁴ B-D⁸", "[8], 48 p.");
+    const core::JobFile file = sample.file(*sample.hymnal);
+    const core::Collation& collation = file.collations.back();
+    const core::WalkedBook walked = core::walkedBook(collation.formula, collation.extent);
+    const core::WalkPen pen{.ids = sample.ids, .now = sample.clock.now(), .who = {}};
+    const core::Walk walk =
+        beginWalk(*sample.hymnal, {}, collation, core::WalkKind::againstMakeUp, pen);
+    sample.store.changeElsewhere(walk);
+    for (const std::size_t leaf : {0U, 4U, 12U, 20U}) {
+        sample.store.changeElsewhere(restAsExpected(walk, walked.book, leaf, pen));
+    }
+    page.walk().go();
+    keys("E  M");
+    keys("after B7");
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+    keys("EEE");
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+}
+
+// The sheet of leaves, half ticked; and two walks that do not agree.
+void addLeafSheets(std::vector<Scene>& all) {
+    const auto sheet = [](app::MainWindow& window, SampleWorkshop& sample) {
+        for (const auto& [technique, leaves, done] :
+             {std::tuple{"tear_mending", "A2, B1–B4, C8", "A2, B1"},
+              std::tuple{"guarding", "A1–A4, C1, C8", ""},
+              std::tuple{"washing", "gatherings A–B", "gathering A"}}) {
+            core::LeafTask task{.id = sample.ids.next<core::LeafTask>(), .job = *sample.hymnal};
+            task.technique = technique;
+            task.leaves = leaves;
+            task.done = done;
+            sample.store.changeElsewhere(task);
+        }
+        auto& page = collationOf(window, sample, "8°: A⁴ B-D⁸", "[8], 48 p.");
+        page.leafSheet().enter();
+        QTest::qWait(kReadingMs);
+        QTest::keySequence(QApplication::focusWidget(),
+                           QKeySequence{QLatin1String(app::kSheetKey)});
+        QTest::qWait(kReadingMs);
+    };
+    all.push_back({QStringLiteral("whole-leaf-sheet"), sheet, true});
+    all.push_back({QStringLiteral("leaf-sheet"), sheet});
+    all.push_back({QStringLiteral("whole-walks-apart"), walksApart, true});
+}
+
 // Endpapers and wrappers planned from three sheets of paper.
 void showCutting(app::MainWindow& window, SampleWorkshop& sample) {
     const core::Material paper{.id = sample.ids.next<core::Material>(),
@@ -146,6 +198,44 @@ void showCutting(app::MainWindow& window, SampleWorkshop& sample) {
     piece("wrapper", 420, 210, core::GrainWay::alongHeight, 1);
     piece("guard", 24, 186, core::GrainWay::alongHeight, 6);
     (void)QTest::qWaitFor([&] { return view->planned().has_value(); }, 10'000);
+}
+
+// The day and the techniques; a setting that is over; a lot past its date in the line.
+void addWork(std::vector<Scene>& all) {
+    all.push_back({QStringLiteral("techniques"), [](app::MainWindow& window, SampleWorkshop&) {
+                       window.go({app::ViewId::techniques});
+                   }});
+    all.push_back({QStringLiteral("day"), [](app::MainWindow& window, SampleWorkshop& sample) {
+                       window.go({app::ViewId::day});
+                       auto* view = qobject_cast<app::DayView*>(window.current());
+                       const auto steps = sample.file(*sample.grafting).steps;
+                       view->showDay(sample.clock.dayOf(steps.back().at));
+                   }});
+    all.push_back(
+        {QStringLiteral("has-set"), [](app::MainWindow& window, SampleWorkshop& sample) {
+             window.go(
+                 {.view = app::ViewId::job, .job = sample.grafting, .page = core::Page::survey});
+             QLineEdit& line = jobView(window).benchLine().line();
+             line.setText(QStringLiteral("lined spine 29-102 1 sheet 40 min sets 90 min"));
+             QTest::keyClick(&line, Qt::Key_Return);
+             sample.clock.at += std::chrono::minutes{114};
+             window.settings().look();
+         }});
+    all.push_back(
+        {QStringLiteral("bench-reason"), [](app::MainWindow& window, SampleWorkshop& sample) {
+             for (auto& lot : core::all<core::Lot>(sample.store)) {
+                 if (lot.record.number == "31-006") {
+                     lot.record.goodUntil = std::chrono::year{2031} / 3 / 1;
+                     sample.store.changeElsewhere(lot.record);
+                 }
+             }
+             window.go(
+                 {.view = app::ViewId::job, .job = sample.grafting, .page = core::Page::bench});
+             QLineEdit& line = jobView(window).benchLine().line();
+             line.setFocus();
+             line.setText(QStringLiteral("guarded K7 with 31-006 0.6 g 18 min"));
+             QTest::keyClick(&line, Qt::Key_Return);
+         }});
 }
 
 std::vector<Scene> scenes() {
@@ -189,6 +279,34 @@ std::vector<Scene> scenes() {
          [](app::MainWindow& window, SampleWorkshop&) { window.go({ViewId::keys}); }},
         {QStringLiteral("workshop"),
          [](app::MainWindow& window, SampleWorkshop&) { window.go({ViewId::workshop}); }},
+        {QStringLiteral("backups"),
+         [](app::MainWindow& window, SampleWorkshop& sample) {
+             sample.upkeep.outside = sample.clock.now() - std::chrono::hours{9 * 24};
+             sample.upkeep.outsideAt = "/media/blue-disk/headcap";
+             sample.upkeep.inside = sample.clock.now() - std::chrono::hours{2};
+             window.go({ViewId::backups});
+             QTest::keyClick(window.current(), Qt::Key_B, Qt::ControlModifier);
+         }},
+        {QStringLiteral("backups-none"),
+         [](app::MainWindow& window, SampleWorkshop&) { window.go({ViewId::backups}); }},
+        {QStringLiteral("backups-running"),
+         [](app::MainWindow& window, SampleWorkshop& sample) {
+             sample.upkeep.outsideAt = "/media/blue-disk/headcap";
+             sample.upkeep.onBackup = [](const std::filesystem::path& folder,
+                                         const core::Progress& progress) {
+                 while (progress(312, 1'040)) {
+                     QThread::msleep(20);
+                 }
+                 return core::BackupReport{.folder = folder};
+             };
+             window.go({ViewId::backups});
+             QTest::keyClick(window.current(), Qt::Key_B, Qt::ControlModifier);
+         }},
+        {QStringLiteral("worklist-backup"),
+         [](app::MainWindow& window, SampleWorkshop& sample) {
+             sample.upkeep.outside = sample.clock.now() - std::chrono::hours{9 * 24};
+             window.go({ViewId::worklist});
+         }},
         {QStringLiteral("form-open"),
          [](app::MainWindow& window, SampleWorkshop& sample) {
              const auto piece = sample.file(*sample.grafting).pieces.front();
@@ -287,6 +405,8 @@ std::vector<Scene> scenes() {
          },
          true});
     addCollations(all);
+    addWork(all);
+    addLeafSheets(all);
     for (const app::PageEntry& entry : app::pageTable()) {
         const QString name = app::titleOf(entry.page).toLower();
         all.push_back({QStringLiteral("page-") + name,

@@ -137,6 +137,52 @@ TEST_F(PdfReport, isPdfAWithoutTransparency) {
     EXPECT_FALSE(objects.contains(QRegularExpression(QStringLiteral("/(ca|CA) (?!1(\\.0+)?\\s)"))));
 }
 
+// A document of one text in every place that takes one.
+core::Document filledWith(const std::string& text) {
+    core::Document document{.title = "Treatment report", .jobNumber = "2031-014"};
+    document.date = core::Day{std::chrono::year{2031}, std::chrono::March, std::chrono::day{6}};
+    document.subtitle = text;
+    document.author = text;
+    document.letterhead = {text, {text}};
+    const auto runs = plainRun(text);
+    core::Table table{{{text}, {"Second"}}, {{{runs, runs}}}};
+    document.sections.push_back(
+        {"book",
+         text,
+         1,
+         {core::Paragraph{runs}, core::Statement{text}, core::Caution{text, text},
+          core::Facts{{{text, runs}}}, table, core::List{{{runs}}}, core::Subheading{text}}});
+    return document;
+}
+
+TEST_F(PdfReport, setsMarkupAsTheTextItIs) {
+    const std::string markup = "<b>x</b> &amp; <i>y</i> %1 <script>";
+    write(filledWith(markup));
+    const ProgramResult result = text();
+    SKIP_WITHOUT(result, "pdftotext");
+    EXPECT_GE(result.output.count(markup.c_str()), 8) << result.output.toStdString();
+}
+
+TEST_F(PdfReport, isSoundWhateverIsWritten) {
+    const std::string longText = [] {
+        std::string all;
+        while (all.size() < 60'000) {
+            all += "paste, tissue, ſewn and “put” down ";
+        }
+        return all;
+    }();
+    for (const std::string& any :
+         {std::string("\x01\x02\x1b[31m\x7f\ttab\a"), std::string("a\0b", 3),
+          std::string("line\nline\r\nline\u2028end"), std::string("\u202eright to left\u202c שלום"),
+          std::string("(un)balanced ) \\ ( <</Type"), std::string(2'000, 'W'), longText}) {
+        write(filledWith(any));
+        const ProgramResult check =
+            runProgram(QStringLiteral("qpdf"), {QStringLiteral("--check"), pdfPath()});
+        SKIP_WITHOUT(check, "qpdf");
+        EXPECT_EQ(check.status, 0) << any.substr(0, 40) << check.output.toStdString();
+    }
+}
+
 TEST_F(PdfReport, hasABookmarkForEverySectionAndALanguage) {
     const core::Document document = sampleDocument();
     write(document);

@@ -67,7 +67,7 @@ TEST(Settings, areEachInTheTableOnceUnderTheirOwnKey) {
         EXPECT_TRUE(keys.insert(entry.key).second) << entry.key;
         EXPECT_TRUE(entry.fallback.isValid()) << entry.key;
     }
-    EXPECT_EQ(at, static_cast<int>(Setting::worklistAsTable) + 1);
+    EXPECT_EQ(at, static_cast<int>(Setting::watchedFolder) + 1);
 }
 
 } // namespace

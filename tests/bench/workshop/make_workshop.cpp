@@ -19,6 +19,7 @@ using namespace core;
 constexpr std::int64_t kFiles = 500; // pictures of a few bytes, each shown by many records
 constexpr std::int64_t kLongLived = 25;
 constexpr std::int64_t kJobsALot = 20;
+constexpr std::int64_t kLotsOpen = 40;
 
 constexpr std::array<const char*, 24> kTitles{"A Hymnal for the Use of Kell",
                                               "The Husbandman's Almanack",
@@ -134,6 +135,7 @@ private:
         return upTo(most) + 1;
     }
     Id<Person> someone() { return oneOf(m_people); }
+    [[nodiscard]] std::int64_t lotsInAll() const { return kLongLived + m_jobs / kJobsALot; }
 
     void keepFiles(FileStore& files) {
         for (std::int64_t i = 0; i < kFiles; ++i) {
@@ -184,7 +186,8 @@ private:
                       .number = fmt::format("{:02}-{:04}", m_lotCount / 1'000, m_lotCount % 1'000),
                       .material = oneOf(m_materials),
                       .supplier = "Sker and Daughters",
-                      .receivedOn = m_clock.today()};
+                      .receivedOn = m_clock.today(),
+                      .finished = !isLongLived && m_lotCount + kLotsOpen < lotsInAll()};
         const LedgerEntry received{.id = m_ids.next<LedgerEntry>(),
                                    .lot = lot.id,
                                    .at = m_clock.at,
@@ -193,7 +196,7 @@ private:
         ++m_lotCount;
         (isLongLived ? m_longLived : m_lots).push_back(lot.id);
         // What was opened long ago is used up.
-        if (m_lots.size() > 40) {
+        if (m_lots.size() > static_cast<std::size_t>(kLotsOpen)) {
             m_lots.erase(m_lots.begin());
         }
         writer.add(m_clock.at, m_people.front(), "Lot " + lot.number + " received",

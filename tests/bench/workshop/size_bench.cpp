@@ -1,9 +1,11 @@
 // What the program does as a workshop grows: opening a job, the worklist, finding, logging a step
 // beside bare SQLite, starting beside a bare window, and memory.
 //
-//   size_bench [--full] [--keep DIR]
+//   size_bench [--full | --only JOBS] [--keep DIR]
+//   size_bench --make DIR JOBS
 //
-// Makes workshops of 1,000 and 10,000 jobs, with --full of 100,000 as well, and prints a table.
+// Makes workshops of 1,000 and 10,000 jobs, with --full of 100,000 as well, and prints a table; or
+// only makes one.
 #include <algorithm>
 #include <chrono>
 #include <cstdio>
@@ -241,9 +243,16 @@ int main(int argc, char** argv) {
     if (words.value(1) == QStringLiteral("--replay")) {
         return replayAnHour(application, words.value(2));
     }
+    if (words.value(1) == QStringLiteral("--make") && words.size() == 4) {
+        makeWorkshop(words[2].toStdString(), words[3].toLongLong());
+        return 0;
+    }
     std::vector<std::int64_t> sizes{1'000, 10'000};
     if (words.contains(QStringLiteral("--full"))) {
         sizes.push_back(100'000);
+    }
+    if (const auto only = words.indexOf(QStringLiteral("--only")); only > 0) {
+        sizes = {words.value(only + 1).toLongLong()};
     }
     const QTemporaryDir temporary;
     const auto keep = words.indexOf(QStringLiteral("--keep"));

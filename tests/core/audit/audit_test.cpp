@@ -51,6 +51,13 @@ Test& testOf(FinishedJob& j, Day on) {
                                           .purpose = "ink in water",
                                           .result = "does not move"});
 }
+void countedOut(FinishedJob& j, const std::string& words) {
+    ReleaseCheck check{.id = j.ids.next<ReleaseCheck>(), .job = j.file.job.id};
+    check.key = "leaf_tally";
+    check.answer = ReleaseAnswer::done;
+    check.why = words;
+    j.file.releaseChecks.push_back(check);
+}
 Piece& pieceOf(FinishedJob& j) {
     return j.file.pieces.emplace_back(
         Piece{.id = j.ids.next<Piece>(), .job = j.file.job.id, .what = "a paper wrapper"});
@@ -87,6 +94,13 @@ const std::vector<Fault>& faults() {
         {"lacking_leaf_told", [](auto& j) { j.file.notices.clear(); }},
         {"leaf_tally_short", [](auto& j) { j.file.collationFindings.clear(); }},
         {"leaf_tally_over", [](auto& j) { j.file.collations.front().leavesPresent = 110; }},
+        {"leaf_tally_out", [](auto& j) { countedOut(j, "109 leaves"); }},
+        {"leaf_tally_out_said", [](auto& j) { countedOut(j, ""); }},
+        {"finding_place_in_book", [](auto& j) { j.finding("leaves", "torn", "B2, Q3"); }},
+        {"collation_place_in_book", [](auto& j) { leafOf(j).place = "P5"; }},
+        {"step_place_in_book",
+         [](auto& j) { j.step("surface_cleaning", "K9, upper board", day(2031, 3, 18)); }},
+        {"photograph_place_in_book", [](auto& j) { j.file.photographs.front().place = "P1r"; }},
         {"collation_finished", [](auto& j) { j.file.collations.front().finishedOn.reset(); }},
         {"collation_method", [](auto& j) { j.file.collations.front().method.clear(); }},
         {"supplied_leaf_place", [](auto& j) { leafOf(j).place.clear(); }},
@@ -215,6 +229,13 @@ const std::vector<Fault>& faults() {
              kind.kind = MaterialClass::paper;
              kind.grammageMgM2 = 160'000;
          }},
+        {"material_grain",
+         [](auto& j) {
+             kindOfPaste(j).kind = MaterialClass::paper;
+             for (MaterialUse& use : j.file.uses) {
+                 use.grainAtSpine = GrainAtSpine::across;
+             }
+         }},
         {"material_claim",
          [](auto& j) {
              Material& kind = kindOfPaste(j);
@@ -297,6 +318,29 @@ TEST(Audit, aBookTakenDownTooSoonIsSettledByTellingTheOwner) {
     job.file.collations.front().finishedOn = day(2031, 3, 16);
     job.notice(NoticeSubject::incident, day(2031, 3, 17)).answer = "noted";
     EXPECT_TRUE(mayIssue(audit(job.file, job.clock)));
+}
+
+// 107 leaves came in, K5 is supplied in facsimile: 108 go out.
+TEST(Audit, leavesCountedOutAreHeldAgainstThoseThatCameIn) {
+    FinishedJob job;
+    countedOut(job, "108 leaves, 2 plates");
+    EXPECT_FALSE(finds(audit(job.file, job.clock), "leaf_tally_out"));
+    job.step("leaf_removing", "B8", day(2031, 3, 18)).removed = "B8";
+    const auto points = audit(job.file, job.clock);
+    const auto point = std::ranges::find(points, "leaf_tally_out", &AuditPoint::rule);
+    ASSERT_NE(point, points.end());
+    EXPECT_EQ(point->sentence, "108 leaves were counted before it leaves; 107 came in, 1 put in "
+                               "and 1 taken out: that makes 107.");
+}
+
+// Parts of a binding are no leaves, and what the make-up doesn't settle is no fault.
+TEST(Audit, aPlaceThatNamesNoLeafIsNotHeldAgainstTheBook) {
+    FinishedJob job;
+    for (const char* place :
+         {"upper joint", "spine and joints", "p. 223", "pl. 7", "C4r, line 3"}) {
+        job.finding("leaves", "torn", place);
+    }
+    EXPECT_FALSE(finds(audit(job.file, job.clock), "finding_place_in_book"));
 }
 
 TEST(Audit, aDayIsTheWorkshops) {

@@ -113,6 +113,30 @@ TEST_P(LeafTakenOut, isNamedInItsPlace) {
 INSTANTIATE_TEST_SUITE_P(EveryLeafOfTwoGatherings, LeafTakenOut,
                          testing::Values(33, 35, 37, 39, 41, 43, 45, 47));
 
+// Folds give leaves two by two (Gaskell, on gatherings): where neither numbers nor marks speak, an
+// odd number of leaves bears out a catchword that is not met, and a catchword alone proves nothing.
+TEST(Leaves, anOddNumberOfUnsignedOnesBearsOutABrokenCatchword) {
+    InventedBook book;
+    for (int page = 70; page < 78; ++page)
+        book.add("", "", page < 77 ? wordOfPage(page + 1) : wordOfPage(1),
+                 wordOfPage(page) + " und weiter");
+    const InventedBook signedPart = inventedBook(6);
+    for (const PageRow& page : signedPart.rows())
+        book.add(std::string(page.number), std::string(page.signature), std::string(page.catchword),
+                 std::string(page.firstWords));
+    EXPECT_TRUE(diagnoseLeaves(book.rows()).findings.empty());
+    const auto one = diagnoseLeaves(without(book.rows(), 3, 2));
+    ASSERT_EQ(one.findings.size(), 1U) << told(one);
+    EXPECT_EQ(one.findings.front().kind, Kind::leafLacking);
+    EXPECT_EQ(one.findings.front().afterRow, 2);
+    EXPECT_FALSE(one.findings.front().sure);
+    book.catchwords[3] = "nirgends";
+    const auto slip = diagnoseLeaves(book.rows());
+    EXPECT_TRUE(std::ranges::none_of(slip.findings, [](const LeafFinding& finding) {
+        return finding.kind == Kind::leafLacking;
+    })) << told(slip);
+}
+
 TEST(Leaves, twoTogetherAreNamedTogether) {
     const auto book = inventedBook(12);
     const auto diagnosis = diagnoseLeaves(without(book.rows(), 35, 4));

@@ -36,9 +36,10 @@ TEST(BreakExplanations, aJumpWhereTextAndSignaturesRunOnIsMisnumbering) {
     at.foldShort = 0;
     EXPECT_EQ(likeliest(at), BreakCause::misnumbering);
     EXPECT_TRUE(explainBreak(at).front().isSure());
-    EXPECT_EQ(explainBreak(at).front().sentence,
-              "Printer's misnumbering from K3 on, nothing is lost: the numbers jump by a leaf, the "
-              "text runs on, the signatures are in order and the fold is whole.");
+    EXPECT_EQ(
+        explainBreak(at).front().sentence,
+        "The printer misnumbered from K3 on, and nothing is lost: the numbers jump by a leaf, "
+        "the text runs on, the signatures are in order and the fold is whole.");
 }
 
 TEST(BreakExplanations, aJumpWhereTextBreaksAndFoldIsShortIsALostLeaf) {
@@ -52,9 +53,10 @@ TEST(BreakExplanations, aJumpWhereTextBreaksAndFoldIsShortIsALostLeaf) {
     ASSERT_FALSE(found.empty());
     EXPECT_EQ(found.front().cause, BreakCause::leafLacking);
     EXPECT_TRUE(found.front().isSure());
-    EXPECT_EQ(found.front().sentence,
-              "A leaf is lacking between K1 and K3, K2 (pp. 131–132): the numbers jump by a leaf, "
-              "the text breaks, the fold is short and the signatures pass over as much.");
+    EXPECT_EQ(
+        found.front().sentence,
+        "A leaf is lacking between K1 and K3, namely K2 (pp. 131–132): the numbers jump by a leaf, "
+        "the text breaks, the fold is short and the signatures pass over as much.");
 }
 
 TEST(BreakExplanations, numbersThatRunOnOverABreakAreALeafNotNumberedOrAnotherCopy) {

@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include "core/collation/walk_differences.h"
 #include "core/collation/walk_entries.h"
 #include "tests/support/fixed_clock.h"
 
@@ -86,11 +87,12 @@ TEST_F(CopyStatementTest, namesEveryDepartureTheWorstFirst) {
     place.found = "after E5";
     place.expected = "after E2";
     find(CollationKind::other, "F1").note = "a child's drawing in the margin";
-    EXPECT_EQ(
-        statementOf(copy),
-        "8°: A⁴ B–O⁸. Lacks K2–K3; D7 loose; E3 misbound (after E5; belongs after E2); K5 in "
-        "facsimile; C3 misnumbered 12 for 21; F1: a child's drawing in the margin. 108 leaves "
-        "called for, 106 present, 2 lacking, 1 supplied.");
+    EXPECT_EQ(statementOf(copy),
+              "8°: A⁴ B–O⁸. Lacks K2–K3; D7 loose; E3 misbound (after E5; belongs after E2); K5 in "
+              "facsimile; C3 misnumbered 12 for 21; F1: a child's drawing in the margin. One move "
+              "puts the leaves in order: E3 goes after E2. 108 leaves called for, 106 present, 2 "
+              "lacking, 1 "
+              "supplied.");
 }
 
 // ILAB Code §3: 54 plates called for, 52 present.
@@ -123,6 +125,33 @@ TEST_F(CopyStatementTest, theOwnerIsToldWhatIsGraveAndWasSoOnArrival) {
     find(CollationKind::tornWithLoss, "B2").onArrival = false;
     EXPECT_EQ(wordToOwner(copy), "Collated as it came, before anything was taken down, this copy "
                                  "shows: lacks K2.");
+}
+
+TEST_F(CopyStatementTest, whereTwoWalksDoNotAgreeBothAreHeard) {
+    const Person ada{.id = ids.next<Person>(), .name = "Ada Finch"};
+    copy.people.push_back(ada);
+    walkThrough();
+    EXPECT_TRUE(walkDifferences(copy).empty());
+    Collation collation{.id = ids.next<Collation>(), .job = job};
+    collation.formula = copy.formula;
+    collation.extent = copy.extent;
+    const WalkPen pen{.ids = ids, .now = clock.now(), .who = ada.id};
+    const Walk walk = beginWalk(job, {}, collation, WalkKind::againstMakeUp, pen);
+    copy.walks.push_back(walk);
+    const WalkedBook walked = walkedBook(copy.formula, copy.extent);
+    copy.entries.push_back(leafAsExpected(walk, walked.book, 4, pen));
+    EXPECT_TRUE(walkDifferences(copy).empty());
+    const LeafReading read{.recto = "12"};
+    const auto found = findingAt(walk, walked.book, 5, CollationKind::misnumbered,
+                                 expectationAt(walked.book, walked.format, 5), read, pen);
+    copy.findings.push_back(found.finding);
+    copy.entries.push_back(found.entry);
+    copy.entries.push_back(
+        leafRead(walk, walked.book, 6, {.recto = "7", .verso = "8"}, false, pen));
+    EXPECT_EQ(walkDifferences(copy),
+              (std::vector<std::string>{
+                  "Leaf B2: as expected for Orrin Vale; misnumbered 12 for 3 for Ada Finch.",
+                  "Leaf B3: as expected for Orrin Vale; recto 7 and verso 8 for Ada Finch."}));
 }
 
 TEST_F(CopyStatementTest, aBookWithoutAFormulaStillHasItsDepartures) {

@@ -79,12 +79,14 @@ TEST(Folds, findsTheMiddleOfAGathering) {
 // TRADE C: where a leaf is loose, look at its conjugate.
 TEST(Folds, pointFromOneHalfToTheOtherInBothDirections) {
     const LaidBook in = book("A-C⁸");
-    EXPECT_EQ(hintsOf(in, {"B2"}, {}),
-              std::vector<std::string>{"B2 is lacking: B7, the other half of its fold, is loose or "
-                                       "held by paste alone."});
-    EXPECT_EQ(hintsOf(in, {}, {"B7"}),
-              std::vector<std::string>{"B7 is loose: its fold is broken; see whether B2, the other "
-                                       "half, is there and holds."});
+    EXPECT_EQ(
+        hintsOf(in, {"B2"}, {}),
+        std::vector<std::string>{"Leaf B2 is lacking: B7, the other half of its fold, is loose or "
+                                 "held by paste alone."});
+    EXPECT_EQ(
+        hintsOf(in, {}, {"B7"}),
+        std::vector<std::string>{"Leaf B7 is loose: its fold is broken; see whether B2, the other "
+                                 "half, is there and holds."});
     EXPECT_TRUE(hintsOf(in, {"B2", "C1", "C8"}, {"B7"}).empty());
 }
 

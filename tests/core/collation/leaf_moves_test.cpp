@@ -32,10 +32,12 @@ Order put(Order bound) {
 }
 
 TEST(LeafMoves, namesTheLeafThatGoesBack) {
-    EXPECT_EQ(said("A⁸", {0, 1, 3, 4, 5, 2, 6, 7}), std::vector<std::string>{"A3 goes after A2."});
-    EXPECT_EQ(said("A⁸", {4, 5, 0, 1, 2, 3, 6, 7}), std::vector<std::string>{"A5–A6 go after A4."});
+    EXPECT_EQ(said("A⁸", {0, 1, 3, 4, 5, 2, 6, 7}),
+              std::vector<std::string>{"Leaf A3 goes after A2."});
+    EXPECT_EQ(said("A⁸", {4, 5, 0, 1, 2, 3, 6, 7}),
+              std::vector<std::string>{"Leaves A5–A6 go after A4."});
     EXPECT_EQ(said("A⁸", {1, 2, 3, 4, 5, 6, 7, 0}),
-              std::vector<std::string>{"A1 goes to the beginning."});
+              std::vector<std::string>{"Leaf A1 goes to the beginning."});
     EXPECT_TRUE(said("A⁸", {0, 1, 2, 3, 4, 5, 6, 7}).empty());
 }
 

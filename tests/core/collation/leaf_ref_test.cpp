@@ -60,6 +60,17 @@ INSTANTIATE_TEST_SUITE_P(
                     std::pair{"1 leaf and K5r", "1 leaf, K5r"}, std::pair{"31₄, 35₈", "31₄, 35₈"},
                     std::pair{"B7-C2", "B7–C2"}));
 
+// Found by feeding the reader changed text: what is printed is read again as the same.
+TEST(LeafSet, aDoubledLetterThatLooksLikeASideIsWrittenOut) {
+    for (const char* typed : {"πvv", "πrr", "π20vv", "χvvv–χrrrr", "*vv"}) {
+        const auto set = parseLeafSet(typed);
+        if (set) {
+            EXPECT_EQ(parseLeafSet(toText(*set)), set) << typed << " as " << toText(*set);
+        }
+    }
+    EXPECT_EQ(again("πvv"), "gathering πvv");
+}
+
 TEST(LeafSet, saysWhereReadingStopped) {
     EXPECT_EQ(again(""), "error at 0");
     EXPECT_EQ(again("B2, ?"), "error at 4");

@@ -47,10 +47,10 @@ TEST_F(LeafSheetTest, saysWhichTasksHaveNoPlaceInTheBook) {
 TEST_F(LeafSheetTest, ticksOneLeafAfterAnotherIntoTheShortestSet) {
     LeafTask one = task("washing", "gathering B");
     for (std::size_t leaf = 4; leaf < 12; ++leaf) {
-        one.done = doneWith(book, one, leaf, true);
+        one.done = doneWith(book, one, {leaf}, true);
     }
     EXPECT_EQ(one.done, "gathering B");
-    one.done = doneWith(book, one, 6, false);
+    one.done = doneWith(book, one, {6}, false);
     EXPECT_EQ(one.done, "B1–B2, B4–B8");
     EXPECT_EQ(sheetOf(book, {one}).counts[0].done, 7);
 }
@@ -59,10 +59,20 @@ TEST_F(LeafSheetTest, tickingAndUntickingComesBackToWhatWas) {
     const LeafTask one = task("washing", "A1–D8", "A2, C4");
     for (std::size_t leaf = 0; leaf < book.leaves.size(); ++leaf) {
         LeafTask ticked = one;
-        ticked.done = doneWith(book, one, leaf, true);
+        ticked.done = doneWith(book, one, {leaf}, true);
         const bool was = leaf == 1 || leaf == 15;
-        EXPECT_EQ(doneWith(book, ticked, leaf, was), one.done) << leaf;
+        EXPECT_EQ(doneWith(book, ticked, {leaf}, was), one.done) << leaf;
     }
+}
+
+TEST_F(LeafSheetTest, saysWhatIsStillToDo) {
+    LeafTask one = task("mending", "A2, B1–B4, C8", "A2, B2");
+    EXPECT_EQ(progressText(book, one), "2 of 6 leaves done; to do: B1, B3–B4, C8");
+    EXPECT_EQ(toDoOfGathering(book, one, 5), (std::vector<std::size_t>{6, 7}));
+    one.done = doneWith(book, one, toDo(book, one), true);
+    EXPECT_EQ(one.done, "A2, B1–B4, C8");
+    EXPECT_EQ(progressText(book, one), "6 leaves done");
+    EXPECT_EQ(progressText(book, task("mending", "Z9")), "");
 }
 
 } // namespace

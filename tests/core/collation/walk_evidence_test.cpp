@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include "core/collation/bound_order.h"
 #include "core/collation/folds.h"
 #include "tests/support/fixed_clock.h"
 
@@ -17,6 +18,7 @@ protected:
         beginWalk(ids.next<Job>(), {}, {.id = ids.next<Collation>(), .job = ids.next<Job>()},
                   WalkKind::againstMakeUp, pen());
     std::vector<WalkEntry> entries;
+    std::vector<CollationFinding> findings;
 
     WalkPen pen() { return {.ids = ids, .now = clock.now(), .who = {}}; }
     std::size_t leaf(const char* ref) { return locate(walked.book, *parseLeafRef(ref))->leaf; }
@@ -26,8 +28,11 @@ protected:
     void pass(const char* ref) {
         entries.push_back(leafAsExpected(walk, walked.book, leaf(ref), pen()));
     }
+    BreakEvidence at(const char* ref, const LeafReading& reading) {
+        return evidenceAt(walked, entries, findings, leaf(ref), reading);
+    }
     std::vector<BreakExplanation> explain(const char* ref, const LeafReading& reading) {
-        return explainBreak(evidenceAt(walked, entries, leaf(ref), reading));
+        return explainBreak(at(ref, reading));
     }
     CollationFinding finding(CollationKind kind, const char* place, const char* found = "") {
         CollationFinding made{.id = ids.next<CollationFinding>(), .job = walk.job};
@@ -36,9 +41,9 @@ protected:
         made.found = found;
         return made;
     }
-    std::vector<std::string> moves(const std::vector<CollationFinding>& findings) {
+    std::vector<std::string> moves(const std::vector<CollationFinding>& misbound) {
         std::vector<std::string> said;
-        for (const LeafMove& move : movesFor(walked.book, findings)) {
+        for (const LeafMove& move : movesFor(walked.book, misbound)) {
             said.push_back(sentenceOf(walked.book, move));
         }
         return said;
@@ -49,8 +54,8 @@ TEST_F(WalkEvidenceTest, aLeafWhoseNumberAndMarkAreThoseOfTheNextIsPrecededByALa
     const auto found = explain("C2", {.signature = "C3", .recto = "21", .runsOn = TextRunsOn::no});
     ASSERT_FALSE(found.empty());
     EXPECT_EQ(found.front().cause, BreakCause::leafLacking);
-    EXPECT_EQ(found.front().sentence.substr(0, 58),
-              "A leaf is lacking between C1 and C3, C2 (pp. 19–20): the");
+    EXPECT_EQ(found.front().sentence.substr(0, 65),
+              "A leaf is lacking between C1 and C3, namely C2 (pp. 19–20): the");
 }
 
 TEST_F(WalkEvidenceTest, aNumberAloneWhereTheTextRunsOnIsThePrinters) {
@@ -62,9 +67,9 @@ TEST_F(WalkEvidenceTest, aNumberAloneWhereTheTextRunsOnIsThePrinters) {
 TEST_F(WalkEvidenceTest, theCatchwordReadOnTheLeafBeforeIsMetAsAReaderMeetsIt) {
     read("C1", {.catchword = "vpon"});
     EXPECT_EQ(catchwordDue(stateOf(walked.book, entries), leaf("C2")), "vpon");
-    EXPECT_EQ(evidenceAt(walked, entries, leaf("C2"), {.firstWords = "Upon the"}).textRunsOn, true);
-    EXPECT_EQ(evidenceAt(walked, entries, leaf("C2"), {.firstWords = "gardens"}).textRunsOn, false);
-    EXPECT_FALSE(evidenceAt(walked, entries, leaf("C2"), {}).textRunsOn);
+    EXPECT_EQ(at("C2", {.firstWords = "Upon the"}).textRunsOn, true);
+    EXPECT_EQ(at("C2", {.firstWords = "gardens"}).textRunsOn, false);
+    EXPECT_FALSE(at("C2", {}).textRunsOn);
 }
 
 // What was read on both sides of a leaf is where the numbers have come to; a single number that
@@ -101,19 +106,45 @@ TEST_F(WalkEvidenceTest, explainsEveryLeafThatDiffersAndNoOther) {
     pass("B1");
     read("B2", {.recto = "3"});
     read("C2", {.recto = "21", .runsOn = TextRunsOn::yes});
-    const auto found = explainWalk(walked, entries);
+    const auto found = explainWalk(walked, entries, findings);
     ASSERT_EQ(found.size(), 1U);
     EXPECT_EQ(found.front().leaf, leaf("C2"));
 }
 
+// TRADE C: where a leaf is lost, the other half of its fold is loose; a fold that is short speaks
+// for a loss, and one that is whole against it.
+TEST_F(WalkEvidenceTest, whatLacksOrIsLooseSaysThatTheFoldIsShort) {
+    const LeafReading jump{.recto = "21"};
+    EXPECT_FALSE(at("C2", jump).foldShort);
+    findings = {finding(CollationKind::loose, "C7")}; // of one fold with C2
+    EXPECT_EQ(at("C2", jump).foldShort, 1);
+    EXPECT_EQ(explain("C2", jump).front().cause, BreakCause::leafLacking);
+    findings = {finding(CollationKind::lacking, "C2")};
+    EXPECT_EQ(at("C2", jump).foldShort, 1);
+    // What lacks elsewhere in the gathering is no evidence here.
+    findings = {finding(CollationKind::lacking, "C8")};
+    EXPECT_FALSE(at("C2", jump).foldShort);
+    // Nor is a misprint that would take more leaves than the gathering has.
+    EXPECT_FALSE(at("C2", {.recto = "219"}).foldShort);
+    EXPECT_FALSE(at("C3", {}).foldShort);
+}
+
+TEST_F(WalkEvidenceTest, aGatheringSeenToItsEndWithAllItsLeavesFastIsWhole) {
+    entries.push_back(restAsExpected(walk, walked.book, leaf("C1"), pen()));
+    EXPECT_EQ(at("C2", {.recto = "21"}).foldShort, 0);
+    EXPECT_EQ(explain("C2", {.recto = "21"}).front().cause, BreakCause::misnumbering);
+    findings = {finding(CollationKind::loose, "C5")};
+    EXPECT_FALSE(at("C2", {.recto = "21"}).foldShort);
+}
+
 TEST_F(WalkEvidenceTest, misboundLeavesGoBackByTheFewestMoves) {
     EXPECT_EQ(moves({finding(CollationKind::misbound, "C3", "after C5")}),
-              std::vector<std::string>{"C3 goes after C2."});
+              std::vector<std::string>{"Leaf C3 goes after C2."});
     EXPECT_EQ(moves({finding(CollationKind::misbound, "D1–D8", "before B1")}),
-              std::vector<std::string>{"D1–D8 go after C8."});
+              std::vector<std::string>{"Leaves D1–D8 go after C8."});
     EXPECT_EQ(moves({finding(CollationKind::misbound, "C5", "before C3"),
                      finding(CollationKind::lacking, "C4")}),
-              std::vector<std::string>{"C5 goes after C3."});
+              std::vector<std::string>{"Leaf C5 goes after C3."});
     EXPECT_TRUE(moves({finding(CollationKind::misbound, "C3", "somewhere")}).empty());
 }
 

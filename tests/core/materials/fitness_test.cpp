@@ -96,12 +96,26 @@ TEST_F(Fitness, aRepairIsNoHeavierThanWhatItMends) {
 }
 
 TEST_F(Fitness, grainRunsAlongTheSpine) {
-    purpose.spine = GrainWay::alongHeight;
+    purpose.followsSpine = true;
+    purpose.grainAtSpine = GrainAtSpine::along;
+    EXPECT_TRUE(rules().empty());
+    purpose.grainAtSpine = GrainAtSpine::across;
+    EXPECT_EQ(rules(), std::vector{Rule::grainAcross});
+    EXPECT_TRUE(asksReason(Rule::grainAcross));
+    kind.kind = MaterialClass::adhesivePrepared;
+    EXPECT_TRUE(rules().empty());
+}
+
+TEST_F(Fitness, grainIsAskedForWhereItMatters) {
     lot.grain = Grain::alongHeight;
     EXPECT_TRUE(rules().empty());
-    lot.grain = Grain::alongWidth;
-    EXPECT_EQ(rules(), std::vector{Rule::grainAcross});
-    lot.grain = Grain::none;
+    purpose.followsSpine = true;
+    EXPECT_EQ(rules(), std::vector{Rule::grainUnsaid});
+    EXPECT_FALSE(asksReason(Rule::grainUnsaid));
+    purpose.grainAtSpine = GrainAtSpine::along;
+    EXPECT_TRUE(rules().empty());
+    purpose.grainAtSpine = GrainAtSpine::notSaid;
+    lot.grain = Grain::none; // made by hand
     EXPECT_TRUE(rules().empty());
 }
 
@@ -138,6 +152,20 @@ TEST_F(Fitness, thePurposeIsReadFromTheStepAndTheBook) {
     EXPECT_TRUE(read.isRepairOfPaper);
     EXPECT_EQ(read.isPromisedReversible, step.reversibility == Reversibility::yes);
     EXPECT_FALSE(read.touchesCyanotype);
+    EXPECT_FALSE(read.followsSpine);
+    EXPECT_FALSE(read.mendedMgM2);
+    b.file.item.leafMgM2 = 90'000;
+    EXPECT_EQ(purposeOf(use, step, b.file, day(2031, 4, 1)).mendedMgM2, 90'000);
+    Item volume = b.file.item;
+    volume.id = b.ids.next<Item>();
+    volume.leafMgM2 = 60'000;
+    b.file.parts = {volume};
+    Step inVolume = step;
+    inVolume.part = volume.id;
+    EXPECT_EQ(purposeOf(use, inVolume, b.file, day(2031, 4, 1)).mendedMgM2, 60'000);
+    Step lining = step;
+    lining.technique = "spine_lining";
+    EXPECT_TRUE(purposeOf(use, lining, b.file, day(2031, 4, 1)).followsSpine);
     b.file.item.note = "Twelve Cyanotypes of ferns";
     read = purposeOf(use, step, b.file, day(2031, 4, 1));
     EXPECT_TRUE(read.touchesCyanotype);

@@ -5,6 +5,8 @@
 
 #include <gtest/gtest.h>
 
+#include "core/collation/walk_entries.h"
+#include "core/report/disclosure_check.h"
 #include "tests/support/random_job.h"
 
 namespace headcap::core {
@@ -57,7 +59,11 @@ TEST(ComposeReport, aSectionWithNothingToSaySaysSo) {
     }
     const std::string text = plainText(documentOf(empty));
     for (const char* line :
-         {"No leaf was supplied, in facsimile or original.",
+         {"No going through the leaves one by one is recorded.",
+          "No leaf was found bound out of its place.",
+          "No plate is called for that the record names.",
+          "The collation showed nothing that the owner had to be told.",
+          "No leaf was supplied, in facsimile or original.",
           "No repair was made and no part replaced.", "No material was introduced.",
           "Nothing original was removed, moved or kept aside.",
           "Nothing was done that can't be undone.", "Nothing is unresolved, and nothing is sought.",
@@ -95,6 +101,42 @@ TEST(ComposeReport, tellsTheWholeOfAFinishedJob) {
           "Figure 3."}) {
         EXPECT_NE(text.find(words), std::string::npos) << words;
     }
+}
+
+// How far a collation can be trusted is told with it: who looked at what, and at what nobody did.
+TEST(ComposeReport, tellsHowTheLeavesWereGoneThrough) {
+    FinishedJob job;
+    Collation& collation = job.file.collations.front();
+    const LaidBook book = walkedBook(collation.formula, collation.extent).book;
+    const WalkPen pen{.ids = job.ids, .now = job.clock.now(), .who = collation.who};
+    Walk walk = beginWalk(job.file.job.id, {}, collation, WalkKind::againstMakeUp, pen);
+    walk.note = "by the north window";
+    job.file.walks = {walk};
+    for (const std::size_t leaf : {0U, 1U, 2U, 3U}) {
+        job.file.walkEntries.push_back(leafAsExpected(walk, book, leaf, pen));
+    }
+    job.file.walkEntries.push_back(restAsExpected(walk, book, 4, pen));
+    CollationFinding& misbound = job.lacking("E3");
+    misbound.kind = CollationKind::misbound;
+    misbound.found = "after E5";
+    CalledPlate plate{.id = job.ids.next<CalledPlate>(), .job = job.file.job.id, .part = {}};
+    plate.name = "the weir at Wenlow";
+    plate.belongsAt = "to face p. 34";
+    plate.source = "the list on A4v";
+    plate.presence = PlatePresence::lacking;
+    job.file.plates = {plate};
+    const Document document = documentOf(job);
+    const std::string text = plainText(document);
+    for (const char* words :
+         {"by the north window", "gathering A", "gathering B", "gatherings C–O",
+          "One move puts the leaves in order: E3 goes after E2.", "the weir at Wenlow",
+          "to face p. 34", "the list on A4v", "misbound, after E5",
+          "this copy shows: lacks K5; E3 misbound (after E5); the plate the weir at Wenlow is "
+          "lacking.",
+          "Told 8 March 2031"}) {
+        EXPECT_NE(text.find(words), std::string::npos) << words;
+    }
+    EXPECT_TRUE(undisclosed(job.file, document).empty());
 }
 
 // Owners are told to pay the last bill once the report has come: it stands apart from the invoice.

@@ -69,8 +69,8 @@ TEST(Techniques, areReadWholeAndSaidOnce) {
         }
     }
     EXPECT_GE(keys.size(), 50U);
-    EXPECT_EQ(techniqueName("tipping_in"), "Tipping in");
-    EXPECT_EQ(techniqueName("own word"), "own word");
+    EXPECT_EQ(TechniquesInForce{}.nameOf("tipping_in"), "Tipping in");
+    EXPECT_EQ(TechniquesInForce{}.nameOf("own word"), "own word");
 }
 
 // Identifiers of the Art & Architecture Thesaurus, read in its published data.

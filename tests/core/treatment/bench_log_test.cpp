@@ -50,7 +50,7 @@ protected:
 };
 
 TEST_F(BenchLog, aStepTakesWhatItUsedFromTheLot) {
-    const auto change = logStep(mend(grams(400)), shelfOf(m_b.file), m_b.ids);
+    const auto change = logStep(mend(grams(400)), shelfOf(m_b.file), m_b.file.techniques, m_b.ids);
     ASSERT_TRUE(change);
     EXPECT_EQ(change->sentence, "Step logged: Mending tears, B2");
     applyTo(m_b.file, *change);
@@ -59,7 +59,7 @@ TEST_F(BenchLog, aStepTakesWhatItUsedFromTheLot) {
 
 TEST_F(BenchLog, strikingGivesItBackAndKeepsEverything) {
     const LoggedStep logged = mend(grams(400));
-    applyTo(m_b.file, *logStep(logged, shelfOf(m_b.file), m_b.ids));
+    applyTo(m_b.file, *logStep(logged, shelfOf(m_b.file), m_b.file.techniques, m_b.ids));
     const auto change =
         strikeStep(m_b.file, logged.step.id, striking("logged to the wrong job"), m_b.ids);
     ASSERT_TRUE(change);
@@ -79,7 +79,7 @@ TEST_F(BenchLog, strikingGivesItBackAndKeepsEverything) {
 
 TEST_F(BenchLog, aCorrectionReplacesTheStepForWhatNamedIt) {
     const LoggedStep wrong = mend(grams(4'000));
-    applyTo(m_b.file, *logStep(wrong, shelfOf(m_b.file), m_b.ids));
+    applyTo(m_b.file, *logStep(wrong, shelfOf(m_b.file), m_b.file.techniques, m_b.ids));
     m_b.facsimile("K5").step = wrong.step.id;
     m_b.photograph(PhotoRole::during).step = wrong.step.id;
     const LoggedStep right = mend(grams(400));
@@ -97,27 +97,31 @@ TEST_F(BenchLog, aCorrectionReplacesTheStepForWhatNamedIt) {
 
 TEST_F(BenchLog, refusesWhatItCanNotAnswerFor) {
     const Shelf shelf = shelfOf(m_b.file);
-    EXPECT_EQ(logStep(mend(Amount::sheets(1)), shelf, m_b.ids).error(), StepProblem::unitDiffers);
-    EXPECT_EQ(logStep(mend(grams(0)), shelf, m_b.ids).error(), StepProblem::amountNotAbove);
-    EXPECT_EQ(logStep(mend(grams(1)), Shelf{}, m_b.ids).error(), StepProblem::lotUnknown);
+    EXPECT_EQ(logStep(mend(Amount::sheets(1)), shelf, m_b.file.techniques, m_b.ids).error(),
+              StepProblem::unitDiffers);
+    EXPECT_EQ(logStep(mend(grams(0)), shelf, m_b.file.techniques, m_b.ids).error(),
+              StepProblem::amountNotAbove);
+    EXPECT_EQ(logStep(mend(grams(1)), Shelf{}, m_b.file.techniques, m_b.ids).error(),
+              StepProblem::lotUnknown);
     LoggedStep silent = mend(grams(1));
     silent.step.technique.clear();
     silent.step.place.clear();
-    EXPECT_EQ(logStep(silent, shelf, m_b.ids).error(), StepProblem::nothingSaid);
+    EXPECT_EQ(logStep(silent, shelf, m_b.file.techniques, m_b.ids).error(),
+              StepProblem::nothingSaid);
     const LoggedStep logged = mend(grams(1));
     EXPECT_EQ(strikeStep(m_b.file, logged.step.id, striking("why"), m_b.ids).error(),
               StepProblem::notAStep);
-    applyTo(m_b.file, *logStep(logged, shelf, m_b.ids));
+    applyTo(m_b.file, *logStep(logged, shelf, m_b.file.techniques, m_b.ids));
     EXPECT_EQ(strikeStep(m_b.file, logged.step.id, striking(""), m_b.ids).error(),
               StepProblem::reasonMissing);
 }
 
 TEST_F(BenchLog, theChecksOfATechniqueStayOpenUntilTheyAreAnswered) {
     const LoggedStep mended = mend(grams(200));
-    applyTo(m_b.file, *logStep(mended, shelfOf(m_b.file), m_b.ids));
+    applyTo(m_b.file, *logStep(mended, shelfOf(m_b.file), m_b.file.techniques, m_b.ids));
     const Step step = m_b.file.steps.back();
     const auto open = openChecks(m_b.file, step);
-    ASSERT_EQ(open, techniqueNamed("tear_mending")->checks);
+    ASSERT_EQ(open, TechniquesInForce{}.named("tear_mending")->checks);
     StepCheck check{
         .id = m_b.ids.next<StepCheck>(), .job = step.job, .step = step.id, .what = open.front()};
     EXPECT_EQ(answerCheck(m_b.file, check, m_b.anyone()).error(), CheckProblem::unexplained);
@@ -128,8 +132,8 @@ TEST_F(BenchLog, theChecksOfATechniqueStayOpenUntilTheyAreAnswered) {
 
 TEST_F(BenchLog, aCorrectionKeepsWhatWasChecked) {
     const LoggedStep mended = mend(grams(200));
-    applyTo(m_b.file, *logStep(mended, shelfOf(m_b.file), m_b.ids));
-    const std::string what = techniqueNamed("tear_mending")->checks.front();
+    applyTo(m_b.file, *logStep(mended, shelfOf(m_b.file), m_b.file.techniques, m_b.ids));
+    const std::string what = TechniquesInForce{}.named("tear_mending")->checks.front();
     applyTo(m_b.file, *answerCheck(m_b.file,
                                    {.id = m_b.ids.next<StepCheck>(),
                                     .job = m_b.file.job.id,

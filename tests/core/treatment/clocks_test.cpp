@@ -85,7 +85,7 @@ TEST_F(ClocksTest, aLineIsStartedOnceAndFoundAgain) {
 TEST_F(ClocksTest, theStepThatTakesItsMinutesStopsIt) {
     const BenchClock clock = start(guarding("K7"), nine);
     const Step step = stepOf(b.file, clock, b.anyone(), nine + kTwenty, b.ids);
-    auto change = logStep({step}, shelfOf(b.file), b.ids);
+    auto change = logStep({step}, shelfOf(b.file), b.file.techniques, b.ids);
     ASSERT_TRUE(change);
     giveTo(*change, b.file, clock, step.id, nine + kTwenty);
     applyTo(b.file, *change);

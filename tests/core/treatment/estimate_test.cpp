@@ -6,6 +6,8 @@
 
 #include <gtest/gtest.h>
 
+#include "core/treatment/techniques_in_force.h"
+
 namespace headcap::core {
 namespace {
 
@@ -72,7 +74,7 @@ TEST(Estimate, ofWorkThatWasNeverDoneIsTheVocabularysUsualMinutes) {
     const auto estimate = estimateOf(asked, {});
     EXPECT_EQ(estimate.lines.front().basis, EstimateBasis::vocabulary);
     EXPECT_EQ(estimate.lines.front().steps, 0U);
-    const auto usual = techniqueNamed("guarding")->minutes.count() * 5;
+    const auto usual = TechniquesInForce{}.named("guarding")->minutes.count() * 5;
     EXPECT_NEAR(static_cast<double>(estimate.median.count()), static_cast<double>(usual),
                 0.05 * static_cast<double>(usual));
     EXPECT_LT(estimate.low, estimate.median);
@@ -95,8 +97,8 @@ TEST(Estimate, oneOrTwoPastJobsAreWeighedWithTheUsualMinutes) {
     const std::vector<WorkAsked> asked{{"guarding", 1}};
     const auto estimate = estimateOf(asked, past);
     EXPECT_EQ(estimate.lines.front().basis, EstimateBasis::few);
-    const double between =
-        std::sqrt(48.0 * static_cast<double>(techniqueNamed("guarding")->minutes.count()));
+    const double between = std::sqrt(
+        48.0 * static_cast<double>(TechniquesInForce{}.named("guarding")->minutes.count()));
     EXPECT_NEAR(static_cast<double>(estimate.median.count()), between, 2);
 }
 

@@ -55,7 +55,7 @@ TEST(SettingTimes, oneNotedByItselfStaysUntilItIsSeenTo) {
     step.at = at(day(2031, 4, 1), 10);
     step.minutes = Minutes{40};
     step.setsUntil = step.at + Minutes{280};
-    applyTo(b.file, *logStep({step}, shelfOf(b.file), b.ids));
+    applyTo(b.file, *logStep({step}, shelfOf(b.file), b.file.techniques, b.ids));
     const Instant muchLater = *step.setsUntil + std::chrono::hours{70};
     auto times = settingTimes(b.file, muchLater);
     ASSERT_EQ(times.size(), 1U);
@@ -83,7 +83,7 @@ TEST(SettingTimes, whatAStruckStepSetIsNoLongerSetting) {
     Step step = b.step("spine_lining", "spine", day(2031, 4, 1));
     b.file.steps.clear();
     step.setsUntil = b.clock.now() + Minutes{30};
-    applyTo(b.file, *logStep({step}, shelfOf(b.file), b.ids));
+    applyTo(b.file, *logStep({step}, shelfOf(b.file), b.file.techniques, b.ids));
     EXPECT_EQ(settingTimes(b.file, b.clock.now()).size(), 1U);
     applyTo(b.file, *strikeStep(b.file, step.id, {b.anyone(), b.clock.now(), "wrong"}, b.ids));
     EXPECT_TRUE(settingTimes(b.file, b.clock.now()).empty());

@@ -82,6 +82,9 @@ std::string conditionsOf(const StepLine& line) {
             said.push_back(one);
         }
     }
+    if (line.grainAtSpine != GrainAtSpine::notSaid) {
+        said.push_back(line.grainAtSpine == GrainAtSpine::along ? "grain along" : "grain across");
+    }
     std::string all;
     for (const std::string& one : said) {
         all += (all.empty() ? "" : ", ") + one;
@@ -181,7 +184,7 @@ TEST(StepLine, becomesAStepBegunBeforeNow) {
     ASSERT_EQ(logged.uses.size(), 1U);
     EXPECT_EQ(logged.uses[0].removal, "lifts when moist");
     EXPECT_EQ(logged.uses[0].place, "B2");
-    EXPECT_TRUE(logStep(logged, shelf, b.ids));
+    EXPECT_TRUE(logStep(logged, shelf, b.file.techniques, b.ids));
 }
 
 TEST(StepLine, pointsOutANumberThatIsNoLot) {

@@ -108,7 +108,8 @@ TEST_F(Totals, nameTheLinesThatCantBeUndone) {
     EXPECT_FALSE(found.empty());
     for (const ProposalLine& one : m_b.file.lines) {
         const bool isFound = std::ranges::find(found, one.id, &ProposalLine::id) != found.end();
-        EXPECT_EQ(isFound, techniqueNamed(one.technique)->reversibility == Reversibility::no)
+        EXPECT_EQ(isFound,
+                  TechniquesInForce{}.named(one.technique)->reversibility == Reversibility::no)
             << one.technique;
     }
 }

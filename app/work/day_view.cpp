@@ -1,0 +1,215 @@
+#include "app/work/day_view.h"
+
+#include <QAction>
+#include <QClipboard>
+#include <QGuiApplication>
+#include <QPushButton>
+#include <QTimer>
+#include <QVBoxLayout>
+
+#include "app/form/ruled_table.h"
+#include "app/look/grid.h"
+#include "app/look/label.h"
+#include "app/look/quiet_button.h"
+#include "app/look/scrolled_page.h"
+#include "app/session/actions.h"
+#include "app/stock/fit_height.h"
+#include "app/stock/plain_form.h"
+#include "app/work/day_rows.h"
+#include "app/work/sheet_paper.h"
+#include "core/values/spoken_time.h"
+
+namespace headcap::app {
+namespace {
+
+constexpr int kMostHeight = 4'000; // the page scrolls, the tables do not
+
+void put(RuledTable& table, std::vector<TableRow> rows) {
+    table.setVisible(!rows.empty());
+    table.show(std::move(rows));
+}
+
+} // namespace
+
+DayView::DayView(Session& session, QWidget* parent)
+    : View(parent), m_session(session), m_day(new Label(Face::slip)),
+      m_sum(new Label(Face::smallStrong)),
+      m_before(quietButton(tr("‹ Day before"), tipOf(ActionId::dayBefore))),
+      m_today(quietButton(tr("Today"), tipOf(ActionId::today))),
+      m_after(quietButton(tr("Day after ›"), tipOf(ActionId::dayAfter))),
+      m_copy(quietButton(tr("Copy as text"), tipOf(ActionId::copyAsText))),
+      m_log(new RuledTable(tr("Steps of the day"),
+                           {.mark = 64, .right = 88, .title = 6, .middle = {5, 3}})),
+      m_sums(new RuledTable(tr("By person and by job"),
+                            {.mark = 0, .right = 88, .title = 4, .middle = {7, 3}})),
+      m_settingHeading(new Label(Face::heading, Ink::ink, tr("Setting"))),
+      m_settings(
+          new RuledTable(tr("Setting"), {.mark = 0, .right = 0, .title = 5, .middle = {5, 4}})),
+      m_period(new PlainForm),
+      m_hours(new RuledTable(tr("Hours by person"),
+                             {.mark = 0, .right = 88, .title = 4, .middle = {7, 3}})),
+      m_nothing(new Label(Face::body, Ink::quiet)) {
+    m_from = &m_period->line(tr("From"), tr("1 Mar; empty: the Monday of this week"));
+    m_to = &m_period->line(tr("To"), tr("31 Mar; empty: the day shown"));
+    m_shown.day = session.clock().today();
+    layOut();
+    connectAll();
+}
+
+void DayView::layOut() {
+    auto* down =
+        scrolledPage(this, title(), tr("What was done in every job, by whom and how long."), 1280);
+    m_day->setAccessibleName(tr("The day shown"));
+    auto* head = new QHBoxLayout;
+    head->setSpacing(kGap);
+    head->addWidget(m_day);
+    head->addSpacing(kSpace);
+    head->addWidget(m_sum, 1);
+    for (QPushButton* button : {m_before, m_today, m_after, m_copy}) {
+        head->addWidget(button);
+    }
+    down->addSpacing(kSpace);
+    down->addLayout(head);
+    down->addWidget(new HairRule);
+    down->addSpacing(kGap);
+    down->addWidget(m_log);
+    m_nothing->setRunning();
+    down->addWidget(m_nothing);
+    down->addSpacing(kSpace);
+    down->addWidget(m_sums);
+    down->addSpacing(kSection);
+    down->addWidget(m_settingHeading);
+    down->addWidget(m_settings);
+    addHeading(*down, tr("Hours by person"));
+    down->addWidget(m_period);
+    down->addSpacing(kGap);
+    down->addWidget(m_hours);
+    down->addStretch(1);
+}
+
+void DayView::connectAll() {
+    const auto move = [this](int days) { showDay(core::dayAfter(m_shown.day, days)); };
+    const auto on = [this](ActionId id, QPushButton* button, auto work) {
+        connect(app::addAction(this, id), &QAction::triggered, this, work);
+        connect(button, &QPushButton::clicked, this, work);
+    };
+    on(ActionId::dayBefore, m_before, [move] { move(-1); });
+    on(ActionId::dayAfter, m_after, [move] { move(1); });
+    on(ActionId::today, m_today, [this] { showDay(m_session.clock().today()); });
+    on(ActionId::copyAsText, m_copy, [this] { copy(); });
+    for (RuledTable* table : {m_log, m_settings}) {
+        connect(table, &RuledTable::opened, this, [this, table] { openCurrent(*table); });
+        connect(table, &QListView::clicked, this, [this, table] { openCurrent(*table); });
+    }
+    for (FieldRow* row : {m_from, m_to}) {
+        connect(row, &FieldRow::edited, this, &DayView::refresh);
+    }
+}
+
+void DayView::read() {
+    const core::Clock& clock = m_session.clock();
+    const ReadingContext context{.today = clock.today()};
+    const auto from = valueOf<core::Day>(*m_from, context).value_or(core::weekBegin(m_shown.day));
+    const auto to = valueOf<core::Day>(*m_to, context).value_or(m_shown.day);
+    m_shown = core::loadDay(m_session.records(), clock, m_shown.day, from, std::max(from, to));
+    m_techniques = core::loadTechniques(m_session.records());
+}
+
+void DayView::showRows() {
+    const bool isToday = m_shown.day == m_session.clock().today();
+    m_day->setText(fullDay(m_shown.day));
+    const core::Minutes minutes = core::minutesOf(m_shown.work);
+    m_sum->setText(minutes > core::Minutes{0} ? tr("%1 in all").arg(fromCore(core::toText(minutes)))
+                                              : QString{});
+    put(*m_log, stepRows(m_shown, m_techniques));
+    m_nothing->setVisible(m_shown.work.empty());
+    m_nothing->setText(isToday ? tr("Nothing is logged today yet. In a job, %1 goes to the bench "
+                                    "line: type what was done.")
+                                     .arg(keyText(ActionId::toBenchLine))
+                               : tr("Nothing was logged on this day."));
+    put(*m_sums, sumRows(m_shown, m_session.ids()));
+    put(*m_settings, settingRows(m_shown, m_session.clock()));
+    m_settingHeading->setVisible(!m_shown.settings.empty());
+    put(*m_hours, hourRows(m_shown, m_session.ids()));
+    m_today->setEnabled(!isToday);
+    fit();
+}
+
+// A row is higher where it is narrow.
+void DayView::fit() {
+    for (RuledTable* table : {m_log, m_sums, m_settings, m_hours}) {
+        fitHeight(*table, kMostHeight);
+    }
+}
+
+void DayView::resizeEvent(QResizeEvent* event) {
+    View::resizeEvent(event);
+    QTimer::singleShot(0, this, &DayView::fit);
+}
+
+void DayView::showDay(core::Day day) {
+    m_shown.day = day;
+    refresh();
+}
+
+bool DayView::enter(const Destination&) {
+    showDay(m_session.clock().today());
+    (m_shown.work.empty() ? static_cast<QWidget*>(m_before) : m_log)
+        ->setFocus(Qt::OtherFocusReason);
+    return true;
+}
+
+void DayView::refresh() {
+    m_session.guarded([this] {
+        read();
+        showRows();
+    });
+}
+
+void DayView::openCurrent(const RuledTable& table) {
+    const auto id = table.current();
+    for (const core::WorkDone& one : m_shown.work) {
+        if (id && one.step.id.uuid() == *id) {
+            Q_EMIT goAsked({.view = ViewId::job,
+                            .job = one.step.job,
+                            .page = core::Page::bench,
+                            .record = core::refOf(one.step.id)});
+            return;
+        }
+    }
+    for (const core::SettingWork& one : m_shown.settings) {
+        if (id && one.setting.id.uuid() == *id) {
+            Q_EMIT goAsked(
+                {.view = ViewId::job, .job = one.setting.job, .page = core::Page::bench});
+            return;
+        }
+    }
+}
+
+core::Document DayView::document() const {
+    std::string workshop;
+    for (const auto& one : core::all<core::Workshop>(m_session.records())) {
+        workshop = one.record.name;
+    }
+    return core::daySheet(m_shown,
+                          {.workshop = workshop,
+                           .techniques = m_techniques,
+                           .clockText = [](core::Instant at) { return toCore(clockTime(at)); }},
+                          m_session.clock());
+}
+
+QString DayView::asText() const {
+    return fromCore(core::plainText(document()));
+}
+
+void DayView::copy() {
+    QGuiApplication::clipboard()->setText(asText());
+    m_session.say({Notice::Kind::done, tr("Copied: %1.").arg(fullDay(m_shown.day))});
+}
+
+bool DayView::print() {
+    printSheet(m_session, document(), this);
+    return true;
+}
+
+} // namespace headcap::app

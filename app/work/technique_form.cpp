@@ -1,0 +1,57 @@
+#include "app/work/technique_form.h"
+
+#include <QCoreApplication>
+
+namespace headcap::app {
+namespace {
+
+QString tr(const char* text) {
+    return QCoreApplication::translate("technique", text);
+}
+
+void addWhat(TechniqueForm& form) {
+    using R = core::HouseTechnique;
+    form.text(tr("Name"), &R::name).placeholder(tr("as the proposal and the report call it"));
+    form.choice(tr("It is"), &R::kind);
+    form.lines(tr("Said"), &R::said)
+        .placeholder(tr("as it is written in the log, one way a line: tipped in"));
+    form.text(tr("Done to"), &R::doneTo).placeholder(tr("leaves, boards, spine"));
+    form.lines(tr("Usually with"), &R::materials).placeholder(tr("materials, one a line"));
+    form.value(tr("Usually takes"), &R::minutes).placeholder(tr("12 min; 0: not known"));
+    form.text(tr("Of that"), &R::minutesBasis).placeholder(tr("a leaf, a board, a book"));
+    form.value(tr("Sets"), &R::sets)
+        .placeholder(tr("setting, drying or pressing: 2 h; 0: does not"));
+}
+
+void addCare(TechniqueForm& form) {
+    using R = core::HouseTechnique;
+    form.choice(tr("Undone"), &R::reversibility);
+    form.lines(tr("How"), &R::undoing).placeholder(tr("how it is taken off or undone"));
+    form.lines(tr("Comes first"), &R::before)
+        .placeholder(tr("what must have been done, one a line: the ink tested"));
+    form.lines(tr("Checks"), &R::checks)
+        .placeholder(tr("what is looked at when it is done, one a line"));
+    form.lines(tr("Cautions"), &R::cautions).placeholder(tr("one a line"));
+    form.check(tr("The record"), tr("asks for the material: something is put into the book"),
+               &R::adds);
+    form.check(tr("Moisture"), tr("reaches the leaves"), &R::wets);
+    form.check(tr("The inks"), tr("are tested before"), &R::testsMedia);
+    form.check(tr("The book"), tr("is taken down: collated first, and the owner told"),
+               &R::disbinds);
+    form.lines(tr("Advice"), &R::advice)
+        .placeholder(tr("for the care of a book so treated; the report gives it"));
+    form.lines(tr("Source"), &R::source).placeholder(tr("where it is from, one a line"));
+    form.check(tr("Offered"), tr("no longer: what was done with it keeps its name"), &R::retired);
+}
+
+} // namespace
+
+TechniqueForm* makeTechniqueForm(Session& session) {
+    auto* form = new TechniqueForm(session, tr("Technique"));
+    addWhat(*form);
+    addCare(*form);
+    form->setDescription([](const core::HouseTechnique& one) { return fromCore(one.name); });
+    return form;
+}
+
+} // namespace headcap::app

@@ -1,0 +1,135 @@
+#include "core/treatment/line_leaves.h"
+
+#include "core/treatment/line_places.h"
+
+namespace headcap::core::line {
+namespace {
+
+// Drops up to `most` digits from the head; how many there were.
+std::size_t dropDigits(std::string_view& text, std::size_t most) {
+    std::size_t n = 0;
+    while (n < most && n < text.size() && isDigit(text[n])) {
+        ++n;
+    }
+    text.remove_prefix(n);
+    return n;
+}
+
+bool dropSide(std::string_view& text) {
+    for (const std::string_view side : {"r", "v"}) {
+        if (text.starts_with(side)) {
+            text.remove_prefix(side.size());
+            return true;
+        }
+    }
+    return false;
+}
+
+// One letter up to four times ("Aa", "AAA"), or signs that printers used for preliminaries.
+bool dropSignature(std::string_view& text) {
+    std::size_t n = 0;
+    while (n < text.size() && n < 4 && isLetter(text[n]) &&
+           (text[n] | 0x20) == (text.front() | 0x20)) {
+        ++n;
+    }
+    if (n > 0) {
+        text.remove_prefix(n);
+        return true;
+    }
+    bool any = false;
+    for (bool more = true; more;) {
+        more = false;
+        for (const std::string_view sign : {"π", "χ", "*", "†", "‡", "§", "¶", "☞"}) {
+            if (text.starts_with(sign)) {
+                text.remove_prefix(sign.size());
+                any = more = true;
+            }
+        }
+    }
+    return any;
+}
+
+bool dropLeaf(std::string_view& text) {
+    std::string_view rest = text;
+    dropDigits(rest, 2);
+    if (!dropSignature(rest) || dropDigits(rest, 2) == 0) {
+        return false;
+    }
+    dropSide(rest);
+    text = rest;
+    return true;
+}
+
+bool dropDash(std::string_view& text) {
+    for (const std::string_view dash : {"-", "–"}) {
+        if (text.starts_with(dash)) {
+            text.remove_prefix(dash.size());
+            return true;
+        }
+    }
+    return false;
+}
+
+} // namespace
+
+bool isAfterHead(std::string_view text) {
+    if (isLeafWord(text)) {
+        return true;
+    }
+    std::string_view rest = text;
+    if (dropDigits(rest, 5) > 0) {
+        dropSide(rest);
+        if (dropDash(rest)) {
+            if (dropDigits(rest, 5) == 0) {
+                return false;
+            }
+            dropSide(rest);
+        }
+        return rest.empty();
+    }
+    // A gathering: a letter or two, a range of them.
+    if (!(rest.size() > 0 && rest.front() >= 'A' && rest.front() <= 'Z') || !dropSignature(rest)) {
+        return false;
+    }
+    return rest.empty() || (dropDash(rest) && dropSignature(rest) && rest.empty());
+}
+
+bool isHeadAndNumber(std::string_view lower) {
+    for (const std::string_view head : {"fol", "pp", "ff", "pl", "f", "p"}) {
+        if (lower.starts_with(head)) {
+            std::string_view rest = lower.substr(head.size());
+            if (rest.starts_with('.')) {
+                rest.remove_prefix(1);
+            }
+            return !rest.empty() && isDigit(rest.front()) && isAfterHead(rest);
+        }
+    }
+    return false;
+}
+
+bool isLeafWord(std::string_view text) {
+    std::string_view rest = text;
+    // "x2" is a count, not gathering x.
+    if (rest.size() > 1 && rest.front() == 'x' && isDigit(rest[1])) {
+        return false;
+    }
+    if (!dropLeaf(rest)) {
+        return false;
+    }
+    if (rest.empty()) {
+        return true;
+    }
+    if (!dropDash(rest)) {
+        return false;
+    }
+    std::string_view number = rest;
+    if (dropDigits(number, 2) > 0) {
+        dropSide(number);
+        if (number.empty()) {
+            return true;
+        }
+    }
+    return dropLeaf(rest) && rest.empty();
+}
+
+} // namespace headcap::core::line
