@@ -37,7 +37,7 @@ std::unique_ptr<Told> tell(std::string_view people, std::string_view job) {
       "person": {"active": true}, "owner": {"kind": "private"}, "item": {"nature": "volume"},
       "job": {"state": "received", "received_on": "{day}", "earlier_records": "asked"},
       "step": {"job": "{job}", "at": "{when}", "who": "{who}", "kind": "treatment", "reversibility": "yes"},
-      "material_use": {"job": "{job}"}, "state_change": {"job": "{job}", "at": "{when}", "who": "{who}"},
+      "material_use": {"job": "{job}", "grain_at_spine": "not_said"}, "state_change": {"job": "{job}", "at": "{when}", "who": "{who}"},
       "material": {"kind": "paper", "unit": "g", "reversibility": "yes"},
       "lot": {"origin": "bought", "grain": "none"}, "ledger_entry": {"at": "{when}", "kind": "received"}})";
     auto told = std::make_unique<Told>();
