@@ -101,7 +101,7 @@ LabelChooser::LabelChooser(Session& session, QWidget* parent)
       m_test(new QPushButton(tr("Print a test page"))) {
     auto* measure = new Label(
         Face::small, Ink::quiet,
-        tr("Sizes are as makers publish them; sheets and printers differ by a millimetre. Print "
+        tr("Sizes are as commonly sold; sheets and printers differ by a millimetre or more. Print "
            "the test page on plain paper and hold it against the sheet before the first labels."));
     measure->setRunning();
     m_test->setProperty(kQuietButton, true);

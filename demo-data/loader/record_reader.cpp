@@ -17,19 +17,12 @@ std::string nameOf(const ToldRecord& told) {
     return fmt::format("{} {}", core::nameOf(told.kind), told.object->value("key", "without key"));
 }
 
-// A question that came later, and that most uses of material leave unanswered.
-bool mayStayUnsaid(const core::Column& column) {
-    return column.name == "grain_at_spine";
-}
-
 // What a column holds where nothing is said of it.
 std::vector<core::ColumnValue> emptyColumns(core::RecordKind kind) {
     std::vector<core::ColumnValue> columns;
     for (const core::Column& column : core::columnsOf(kind)) {
         if (column.mayBeNull) {
             columns.emplace_back(std::monostate{});
-        } else if (mayStayUnsaid(column)) {
-            columns.emplace_back(std::string{core::nameOf(core::GrainAtSpine::notSaid)});
         } else if (column.isText) {
             columns.emplace_back(std::string{});
         } else {
