@@ -47,9 +47,8 @@ std::optional<RecordRef> DayOfWork::next() {
     case 2:
         return logStep();
     case 3:
-        return importPhotograph();
     case 4:
-        return attachPaper();
+        return importPhotograph();
     case 5:
         return mixLot();
     case 6:
@@ -126,16 +125,6 @@ std::optional<RecordRef> DayOfWork::importPhotograph() {
                                 .digest = keep(FileStore::Shelf::photograph),
                                 .addedAt = m_clock.now()};
     return must(Change{.sentence = "Photograph added"}.add(photograph), refOf(photograph.id));
-}
-
-std::optional<RecordRef> DayOfWork::attachPaper() {
-    const Attachment paper{.id = m_ids.next<Attachment>(),
-                           .job = m_bench.job,
-                           .subject = refOf(m_bench.job),
-                           .fileName = "letter.jpg",
-                           .mediaType = "image/jpeg",
-                           .digest = keep(FileStore::Shelf::attachment)};
-    return must(Change{.sentence = "Letter attached"}.add(paper), refOf(paper.id));
 }
 
 std::optional<RecordRef> DayOfWork::mixLot() {

@@ -40,7 +40,6 @@ public:
 private:
     std::optional<core::RecordRef> logStep();
     std::optional<core::RecordRef> importPhotograph();
-    std::optional<core::RecordRef> attachPaper();
     std::optional<core::RecordRef> mixLot();
     std::optional<core::RecordRef> issueReport();
     std::optional<core::RecordRef> noteFinding();
