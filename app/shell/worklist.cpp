@@ -6,7 +6,7 @@
 
 #include "app/keeping/backup_words.h"
 #include "app/session/words.h"
-#include "core/record/job_file.h"
+#include "core/custody/next_step_file.h"
 #include "core/values/spoken_time.h"
 
 namespace headcap::app {
@@ -87,7 +87,7 @@ Worklist worklistOf(const core::Stores& stores, const core::Clock& clock) {
         return a.due && (!b.due || *a.due < *b.due);
     });
     for (const core::JobLine& line : lines) {
-        const auto file = core::loadJobFile(stores.records, line.id);
+        const auto file = core::fileForNextStep(stores.records, line.id);
         if (!file) {
             continue;
         }

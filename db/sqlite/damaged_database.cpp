@@ -1,5 +1,6 @@
 #include "db/sqlite/damaged_database.h"
 
+#include <algorithm>
 #include <array>
 #include <fstream>
 
@@ -154,7 +155,8 @@ void DamagedDatabase::readRows(core::RecordKind kind,
         Query query(*m_connection, from + condition);
         query.with(key);
         while (query.step()) {
-            last = query.number(rowid);
+            // A page that stands in another's place can give its rows twice, and out of order.
+            last = std::max(last, query.number(rowid));
             try {
                 take(recordAt(query, kind));
             } catch (const StoreError&) { // a row that no record can be

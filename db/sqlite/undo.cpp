@@ -91,8 +91,19 @@ bool isPutBack(RecordedTransaction& transaction, const JournalRecord& record) {
     return again.has_value();
 }
 
+// SQLite trusts the bytes of a change set and can loop over altered ones: it is given only what the
+// journal's hash vouches for.
+bool bearsItsHash(Connection& connection, const EntryRow& row) {
+    const auto before = entryRow(connection, row.sequence - 1);
+    return hashOf(row, before ? before->hash : firstPreviousHash()) == row.hash;
+}
+
 Done applyInverted(RecordedTransaction& transaction, const JournalEntry& entry,
                    const EntryRow& row) {
+    if (!bearsItsHash(transaction.connection(), row)) {
+        return refuse(Refusal::Code::cannotUndo, entry.records.front().ref,
+                      "its entry in the journal was altered; headcap verify names it");
+    }
     for (const JournalRecord& record : entry.records) {
         auto now = transaction.find(record.ref);
         transaction.touch(record.ref, now ? std::optional{std::move(now->record)} : std::nullopt);

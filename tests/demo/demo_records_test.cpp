@@ -8,6 +8,8 @@
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
 
+#include "core/custody/next_step.h"
+#include "core/custody/next_step_file.h"
 #include "core/materials/ledger.h"
 #include "core/materials/shelf_life.h"
 #include "tests/demo/built_demo.h"
@@ -51,6 +53,31 @@ std::vector<std::string> withoutTimes(const BuiltDemo& demo) {
         text = std::regex_replace(std::regex_replace(text, times, "-"), numbers, "-");
     }
     return texts;
+}
+
+// Whatever state the job were in: the worklist reads less than the whole file and says the same.
+TEST(Demo, theNextStepIsThatOfTheWholeFile) {
+    const RecordStore& store = theDemo().stores().records;
+    const SystemClock clock;
+    const auto said = [&](const JobFile& file) {
+        const NextStep next = nextStep(file, clock);
+        return std::tuple{next.group, next.sentence, next.page, next.setsUntil.has_value()};
+    };
+    int compared = 0;
+    for (const auto& job : all<Job>(store)) {
+        auto whole = *loadJobFile(store, job.record.id);
+        auto lean = *fileForNextStep(store, job.record.id);
+        for (std::size_t i = 0; i < EnumNames<JobState>::kNames.size(); ++i) {
+            const auto state = static_cast<JobState>(i);
+            if (state == JobState::passed && job.record.state != JobState::passed) {
+                continue; // one that is passed is read whole
+            }
+            whole.job.state = lean.job.state = state;
+            EXPECT_EQ(said(lean), said(whole)) << job.record.number;
+            ++compared;
+        }
+    }
+    EXPECT_GT(compared, 50);
 }
 
 TEST(Demo, isTheSameWhenBuiltAgain) {

@@ -1,7 +1,6 @@
 // Every reader of files over what cameras and the program wrote, changed by chance: photographs
-// and what is written in them, a workshop's database, the change sets of its journal. A file is
-// read, or refused with a reason; never a crash, never a hang. A few seconds for each; with
-// --minutes N, N minutes in all.
+// and what is written in them, a workshop's database. A file is read, or refused with a reason;
+// never a crash, never a hang. A few seconds for each; with --minutes N, N minutes in all.
 #include <chrono>
 #include <cstdio>
 #include <cstdlib>
@@ -18,8 +17,6 @@
 #include "app/photo/exif.h"
 #include "app/print/photo_reader.h"
 #include "core/record/job_file.h"
-#include "db/sqlite/journal_sql.h"
-#include "db/sqlite/session.h"
 #include "db/workshop.h"
 #include "tests/db/workshop_fixture.h"
 #include "tests/fuzz/mutator.h"
@@ -165,42 +162,6 @@ private:
     std::string m_bytes;
 };
 
-// What an undo would apply, had somebody got at the journal.
-class ChangeSets {
-public:
-    ChangeSets(const fs::path& folder, const core::Clock& clock) : m_folder(folder / "sets") {
-        makeWorkshop(m_folder, clock);
-        m_connection = std::make_unique<db::Connection>(
-            m_folder / "workshop.sqlite", db::Access::write, db::ConnectionSettings{});
-        for (std::int64_t i = 1; i <= db::journalHead(*m_connection).sequence; ++i) {
-            const auto entry = db::entryRow(*m_connection, i);
-            if (entry && !entry->changes.empty()) {
-                const auto* bytes = reinterpret_cast<const char*>(entry->changes.data());
-                m_seeds.emplace_back(bytes, entry->changes.size());
-            }
-        }
-    }
-    void tryOne(Mutator& mutator) {
-        const std::string text = mutator.next(m_seeds, 100'000);
-        const auto bytes = std::as_bytes(std::span{text});
-        const auto anyTable = [](std::string_view) { return true; };
-        m_connection->run("BEGIN IMMEDIATE");
-        try {
-            (void)db::rowsOf(bytes, anyTable);
-            (void)db::applyChangeSet(*m_connection, db::inverted(bytes), anyTable);
-            (void)db::applyChangeSet(*m_connection, bytes, anyTable);
-        } catch (const core::StoreError&) {
-            // Refused, with its reason.
-        }
-        (void)m_connection->tryRun("ROLLBACK"); // SQLite may have done so itself
-    }
-
-private:
-    fs::path m_folder;
-    std::unique_ptr<db::Connection> m_connection;
-    std::vector<std::string> m_seeds;
-};
-
 template <class Reader>
 void run(const char* name, Reader reader, std::chrono::milliseconds span, std::uint64_t seed) {
     Mutator mutator(seed);
@@ -233,13 +194,12 @@ int main(int argc, char** argv) {
         }
     }
     const auto each = minutes > 0
-                          ? std::chrono::milliseconds{static_cast<long long>(minutes * 20'000)}
+                          ? std::chrono::milliseconds{static_cast<long long>(minutes * 30'000)}
                           : std::chrono::milliseconds{1'500};
     std::printf("seed %llu\n", static_cast<unsigned long long>(seed));
     const core::SystemClock clock;
     const test::TempFolder temp;
     fuzz::run("photographs", fuzz::Photographs(temp.path()), each, seed);
     fuzz::run("databases", fuzz::Databases(temp.path(), clock), each, seed);
-    fuzz::run("change sets", fuzz::ChangeSets(temp.path(), clock), each, seed);
     return 0;
 }
