@@ -52,12 +52,13 @@ void WorklistHead::layOut() {
     above->addWidget(m_newJob);
     auto* below = new QHBoxLayout;
     below->setSpacing(kGrid);
-    below->addWidget(m_summary);
-    below->addStretch();
+    m_summary->setMinimumWidth(0); // a long date gives way before the window grows
+    m_summary->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    below->addWidget(m_summary, 1);
     below->addWidget(m_person);
+    addWayOn(*below, ActionId::dayOfWork, ViewId::day);
     addWayOn(*below, ActionId::materials, ViewId::materials);
     addWayOn(*below, ActionId::workshop, ViewId::workshop);
-    addWayOn(*below, ActionId::keys, ViewId::keys);
     below->addWidget(m_all);
     auto* down = new QVBoxLayout(this);
     // A quiet button's words stand a gap from its edge: all begin at one line.

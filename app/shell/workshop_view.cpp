@@ -11,6 +11,7 @@
 #include "app/look/scrolled_page.h"
 #include "app/pages/proposal/tax_row.h"
 #include "app/session/actions.h"
+#include "app/stock/ways_on.h"
 
 namespace headcap::app {
 
@@ -25,6 +26,9 @@ WorkshopView::WorkshopView(Session& session, QWidget* parent)
     buildForms();
     auto* down = scrolledPage(this, title(),
                               tr("As letters and reports name it, and who works here."), 1120);
+    down->addSpacing(kGap);
+    down->addWidget(new WaysOn(*this, {{ActionId::techniques, ViewId::techniques},
+                                       {ActionId::backups, ViewId::backups}}));
     addHeading(*down, tr("The workshop"));
     down->addWidget(m_workshop);
     down->addSpacing(kSection);
@@ -38,11 +42,8 @@ void WorkshopView::addFolder(QVBoxLayout& down) {
     auto* other = quietButton(wordsOf(ActionId::otherWorkshop) + QStringLiteral(" …"),
                               tipOf(ActionId::otherWorkshop));
     connect(other, &QPushButton::clicked, this, [this] { Q_EMIT otherWorkshopAsked({}); });
-    auto* backups = quietButton(wordsOf(ActionId::backups), tipOf(ActionId::backups));
-    connect(backups, &QPushButton::clicked, this, [this] { Q_EMIT goAsked({ViewId::backups}); });
     auto* head = new QHBoxLayout;
     head->addWidget(new Label(Face::heading, Ink::ink, tr("Where it lies")), 1);
-    head->addWidget(backups);
     head->addWidget(other);
     auto* folder = new Label(Face::body, Ink::ink,
                              QString::fromStdString(m_session.stores().upkeep.folder().string()));
