@@ -27,8 +27,8 @@ WorkshopView::WorkshopView(Session& session, QWidget* parent)
     auto* down = scrolledPage(this, title(),
                               tr("As letters and reports name it, and who works here."), 1120);
     down->addSpacing(kGap);
-    down->addWidget(new WaysOn(*this, {{ActionId::techniques, ViewId::techniques},
-                                       {ActionId::backups, ViewId::backups}}));
+    down->addWidget(new WaysOn(
+        *this, {{ActionId::techniques, ViewId::techniques}, {ActionId::backups, ViewId::backups}}));
     addHeading(*down, tr("The workshop"));
     down->addWidget(m_workshop);
     down->addSpacing(kSection);
