@@ -7,7 +7,7 @@
 
 #include "app/look/grid.h"
 #include "app/look/label.h"
-#include "app/look/style.h"
+#include "app/look/quiet_button.h"
 #include "app/stock/plain_form.h"
 #include "core/values/decimal.h"
 
@@ -28,8 +28,10 @@ QString minutesText(core::Minutes minutes) {
 
 CameraForm::CameraForm(Session& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_folder(new Label(Face::body)),
-      m_choose(new QPushButton(tr("Choose a folder …"))), m_none(new QPushButton(tr("Watch none"))),
-      m_form(new PlainForm) {
+      m_choose(
+          quietButton(tr("Choose a folder …"),
+                      tr("Where the camera or its program puts new pictures, on this machine"))),
+      m_none(quietButton(tr("Watch none"), tr("No folder is watched"))), m_form(new PlainForm) {
     const std::array labels{tr("Before a step"), tr("After it"), tr("Camera ahead")};
     const std::array hints{tr("a photograph is still of it: 5 min"),
                            tr("a photograph is still of it: 10 min"),
@@ -44,11 +46,6 @@ CameraForm::CameraForm(Session& session, QWidget* parent)
 }
 
 void CameraForm::layOut() {
-    for (QPushButton* button : {m_choose, m_none}) {
-        button->setProperty(kQuietButton, true);
-    }
-    m_choose->setToolTip(tr("Where the camera or its program puts new pictures, on this machine"));
-    m_none->setToolTip(tr("No folder is watched"));
     m_folder->setTextInteractionFlags(Qt::TextSelectableByMouse);
     m_folder->setWordWrap(true);
     auto* words = new Label(Face::small, Ink::quiet,

@@ -7,17 +7,15 @@
 
 #include "app/look/grid.h"
 #include "app/look/label.h"
-#include "app/look/style.h"
+#include "app/look/quiet_button.h"
 
 namespace headcap::app {
 
 QuietLine::QuietLine(QWidget* parent)
     : QWidget(parent), m_words(new Label(Face::body)), m_ways(new QHBoxLayout) {
     m_words->setWordWrap(true);
-    auto* close = new QPushButton(QStringLiteral("×"));
-    close->setProperty(kQuietButton, true);
+    auto* close = quietButton(QStringLiteral("×"), tr("Closes the line; nothing is lost"));
     close->setAccessibleName(tr("Close the line"));
-    close->setToolTip(tr("Closes the line; nothing is lost"));
     close->setFocusPolicy(Qt::NoFocus);
     connect(close, &QPushButton::clicked, this, [this] {
         hide();

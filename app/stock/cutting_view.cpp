@@ -12,8 +12,8 @@
 #include "app/form/ruled_list.h"
 #include "app/look/grid.h"
 #include "app/look/label.h"
+#include "app/look/quiet_button.h"
 #include "app/look/scrolled_page.h"
-#include "app/look/style.h"
 #include "app/stock/cutting_plan_widget.h"
 #include "app/stock/cutting_words.h"
 #include "app/stock/house_value_list.h"
@@ -49,9 +49,10 @@ CuttingView::CuttingView(Session& session, QWidget* parent)
       m_proposer(new WorkProposer(session)), m_pieces(new PieceList(session)),
       m_sheetList(new RuledList(tr("Sheets and offcuts"))),
       m_noSheets(new Label(Face::body, Ink::quiet)), m_standing(new Label(Face::heading)),
-      m_stop(new QPushButton(tr("Stop"))), m_book(new QPushButton(tr("Book the cutting"))),
-      m_drawing(new CuttingPlanWidget), m_swell(new SwellForm(session)),
-      m_house(new HouseValueList(session)), m_work(new PlanWork(this)), m_soon(new QTimer(this)) {
+      m_stop(quietButton(tr("Stop"), tr("Takes the best plan found so far"))),
+      m_book(new QPushButton(tr("Book the cutting"))), m_drawing(new CuttingPlanWidget),
+      m_swell(new SwellForm(session)), m_house(new HouseValueList(session)),
+      m_work(new PlanWork(this)), m_soon(new QTimer(this)) {
     const Choices jobs = jobsInTheHouse(session);
     m_job->completed([jobs] { return wordsOf(jobs()); });
     m_soon->setSingleShot(true);
@@ -80,8 +81,6 @@ void CuttingView::layOut() {
     addHeading(*down, tr("The plan"));
     m_standing->setWordWrap(true);
     m_standing->setAccessibleName(tr("How the plan stands"));
-    m_stop->setProperty(kQuietButton, true);
-    m_stop->setToolTip(tr("Takes the best plan found so far"));
     m_book->setToolTip(
         tr("Pieces to the job, offcuts back to stock, waste written down; one change"));
     auto* ways = new QHBoxLayout;

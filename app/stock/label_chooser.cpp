@@ -13,7 +13,7 @@
 #include "app/look/grid.h"
 #include "app/look/label.h"
 #include "app/look/palette.h"
-#include "app/look/style.h"
+#include "app/look/quiet_button.h"
 #include "app/stock/plain_form.h"
 #include "core/custody/hazards.h"
 #include "core/materials/shelf_life.h"
@@ -98,14 +98,13 @@ LabelChooser::LabelChooser(Session& session, QWidget* parent)
       m_sheet(&m_form->control(tr("On"), sheetChoice())),
       m_from(&m_form->line(tr("From label"), tr("1, or the first that is left on the sheet"))),
       m_preview(new LabelPreview), m_print(new QPushButton(tr("Print the labels"))),
-      m_test(new QPushButton(tr("Print a test page"))) {
+      m_test(quietButton(tr("Print a test page"),
+                         tr("The outlines of the labels alone, with a rule of 100 mm"))) {
     auto* measure = new Label(
         Face::small, Ink::quiet,
         tr("Sizes are as commonly sold; sheets and printers differ by a millimetre or more. Print "
            "the test page on plain paper and hold it against the sheet before the first labels."));
     measure->setRunning();
-    m_test->setProperty(kQuietButton, true);
-    m_test->setToolTip(tr("The outlines of the labels alone, with a rule of 100 mm"));
     connect(m_test, &QPushButton::clicked, this, &LabelChooser::printTest);
     auto* ways = new QHBoxLayout;
     ways->setSpacing(kSpace);

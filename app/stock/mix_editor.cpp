@@ -7,7 +7,7 @@
 #include "app/form/record_choices.h"
 #include "app/look/grid.h"
 #include "app/look/label.h"
-#include "app/look/style.h"
+#include "app/look/quiet_button.h"
 #include "app/stock/ledger_words.h"
 #include "app/stock/plain_form.h"
 #include "core/custody/job_states.h"
@@ -21,16 +21,14 @@ MixEditor::MixEditor(Session& session, QWidget* parent)
       m_name(new Label(Face::heading)), m_source(new Label(Face::small, Ink::quiet)),
       m_method(new Label(Face::body)), m_caution(new Label(Face::smallStrong, Ink::must)),
       m_book(new QPushButton(tr("Book the mix"))),
-      m_own(new QPushButton(tr("Keep as a recipe of our own"))),
-      m_remove(new QPushButton(tr("Remove this recipe"))) {
+      m_own(quietButton(tr("Keep as a recipe of our own"),
+                        tr("With the amounts as they stand here; to be changed at will"))),
+      m_remove(quietButton(tr("Remove this recipe"),
+                           tr("Lots mixed by it keep what they say; undo brings it back"))) {
     for (Label* label : {m_source, m_method, m_caution}) {
         label->setRunning();
     }
     m_book->setToolTip(tr("Takes the parts from their lots and puts the mix on the shelf"));
-    m_own->setProperty(kQuietButton, true);
-    m_own->setToolTip(tr("With the amounts as they stand here; to be changed at will"));
-    m_remove->setProperty(kQuietButton, true);
-    m_remove->setToolTip(tr("Lots mixed by it keep what they say; undo brings it back"));
     auto* ways = new QHBoxLayout;
     ways->addWidget(m_book);
     ways->addWidget(m_own);

@@ -8,8 +8,8 @@
 #include "app/form/ruled_table.h"
 #include "app/look/grid.h"
 #include "app/look/label.h"
+#include "app/look/quiet_button.h"
 #include "app/look/scrolled_page.h"
-#include "app/look/style.h"
 #include "app/session/actions.h"
 #include "app/stock/fit_height.h"
 #include "app/stock/label_chooser.h"
@@ -39,9 +39,8 @@ StockView::StockView(Session& session, QWidget* parent)
     auto* form = new PlainForm;
     m_day = &form->line(tr("On the day"), tr("today, or any day: 31 Dec"));
     addHeading(*down, tr("Stock"));
-    auto* save = new QPushButton(tr("Stock list as PDF …"));
-    save->setProperty(kQuietButton, true);
-    save->setToolTip(tr("Of the day shown; %1 prints it").arg(keyText(ActionId::print)));
+    auto* save = quietButton(tr("Stock list as PDF …"),
+                             tr("Of the day shown; %1 prints it").arg(keyText(ActionId::print)));
     connect(save, &QPushButton::clicked, this, &StockView::saveStockList);
     auto* across = new QHBoxLayout;
     across->setSpacing(kSpace);

@@ -9,15 +9,17 @@
 
 #include "app/look/grid.h"
 #include "app/look/label.h"
+#include "app/look/quiet_button.h"
 #include "app/look/style.h"
 #include "app/session/actions.h"
 
 namespace headcap::app {
 TechniquesView::TechniquesView(Session& session, QWidget* parent)
     : View(parent), m_session(session), m_edits(session), m_techniques(session),
-      m_filter(new QLineEdit), m_add(new QPushButton(tr("Add a technique"))),
+      m_filter(new QLineEdit),
+      m_add(quietButton(tr("Add a technique"), tipOf(ActionId::addRecord))),
       m_list(new RuledTable(title(), {.mark = 0, .right = 96})), m_name(new Label(Face::slip)),
-      m_standing(new Label(Face::small, Ink::quiet)), m_back(new QPushButton),
+      m_standing(new Label(Face::small, Ink::quiet)), m_back(quietButton({})),
       m_scroll(new QScrollArea), m_form(makeTechniqueForm(session)) {
     m_edits.watch(m_form);
     // A name makes the key of a new one.
@@ -36,9 +38,6 @@ void TechniquesView::layOut() {
     m_filter->setProperty(kBoxed, true);
     m_filter->setPlaceholderText(tr("Filter …"));
     m_filter->setAccessibleName(tr("Filter the techniques"));
-    m_add->setProperty(kQuietButton, true);
-    m_add->setToolTip(tipOf(ActionId::addRecord));
-    m_back->setProperty(kQuietButton, true);
     m_standing->setRunning();
     m_scroll->setFrameShape(QFrame::NoFrame);
     m_scroll->setWidgetResizable(true);

@@ -67,7 +67,7 @@ struct JobFile {
     std::vector<HandBack> handBacks{};
 
     // The lots the job names, those they were mixed from or cut off through any number of steps,
-    // with their kinds, parts and the whole ledger of each.
+    // with their kinds, parts and the ledger of each in brief.
     std::vector<Material> materials{};
     std::vector<Lot> lots{};
     std::vector<LotPart> lotParts{};

@@ -74,7 +74,8 @@ void addWalks(Section& section, const Context& at) {
         walks.rows.push_back(walkRow(at.file, walk, at.clock));
     }
     section.blocks.emplace_back(Subheading{"How the leaves were gone through"});
-    addOr(section, std::move(walks), "No going through the leaves one by one is recorded.");
+    addOr(section, std::move(walks),
+          "The record does not say that they were gone through one by one.");
     std::vector<std::string> apart;
     eachCopy(at.file, [&](const Collation&, const CopyRecords& copy) {
         for (std::string& one : walkDifferences(copy)) {
@@ -115,7 +116,7 @@ void addPlates(Section& section, const Context& at) {
                 refOf(plate.id)));
     }
     section.blocks.emplace_back(Subheading{"Plates called for"});
-    addOr(section, std::move(plates), "No plate is called for that the record names.");
+    addOr(section, std::move(plates), "The record names no single plate that is called for.");
 }
 
 void addOwnersWord(Section& section, const Context& at) {

@@ -11,12 +11,13 @@
 
 #include "app/look/grid.h"
 #include "app/look/label.h"
-#include "app/look/style.h"
+#include "app/look/quiet_button.h"
 
 namespace headcap::app {
 
 CheckRow::CheckRow(const QString& what, QWidget* parent)
-    : QWidget(parent), m_what(what), m_tick(new QCheckBox), m_notMade(new QPushButton),
+    : QWidget(parent), m_what(what), m_tick(new QCheckBox),
+      m_notMade(quietButton({}, tr("Notes that it was not made, and why"))),
       m_reason(new QLineEdit) {
     m_tick->setFixedSize(kBenchControl, kBenchControl);
     m_tick->setAccessibleName(what);
@@ -24,9 +25,7 @@ CheckRow::CheckRow(const QString& what, QWidget* parent)
     m_notMade->setText(tr("Not made …"));
     m_notMade->setCheckable(true);
     m_notMade->setMinimumHeight(kBenchControl);
-    m_notMade->setProperty(kQuietButton, true);
     m_notMade->setAccessibleName(tr("Not made: %1").arg(what));
-    m_notMade->setToolTip(tr("Notes that it was not made, and why"));
     m_reason->setMinimumHeight(kBenchControl);
     m_reason->setAccessibleName(tr("Why not: %1").arg(what));
     m_reason->setPlaceholderText(tr("not made because …"));

@@ -10,7 +10,7 @@
 
 #include "app/look/grid.h"
 #include "app/look/label.h"
-#include "app/look/style.h"
+#include "app/look/quiet_button.h"
 #include "app/pages/bench/check_rows.h"
 #include "app/pages/bench/step_fields.h"
 #include "app/pages/bench/step_words.h"
@@ -30,7 +30,7 @@ StepForm::StepForm(Session& session, QWidget* parent)
       m_reason(new FieldRow(tr("Corrected because"), new QLineEdit, nullptr)),
       m_fields(new StepFields(session, this)), m_uses(new UsesEditor(session)),
       m_checks(new CheckRows), m_log(new QPushButton(tr("Log it"))),
-      m_drop(new QPushButton(tr("Drop it"))) {
+      m_drop(quietButton(tr("Drop it"), tr("Nothing of it is logged"))) {
     layOut();
     connect(m_log, &QPushButton::clicked, this, &StepForm::logAsked);
     connect(m_drop, &QPushButton::clicked, this, &StepForm::dropAsked);
@@ -52,8 +52,6 @@ void StepForm::layOut() {
     m_advice->setWordWrap(true);
     m_log->setDefault(true);
     m_log->setToolTip(tipOf(ActionId::logStep));
-    m_drop->setToolTip(tr("Nothing of it is logged"));
-    m_drop->setProperty(kQuietButton, true);
     for (QPushButton* button : {m_log, m_drop}) {
         button->setMinimumHeight(kBenchControl);
     }

@@ -5,7 +5,7 @@
 
 #include "app/look/grid.h"
 #include "app/look/label.h"
-#include "app/look/style.h"
+#include "app/look/quiet_button.h"
 #include "app/pages/bench/use_row.h"
 #include "core/materials/ledger_in_brief.h"
 
@@ -13,8 +13,7 @@ namespace headcap::app {
 
 UsesEditor::UsesEditor(Session& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_down(new QVBoxLayout),
-      m_add(new QPushButton(tr("Add a material"))) {
-    m_add->setProperty(kQuietButton, true);
+      m_add(quietButton(tr("Add a material"))) {
     m_add->setMinimumHeight(kBenchControl);
     connect(m_add, &QPushButton::clicked, this, &UsesEditor::addBlank);
     auto* all = new QVBoxLayout(this);

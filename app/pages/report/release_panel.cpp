@@ -10,6 +10,7 @@
 #include "app/form/record_choices.h"
 #include "app/look/grid.h"
 #include "app/look/label.h"
+#include "app/look/quiet_button.h"
 #include "app/look/scrolled_page.h"
 #include "app/look/style.h"
 #include "app/pages/bench/step_words.h"
@@ -165,8 +166,7 @@ void ReleasePanel::addRow(const core::ReleaseRow& row) {
         across->addWidget(button, 0, Qt::AlignTop);
         across->addWidget(why, 0, Qt::AlignTop);
     } else if (row.answer != nullptr) {
-        auto* again = new QPushButton(tr("Open again"));
-        again->setProperty(kQuietButton, true);
+        auto* again = quietButton(tr("Open again"));
         again->setAccessibleName(tr("Open again: %1").arg(said(row.asks)));
         connect(again, &QPushButton::clicked, this,
                 [this, key = row.key] { answer(key, core::ReleaseAnswer::open, {}); });

@@ -59,9 +59,9 @@ TEST(ComposeReport, aSectionWithNothingToSaySaysSo) {
     }
     const std::string text = plainText(documentOf(empty));
     for (const char* line :
-         {"No going through the leaves one by one is recorded.",
+         {"The record does not say that they were gone through one by one.",
           "No leaf was found bound out of its place.",
-          "No plate is called for that the record names.",
+          "The record names no single plate that is called for.",
           "The collation showed nothing that the owner had to be told.",
           "No leaf was supplied, in facsimile or original.",
           "No repair was made and no part replaced.", "No material was introduced.",
