@@ -20,7 +20,7 @@ bool agrees(const TurnEvidence& turn) {
 // A plate with words on it: no number, mark or catchword, and the text passes over it.
 bool isPlate(const BoundBook& book, const LeafLinks& links, std::size_t leaf) {
     const BoundLeaf& bound = book.leaves[leaf];
-    if (bound.mark || bound.numbers[0] || bound.numbers[1] || leaf == 0)
+    if (bound.mark || bound.printsNumber() || leaf == 0)
         return false;
     for (const auto& row : {bound.recto, bound.verso}) {
         if (row && !book.pages[*row].catchword.empty())

@@ -202,10 +202,7 @@ private:
     [[nodiscard]] bool isHeldTogether(std::size_t at) const {
         const BoundLeaf& before = bound(at - 1);
         const BoundLeaf& after = bound(at);
-        const auto numbered = [](const BoundLeaf& leaf) {
-            return leaf.numbers[0] || leaf.numbers[1];
-        };
-        if (numbered(before) && numbered(after))
+        if (before.printsNumber() && after.printsNumber())
             return true;
         const auto length = closedLength(at - 1);
         return length && m_habits.isUsualFold(*length);
@@ -352,7 +349,7 @@ private:
         const StoryLeaf& leaf = m_story[at];
         for (std::size_t page = 0; page < 2; ++page) {
             const auto& row = page == 0 ? bound(at).recto : bound(at).verso;
-            if (!leaf.arrival.misprinted[page] || !row)
+            if (!leaf.arrival.misprinted[page] || !row || bound(at).numbers[page]->supplied)
                 continue;
             const int right = *leaf.expectedNumber + (m_unit == 2 ? static_cast<int>(page) : 0);
             add(LeafFindingKind::misnumbered, *row, *row + 1, 0, true,

@@ -24,6 +24,7 @@ inline constexpr double kRestart = 2.0;
 inline constexpr double kFirstNumber = 0.5;
 inline constexpr double kNewStyle = 1.0;
 inline constexpr double kMisprint = 3.5;
+inline constexpr double kWrongReckoning = 1.5; // a number supplied in brackets that does not fit
 inline constexpr double kMissignedLeaf = 4.0;
 inline constexpr double kMissignedGathering = 4.5;
 inline constexpr double kMissignedBoth = 8.0;
