@@ -71,7 +71,7 @@ private:
     static constexpr int kMarkOnVerso = 6;
     static constexpr int kWrongParity = 2;
     static constexpr int kWrongReckoning = 1; // of a number supplied in brackets
-    static constexpr int kOneSided = 5; // a leaf of which only one side is there, unprinted
+    static constexpr int kOneSided = 5;       // a leaf of which only one side is there, unprinted
     static constexpr int kOneSidedPrinted = 14;
 
     void reach(std::size_t row, std::size_t side) {

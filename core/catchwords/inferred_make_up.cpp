@@ -165,8 +165,7 @@ private:
             ExtentPage entry;
             const auto& number = bound.numbers[page];
             if (number && !number->supplied && !arrival.misprinted[page] && leaf.expectedNumber)
-                entry.number =
-                    NumberOnPage{*leaf.expectedNumber + side, number->style, false};
+                entry.number = NumberOnPage{*leaf.expectedNumber + side, number->style, false};
             entry.restarts = side == 0 && arrival.numbersRestart;
             m_pages.push_back(entry);
         }

@@ -8,6 +8,7 @@
 #include "core/catchwords/leaf_links.h"
 #include "core/catchwords/leaf_story.h"
 #include "core/catchwords/rebinding.h"
+#include "core/catchwords/story_evidence.h"
 #include "core/catchwords/story_findings.h"
 
 namespace headcap::core {
@@ -55,7 +56,8 @@ LeafDiagnosis diagnoseLeaves(std::span<const PageRow> pages) {
     const Rebinding rebound = putInOrder(book, links, orderOf(book, links));
     const LeafOrder& order = rebound.order;
     const BookHabits habits(book, order);
-    const auto story = tellStory(book, order, links, habits);
+    const auto story =
+        withoutUnprovenLosses(book, order, habits, tellStory(book, order, links, habits));
     diagnosis.gatherings = gatheringsOf(book, habits, story);
     diagnosis.formula = formulaOf(diagnosis.gatherings);
     diagnosis.extent = extentOf(book, story);

@@ -33,6 +33,7 @@ inline constexpr double kNewSeries = 2.0;
 inline constexpr double kLateSeries = 5.0; // a series that begins in its midst
 inline constexpr double kNamedLate =
     3.5; // a gathering that only its third leaf or a later one names
+inline constexpr double kUnnamedMark = 0.3; // a leaf's number without a letter
 inline constexpr double kOutOfOrder = 7.5;
 inline constexpr double kUnsigned = 3.0;
 

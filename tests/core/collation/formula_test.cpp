@@ -79,6 +79,17 @@ TEST(Formula, isReadAsFarAsAnyStatementGoes) {
     EXPECT_LT(reading.problems.front().at, statement.size() - 3);
 }
 
+// Found in the same way: the point before a raised number made a gathering of minus one leaf.
+TEST(Formula, takesNoRaisedNumberBehindAPointForAQuiresLeaves) {
+    for (const char* written : {"1.⁸", "1.^8", "A⁸ 2.⁴ B⁸"}) {
+        const FormulaReading reading = readFormula(written);
+        EXPECT_GE(tally(reading.makeUp).known, 0) << written;
+        for (const Gathering& gathering : reading.makeUp.gatherings) {
+            EXPECT_GE(gathering.called, 0) << written;
+        }
+    }
+}
+
 TEST(Formula, refusesWhatNoBookHas) {
     EXPECT_FALSE(readFormula("A-60Z⁴⁰⁰").problems.empty());
     EXPECT_FALSE(readFormula("1-9999⁸").problems.empty());
