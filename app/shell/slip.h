@@ -18,6 +18,8 @@ struct SlipWords {
     QString due;
     bool isLate = false;
     Ink ink = Ink::must;
+
+    friend bool operator==(const SlipWords&, const SlipWords&) = default;
 };
 
 class Slip : public QAbstractButton {

@@ -1,5 +1,7 @@
 #include "app/shell/slip_group.h"
 
+#include <algorithm>
+
 #include <QHBoxLayout>
 #include <QVBoxLayout>
 
@@ -20,6 +22,9 @@ SlipGroup::SlipGroup(const QString& heading, QWidget* parent)
 }
 
 void SlipGroup::show(std::vector<SlipWords> slips) {
+    if (std::ranges::equal(slips, m_slips, {}, {}, &Slip::words)) {
+        return;
+    }
     std::optional<core::Id<core::Job>> focused;
     for (Slip* slip : m_slips) {
         if (slip->hasFocus()) {
@@ -29,6 +34,8 @@ void SlipGroup::show(std::vector<SlipWords> slips) {
         slip->deleteLater();
     }
     m_slips.clear();
+    hide(); // else the whole page is laid out anew for each slip
+    Slip* toFocus = nullptr;
     for (SlipWords& words : slips) {
         auto* slip = new Slip(std::move(words), this);
         m_down->addWidget(slip);
@@ -36,10 +43,13 @@ void SlipGroup::show(std::vector<SlipWords> slips) {
         connect(slip, &QAbstractButton::clicked, this,
                 [this, slip] { Q_EMIT chosen(slip->words().job); });
         if (focused && slip->words().job == *focused) {
-            slip->setFocus(Qt::OtherFocusReason);
+            toFocus = slip;
         }
     }
     setFilter({});
+    if (toFocus != nullptr) {
+        toFocus->setFocus(Qt::OtherFocusReason);
+    }
 }
 
 void SlipGroup::setFilter(const std::string& folded) {
