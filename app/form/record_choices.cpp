@@ -1,5 +1,7 @@
 #include "app/form/record_choices.h"
 
+#include <algorithm>
+
 #include <QCoreApplication>
 
 #include "core/custody/hazards.h"
@@ -42,9 +44,12 @@ constexpr std::size_t kOffered = 30;
 
 std::vector<core::Item> newestBooks(const core::Stores& stores) {
     std::vector<core::Item> books;
-    for (auto& found : stores.records.newestWith(core::RecordKind::item, "part_of",
-                                                 core::ColumnValue{}, kOffered)) {
-        books.push_back(std::get<core::Item>(std::move(found.record)));
+    for (const core::JobLine& line : stores.jobs.page(0, kOffered)) {
+        const auto job = core::find(stores.records, line.id);
+        auto book = job ? core::find(stores.records, job->record.item) : std::nullopt;
+        if (book && std::ranges::find(books, book->record.id, &core::Item::id) == books.end()) {
+            books.push_back(std::move(book->record));
+        }
     }
     return books;
 }

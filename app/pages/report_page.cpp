@@ -54,8 +54,8 @@ ReportPage::ReportPage(Session& session, QWidget* parent)
 void ReportPage::buildHead() {
     m_standing = new Label(Face::strong);
     m_standing->setWordWrap(true);
-    m_print = new QPushButton(tr("Print…"));
-    m_draft = new QPushButton(tr("Save a draft…"));
+    m_print = new QPushButton(tr("Print …"));
+    m_draft = new QPushButton(tr("Save a draft …"));
     m_issue = new QPushButton;
     m_print->setToolTip(tr("Prints the report as it stands, marked as a draft (Ctrl+P)"));
     m_draft->setToolTip(tr("Writes the report as it stands to a PDF, marked as a draft"));
@@ -73,6 +73,7 @@ void ReportPage::buildHead() {
     m_letGo->setToolTip(tr("The release list, the sign-off and the return"));
     row->addWidget(m_letGo);
     body().addLayout(row);
+    body().addSpacing(kGap);
     body().addWidget(m_changes);
     connect(m_print, &QPushButton::clicked, this, [this] { print(); });
     connect(m_draft, &QPushButton::clicked, this, [this] { saveDraft(); });

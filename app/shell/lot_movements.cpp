@@ -1,5 +1,7 @@
 #include "app/shell/lot_movements.h"
 
+#include <algorithm>
+
 #include <QComboBox>
 #include <QHBoxLayout>
 #include <QLineEdit>
@@ -16,6 +18,8 @@
 
 namespace headcap::app {
 namespace {
+
+constexpr std::size_t kLinesShown = 200;
 
 constexpr int kLedgerHeight = 280;
 
@@ -109,6 +113,19 @@ void LotMovements::show(const core::Shelf& shelf, const std::optional<core::Id<c
     }
 }
 
+// Of a lot that is used for years the newest, in their order.
+std::vector<core::LedgerEntry> LotMovements::newestLines(const core::Lot& lot) const {
+    std::vector<core::LedgerEntry> lines;
+    m_session.guarded([&] {
+        for (auto& found : m_session.records().newestWith(core::RecordKind::ledgerEntry, "lot",
+                                                          lot.id.text(), kLinesShown)) {
+            lines.push_back(std::get<core::LedgerEntry>(std::move(found.record)));
+        }
+    });
+    std::ranges::reverse(lines);
+    return lines;
+}
+
 void LotMovements::showLedger(const core::Lot& lot, const core::Material* kind) {
     m_heading->setText(tr("Ledger of %1").arg(fromCore(core::lotName(lot, kind))));
     const auto balance = m_shelf.balanceOf(lot.id);
@@ -117,10 +134,12 @@ void LotMovements::showLedger(const core::Lot& lot, const core::Material* kind) 
                                : tr("does not add up"));
     const core::Clock& clock = m_session.clock();
     std::vector<TableRow> rows;
-    for (const core::LedgerEntry& entry : m_shelf.ledger) {
-        if (entry.lot != lot.id) {
-            continue;
-        }
+    const auto lines = newestLines(lot);
+    if (lines.size() == kLinesShown) {
+        rows.push_back(
+            {.title = {tr("Earlier movements are not listed here."), Face::small, Ink::quiet}});
+    }
+    for (const core::LedgerEntry& entry : lines) {
         rows.push_back({.id = entry.id.uuid(),
                         .title = {words(entry.kind), Face::body, Ink::ink},
                         .mark = clockTime(entry.at),

@@ -31,6 +31,7 @@ private:
 
     void layOut();
     void showHints();
+    [[nodiscard]] std::vector<core::LedgerEntry> newestLines(const core::Lot& lot) const;
     void showLedger(const core::Lot& lot, const core::Material* kind);
     void enterMovement();
     [[nodiscard]] Movement movement() const;

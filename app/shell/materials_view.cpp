@@ -1,11 +1,15 @@
 #include "app/shell/materials_view.h"
 
+#include <algorithm>
+#include <iterator>
 #include <map>
 
+#include <QPushButton>
 #include <QVBoxLayout>
 
 #include "app/look/grid.h"
 #include "app/look/label.h"
+#include "app/look/quiet_button.h"
 #include "app/look/scrolled_page.h"
 #include "app/papers/attachment_list.h"
 #include "app/papers/data_sheets.h"
@@ -13,6 +17,7 @@
 #include "app/stock/lot_whereabouts.h"
 #include "app/stock/ways_on.h"
 #include "core/custody/job_states.h"
+#include "core/materials/ledger_in_brief.h"
 #include "core/materials/shelf_life.h"
 
 namespace headcap::app {
@@ -25,13 +30,25 @@ struct Kept {
 };
 
 template <class Record>
-Kept<Record> allOf(const core::RecordStore& store) {
+Kept<Record> keptOf(std::vector<core::Stored<Record>> stored) {
     Kept<Record> kept;
-    for (auto& one : core::all<Record>(store)) {
+    for (auto& one : stored) {
         kept.revisions[one.record.id] = one.revision;
         kept.records.push_back(std::move(one.record));
     }
     return kept;
+}
+
+// What may be taken; with what is done with behind it, where that is asked for.
+Kept<core::Lot> lotsOf(const core::RecordStore& store, bool withDone) {
+    Kept<core::Lot> lots;
+    for (const bool isDone : withDone ? std::vector{false, true} : std::vector{false}) {
+        auto some = keptOf(core::typed<core::Lot>(store.allWith(
+            core::RecordKind::lot, core::fieldName(&core::Lot::finished), std::int64_t{isDone})));
+        lots.revisions.merge(some.revisions);
+        std::ranges::move(some.records, std::back_inserter(lots.records));
+    }
+    return lots;
 }
 
 QString ageWords(core::LotAge age, const std::optional<core::Day>& until, core::Day today) {
@@ -54,6 +71,7 @@ MaterialsView::MaterialsView(Session& session, QWidget* parent)
            tr("Each lot with its number: bought, saved from an old binding, mixed, or cut off "
               "another. Make its kind of material below first.")},
           tr("Lot"))),
+      m_done(quietButton({}, tr("Lots that were used up or thrown away"))),
       m_movements(new LotMovements(session)), m_whereabouts(new LotWhereabouts(session)),
       m_lotSheet(new papers::DataSheetButton(session)),
       m_materials(new RecordList<core::Material>(
@@ -70,6 +88,8 @@ MaterialsView::MaterialsView(Session& session, QWidget* parent)
     buildMaterials();
     connect(m_whereabouts, &LotWhereabouts::goAsked, this, &View::goAsked);
     m_edits.alignLabels();
+    m_done->setCheckable(true);
+    connect(m_done, &QPushButton::toggled, this, [this] { refresh(); });
     layOut();
 }
 
@@ -86,15 +106,18 @@ void MaterialsView::layOut() {
           static_cast<QWidget*>(m_materials), static_cast<QWidget*>(m_sheets)}) {
         down->addSpacing(kSection);
         down->addWidget(section);
+        if (section == m_lots) {
+            down->addWidget(m_done, 0, Qt::AlignLeft);
+        }
     }
     down->addStretch(1);
 }
 
 RowWords MaterialsView::lotWords(const core::Lot& lot) const {
-    const core::Material* kind = m_shelf.material(lot.material);
+    const core::Material* kind = m_index->material(lot.material);
     const core::Day today = m_session.clock().today();
     const core::LotAge age = core::ageOf(lot, kind, today);
-    const auto balance = m_shelf.balanceOf(lot.id);
+    const auto balance = m_index->balanceOf(lot);
     QStringList detail{words(lot.origin), fromCore(lot.supplier), fromCore(lot.savedFrom),
                        fromCore(lot.recipe), ageWords(age, core::goodUntilOf(lot, kind), today)};
     const bool isOpen = age == core::LotAge::overdue || !balance || balance->count < 0;
@@ -153,6 +176,13 @@ void MaterialsView::showSheets() {
 }
 
 bool MaterialsView::enter(const Destination& destination) {
+    if (destination.record) {
+        const auto shelf = core::shelfInBrief(m_session.records());
+        const core::Lot* asked = shelf->lot(core::Id<core::Lot>{destination.record->id});
+        if (asked != nullptr && asked->finished) {
+            m_done->setChecked(true);
+        }
+    }
     refresh();
     if (!destination.record) {
         m_lots->list().setFocus();
@@ -163,9 +193,16 @@ bool MaterialsView::enter(const Destination& destination) {
 
 void MaterialsView::refresh() {
     m_session.guarded([this] {
-        m_shelf = core::loadShelf(m_session.records());
-        const auto lots = allOf<core::Lot>(m_session.records());
-        const auto materials = allOf<core::Material>(m_session.records());
+        m_shelf = *core::shelfInBrief(m_session.records());
+        m_index.emplace(m_shelf);
+        const auto lots = lotsOf(m_session.records(), m_done->isChecked());
+        const auto done = std::ranges::count(m_shelf.lots, true, &core::Lot::finished);
+        m_done->setVisible(done > 0);
+        m_done->setText(m_done->isChecked()
+                            ? tr("Hide what is done with")
+                            : counted(static_cast<int>(done), tr("And %1 lot that is done with …"),
+                                      tr("And %1 lots that are done with …")));
+        const auto materials = keptOf(core::all<core::Material>(m_session.records()));
         m_lots->show(lots.records, [&](const core::Lot& l) { return lots.revisions.at(l.id); });
         m_materials->show(materials.records,
                           [&](const core::Material& m) { return materials.revisions.at(m.id); });

@@ -5,7 +5,9 @@
 #include "app/form/record_form.h"
 #include "app/form/record_list.h"
 #include "app/shell/view.h"
-#include "core/materials/shelf.h"
+#include "core/materials/shelf_index.h"
+
+class QPushButton;
 
 namespace headcap::app {
 
@@ -39,12 +41,14 @@ private:
     Session& m_session;
     PageEdits m_edits;
     RecordList<core::Lot>* m_lots;
+    QPushButton* m_done; // shows what is done with as well
     LotMovements* m_movements;
     LotWhereabouts* m_whereabouts;
     papers::DataSheetButton* m_lotSheet;
     RecordList<core::Material>* m_materials;
     papers::AttachmentList* m_sheets; // of the chosen kind
     core::Shelf m_shelf;
+    std::optional<core::ShelfIndex> m_index{};
 };
 
 } // namespace headcap::app

@@ -43,6 +43,7 @@ NoticeBar::NoticeBar(Session& session, QWidget* parent)
     connect(m_close, &QPushButton::clicked, this, &QWidget::hide);
     connect(m_undo, &QPushButton::clicked, &session, &Session::undo);
     connect(&session, &Session::said, this, &NoticeBar::show);
+    connect(&session, &Session::personChanged, this, &NoticeBar::putAway); // who was asked for
     parent->installEventFilter(this);
     hide();
 }

@@ -21,6 +21,7 @@
 #include "app/stock/plain_form.h"
 #include "app/stock/swell_form.h"
 #include "app/stock/work_proposer.h"
+#include "core/materials/ledger_in_brief.h"
 
 namespace headcap::app {
 namespace {
@@ -145,7 +146,7 @@ bool CuttingView::enter(const Destination& destination) {
 
 void CuttingView::refresh() {
     m_session.guarded([this] {
-        m_shelf = core::loadShelf(m_session.records());
+        m_shelf = *core::shelfInBrief(m_session.records());
         m_house->refresh();
         m_sheets = core::sheetsOnShelf(m_shelf, m_house->house());
         m_swell->show(m_shelf, m_house->house().sewing);

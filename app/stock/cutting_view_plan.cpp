@@ -19,6 +19,7 @@
 #include "app/stock/work_proposer.h"
 #include "core/custody/job_states.h"
 #include "core/materials/fitness.h"
+#include "core/materials/ledger_in_brief.h"
 
 namespace headcap::app {
 
@@ -140,8 +141,9 @@ void CuttingView::book() {
     const core::Day today = m_session.clock().today();
     const auto last = m_session.records().greatest(core::RecordKind::lot, "number",
                                                    core::lotNumberPrefix(today.year()));
-    auto change = core::bookCutting(*m_planned, core::loadShelf(m_session.records()), last, today,
-                                    {m_session.person(), m_session.clock().now()}, m_session.ids());
+    auto change =
+        core::bookCutting(*m_planned, *core::shelfInBrief(m_session.records()), last, today,
+                          {m_session.person(), m_session.clock().now()}, m_session.ids());
     if (!change) {
         m_session.say({Notice::Kind::refused, sentenceFor(change.error())});
         return;

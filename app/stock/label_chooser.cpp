@@ -16,6 +16,7 @@
 #include "app/look/quiet_button.h"
 #include "app/stock/plain_form.h"
 #include "core/custody/hazards.h"
+#include "core/materials/ledger_in_brief.h"
 #include "core/materials/shelf_life.h"
 #include "core/values/english.h"
 
@@ -128,7 +129,7 @@ LabelChooser::LabelChooser(Session& session, QWidget* parent)
 }
 
 void LabelChooser::refresh() {
-    m_session.guarded([this] { m_shelf = core::loadShelf(m_session.records()); });
+    m_session.guarded([this] { m_shelf = *core::shelfInBrief(m_session.records()); });
     compose();
 }
 

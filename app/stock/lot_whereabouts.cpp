@@ -16,6 +16,7 @@ namespace headcap::app {
 namespace {
 
 constexpr int kMostHeight = 420;
+constexpr std::size_t kNewestUses = 200; // of a lot that is used for years
 
 QString tr(const char* text) {
     return LotWhereabouts::tr(text);
@@ -109,7 +110,8 @@ LotWhereabouts::LotWhereabouts(Session& session, QWidget* parent)
 }
 
 void LotWhereabouts::show(const std::optional<core::Id<core::Lot>>& lot) {
-    const auto all = lot ? core::loadWhereabouts(m_session.records(), *lot) : core::Whereabouts{};
+    const auto all =
+        lot ? core::loadWhereabouts(m_session.records(), *lot, kNewestUses) : core::Whereabouts{};
     const auto trace = lot ? core::traceLot(all, *lot) : std::nullopt;
     setVisible(trace.has_value());
     m_places.clear();
@@ -140,8 +142,13 @@ void LotWhereabouts::show(const std::optional<core::Id<core::Lot>>& lot) {
                     .view = ViewId::job, .job = job.job->id, .page = core::Page::materials};
             }
         }
-        m_count->setText(
-            counted(static_cast<int>(trace->jobs.size()), tr("in %1 book"), tr("in %1 books")));
+        const QString books =
+            counted(static_cast<int>(trace->jobs.size()), tr("in %1 book"), tr("in %1 books"));
+        m_count->setText(all.hasMoreUses
+                             ? tr("%1 by its newest %2 uses; headcap trace lists them all")
+                                   .arg(books)
+                                   .arg(kNewestUses)
+                             : books);
     }
     m_count->setVisible(!rows.empty());
     m_none->setVisible(rows.empty());

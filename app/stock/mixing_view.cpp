@@ -13,6 +13,7 @@
 #include "app/stock/plain_form.h"
 #include "app/stock/strength_calculator.h"
 #include "app/stock/titration_form.h"
+#include "core/materials/ledger_in_brief.h"
 
 namespace headcap::app {
 namespace {
@@ -60,7 +61,7 @@ bool MixingView::enter(const Destination& destination) {
 
 void MixingView::refresh() {
     m_session.guarded([this] {
-        m_shelf = core::loadShelf(m_session.records());
+        m_shelf = *core::shelfInBrief(m_session.records());
         std::vector<core::Recipe> own;
         std::vector<core::RecipePart> parts;
         for (auto& one : core::all<core::Recipe>(m_session.records())) {

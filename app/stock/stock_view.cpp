@@ -47,6 +47,8 @@ StockView::StockView(Session& session, QWidget* parent)
     across->addWidget(form, 1);
     across->addWidget(save, 0, Qt::AlignTop);
     down->addLayout(across);
+    m_reading = new Label(Face::small, Ink::quiet, tr("The ledger is being added up …"));
+    down->addWidget(m_reading);
     m_stock = addTable(*down, {},
                        new RuledTable(tr("Stock on the day"),
                                       {.mark = 88, .right = 120, .title = 5, .middle = {3, 3}}));
@@ -82,8 +84,9 @@ RuledTable* StockView::addTable(QVBoxLayout& down, const QString& heading, Ruled
 bool StockView::enter(const Destination& destination) {
     refresh();
     if (destination.record && destination.record->kind == core::RecordKind::lot) {
-        if (const core::Lot* lot = m_shelf.lot(core::Id<core::Lot>{destination.record->id})) {
-            m_labels->choose(fromCore(lot->number));
+        if (const auto lot =
+                core::find(m_session.records(), core::Id<core::Lot>{destination.record->id})) {
+            m_labels->choose(fromCore(lot->record.number));
         }
     } else if (destination.job) {
         if (const auto job = core::find(m_session.records(), *destination.job)) {
@@ -94,23 +97,51 @@ bool StockView::enter(const Destination& destination) {
     return true;
 }
 
+// The ledger of twenty years takes seconds to add up: elsewhere, and shown when it is done.
 void StockView::refresh() {
     m_labels->refresh();
-    m_session.guarded([this] {
-        const core::Clock& clock = m_session.clock();
-        m_shelf = core::loadShelf(m_session.records());
-        put(*m_ending, endingRows(m_shelf, clock.today(), clock, m_session.ids()));
-        put(*m_use, useRows(m_shelf, clock, m_session.ids()));
-        auto saved = savedRows(m_shelf, m_session.records());
-        m_noSaved->setVisible(saved.empty());
-        m_saved->setVisible(!saved.empty());
-        put(*m_saved, std::move(saved));
-    });
-    showStock();
+    m_reading->setVisible(m_shelf == nullptr);
+    struct Read {
+        std::shared_ptr<const core::Shelf> shelf;
+        std::vector<TableRow> stock, ending, use, saved;
+    };
+    m_aside.ask(
+        [&records = m_session.records(), &clock = m_session.clock(), day = dayShown()] {
+            core::IdSource keys{clock}; // of rows that are no record
+            Read read{.shelf = std::make_shared<const core::Shelf>(core::loadShelf(records))};
+            read.stock = stockRows(*read.shelf, day, clock);
+            read.ending = endingRows(*read.shelf, clock.today(), clock, keys);
+            read.use = useRows(*read.shelf, clock, keys);
+            read.saved = savedRows(*read.shelf, records);
+            return read;
+        },
+        [this](Read read) {
+            m_shelf = std::move(read.shelf);
+            m_reading->hide();
+            put(*m_stock, std::move(read.stock));
+            put(*m_ending, std::move(read.ending));
+            put(*m_use, std::move(read.use));
+            m_noSaved->setVisible(read.saved.empty());
+            m_saved->setVisible(!read.saved.empty());
+            put(*m_saved, std::move(read.saved));
+        });
 }
 
 void StockView::showStock() {
-    put(*m_stock, stockRows(m_shelf, dayShown(), m_session.clock()));
+    if (m_shelf == nullptr) {
+        refresh();
+        return;
+    }
+    m_aside.ask([shelf = m_shelf, &clock = m_session.clock(),
+                 day = dayShown()] { return stockRows(*shelf, day, clock); },
+                [this](std::vector<TableRow> rows) { put(*m_stock, std::move(rows)); });
+}
+
+std::shared_ptr<const core::Shelf> StockView::wholeShelf() {
+    if (m_shelf == nullptr) {
+        m_shelf = std::make_shared<const core::Shelf>(core::loadShelf(m_session.records()));
+    }
+    return m_shelf;
 }
 
 core::Day StockView::dayShown() {
@@ -123,7 +154,7 @@ core::Document StockView::stockList() {
     for (const auto& one : core::all<core::Workshop>(m_session.records())) {
         workshop = one.record.name;
     }
-    return core::stockSheet(m_shelf, dayShown(), workshop, m_session.clock());
+    return core::stockSheet(*wholeShelf(), dayShown(), workshop, m_session.clock());
 }
 
 void StockView::saveStockList() {
@@ -134,7 +165,7 @@ void StockView::saveStockList() {
 
 void StockView::open(const RuledTable& table) {
     const auto id = table.current();
-    if (id && m_shelf.lot(core::Id<core::Lot>{*id}) != nullptr) {
+    if (id && core::find(m_session.records(), core::Id<core::Lot>{*id})) {
         Q_EMIT goAsked(
             {.view = ViewId::materials, .record = core::RecordRef{core::RecordKind::lot, *id}});
     }

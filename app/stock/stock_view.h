@@ -2,6 +2,9 @@
 // paper and where each piece went; and labels to be printed. Enter on a lot goes to it.
 #pragma once
 
+#include <memory>
+
+#include "app/session/aside.h"
 #include "app/shell/view.h"
 #include "core/materials/shelf.h"
 #include "core/report/document.h"
@@ -32,6 +35,8 @@ public:
     [[nodiscard]] RuledTable& saved() { return *m_saved; }
     [[nodiscard]] FieldRow& day() { return *m_day; }
     [[nodiscard]] LabelChooser& labels() { return *m_labels; }
+    // The ledger is being added up.
+    [[nodiscard]] bool isReading() const { return m_aside.isReading(); }
 
 private:
     void showStock();
@@ -40,7 +45,11 @@ private:
     RuledTable* addTable(QVBoxLayout& down, const QString& heading, RuledTable* table);
 
     Session& m_session;
-    core::Shelf m_shelf;
+    [[nodiscard]] std::shared_ptr<const core::Shelf> wholeShelf();
+
+    Aside m_aside{m_session};
+    std::shared_ptr<const core::Shelf> m_shelf{}; // with its whole ledger, once it was read
+    Label* m_reading;
     LabelChooser* m_labels;
     FieldRow* m_day;
     RuledTable* m_stock;

@@ -1,4 +1,5 @@
 #include "core/materials/sheet_stock.h"
+#include "core/materials/shelf_index.h"
 
 #include <algorithm>
 
@@ -73,13 +74,14 @@ std::int64_t costOf(const Lot& lot, const CuttingHouse& house) {
 std::vector<SheetOfLot> sheetsOnShelf(const Shelf& shelf, const CuttingHouse& house) {
     std::vector<SheetOfLot> sheets;
     std::vector<std::optional<Money>> prices;
+    const ShelfIndex index{shelf};
     for (const Lot& lot : shelf.lots) {
-        const Material* kind = shelf.material(lot.material);
+        const Material* kind = index.material(lot.material);
         if (kind == nullptr || kind->unit != Unit::sheet || lot.finished || !lot.sheetWidth ||
             !lot.sheetHeight) {
             continue;
         }
-        const auto balance = shelf.balanceOf(lot.id);
+        const auto balance = index.balanceOf(lot);
         const std::int64_t whole = balance ? balance->count / kThousandths : 0;
         if (whole < 1) {
             continue;

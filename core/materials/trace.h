@@ -27,10 +27,13 @@ struct Whereabouts {
     std::vector<Item> items{};
     std::vector<Owner> owners{};
     TechniquesInForce techniques{};
+    bool hasMoreUses = false; // older than those that were asked for
 };
 
-// Only what this lot reaches, found by what names it.
-[[nodiscard]] Whereabouts loadWhereabouts(const RecordStore& store, const Id<Lot>& lot);
+// Only what this lot reaches, found by what names it; of each lot the newest uses, where only so
+// many are asked for.
+[[nodiscard]] Whereabouts loadWhereabouts(const RecordStore& store, const Id<Lot>& lot,
+                                          std::optional<std::size_t> mostUses = std::nullopt);
 
 struct TracedUse {
     const Lot* lot; // that was used

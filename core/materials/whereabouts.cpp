@@ -1,4 +1,5 @@
 // What a lot reaches, found in the store by what names it.
+#include <algorithm>
 #include <set>
 
 #include "core/materials/trace.h"
@@ -9,7 +10,8 @@ namespace {
 // Only what is not there yet.
 class Loading {
 public:
-    Loading(const RecordStore& store, Whereabouts& all) : m_store(store), m_all(all) {}
+    Loading(const RecordStore& store, Whereabouts& all, std::optional<std::size_t> mostUses)
+        : m_store(store), m_all(all), m_mostUses(mostUses) {}
 
     void from(const Id<Lot>& id) {
         std::vector<Id<Lot>> waiting{id};
@@ -27,7 +29,7 @@ public:
             for (const auto& offcut : allWith(m_store, &Lot::parent, lot)) {
                 waiting.push_back(offcut.record.id);
             }
-            for (auto& use : allWith(m_store, &MaterialUse::lot, lot)) {
+            for (auto& use : usesOf(lot)) {
                 one(m_all.steps, use.record.step);
                 jobOf(use.record.job);
                 m_all.uses.push_back(std::move(use.record));
@@ -56,6 +58,18 @@ private:
         return found.has_value();
     }
 
+    // In the order of their making.
+    std::vector<Stored<MaterialUse>> usesOf(const Id<Lot>& lot) {
+        if (!m_mostUses) {
+            return allWith(m_store, &MaterialUse::lot, lot);
+        }
+        auto newest = typed<MaterialUse>(m_store.newestWith(
+            RecordKind::materialUse, fieldName(&MaterialUse::lot), lot.text(), *m_mostUses));
+        m_all.hasMoreUses = m_all.hasMoreUses || newest.size() == *m_mostUses;
+        std::ranges::reverse(newest);
+        return newest;
+    }
+
     void leaves(std::optional<Id<Lot>> Facsimile::*member, const Id<Lot>& lot) {
         for (auto& leaf : allWith(m_store, member, lot)) {
             jobOf(leaf.record.job);
@@ -78,14 +92,16 @@ private:
 
     const RecordStore& m_store;
     Whereabouts& m_all;
+    std::optional<std::size_t> m_mostUses;
     std::set<RecordRef> m_seen;
 };
 
 } // namespace
 
-Whereabouts loadWhereabouts(const RecordStore& store, const Id<Lot>& lot) {
+Whereabouts loadWhereabouts(const RecordStore& store, const Id<Lot>& lot,
+                            std::optional<std::size_t> mostUses) {
     Whereabouts all;
-    Loading{store, all}.from(lot);
+    Loading{store, all, mostUses}.from(lot);
     all.techniques = loadTechniques(store);
     return all;
 }

@@ -9,7 +9,8 @@ namespace headcap::core::report {
 namespace {
 
 std::string ownerText(const Owner& owner) {
-    return joined({owner.name, owner.contact.empty() ? "" : "through " + owner.contact}, ", ");
+    const bool isThroughAnother = !owner.contact.empty() && owner.contact != owner.name;
+    return joined({owner.name, isThroughAnother ? "through " + owner.contact : ""}, ", ");
 }
 
 std::string earlierText(const Job& job) {

@@ -164,8 +164,10 @@ std::vector<core::Found> newestRecordsWith(Connection& connection, RecordKind ki
                                            std::string_view column, const core::ColumnValue& value,
                                            std::size_t most) {
     const std::string name = sqlName(columnNamed(kind, column).name);
-    Query query(connection, statementsOf(kind).select + " WHERE t." + name +
-                                " IS ? ORDER BY t.\"id\" DESC LIMIT ?");
+    // The keys alone are sorted; the records of the newest are read after.
+    Query query(connection, statementsOf(kind).select + " WHERE t.\"id\" IN (SELECT \"id\" FROM " +
+                                sqlName(core::nameOf(kind)) + " WHERE " + name +
+                                " IS ? ORDER BY \"id\" DESC LIMIT ?) ORDER BY t.\"id\" DESC");
     query.withValue(value).with(static_cast<std::int64_t>(most));
     return readAll(query, kind);
 }

@@ -28,6 +28,7 @@ protected:
         EXPECT_TRUE(QTest::qWaitForWindowExposed(&view));
     }
     int lotsListed() {
+        EXPECT_TRUE(QTest::qWaitFor([this] { return !view.isReading(); }));
         int count = 0;
         for (int i = 0; i < view.stock().rows().rowCount(); ++i) {
             count += view.stock().rows().row(i).id ? 1 : 0;
