@@ -96,9 +96,8 @@ void RuledList::show(std::vector<RuledModel::Row> rows) {
     if (kept && m_model->rowOf(*kept) >= 0 && m_model->rowOf(*kept) != currentIndex().row()) {
         setCurrentIndex(m_model->index(m_model->rowOf(*kept)));
     }
-    setFilter(m_filter);
+    setFilter(m_filter); // which fits it
     m_isShowing = false;
-    fit();
     if (current() != kept) {
         Q_EMIT currentMoved();
     }

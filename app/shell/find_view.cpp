@@ -100,14 +100,24 @@ void FindView::refresh() {
     find();
 }
 
+// Looked for elsewhere: a common word of many years must not hold up the typing.
 void FindView::find() {
-    core::SearchAnswer answer;
+    m_isOpening = false;
+    const std::string asked = toCore(m_words->text().trimmed());
+    m_aside.ask(
+        [&search = m_session.stores().search, asked] {
+            return asked.empty() ? core::SearchAnswer{} : search.find(asked, kMostShown);
+        },
+        [this](core::SearchAnswer answer) {
+            show(std::move(answer));
+            if (m_isOpening) {
+                open();
+            }
+        });
+}
+
+void FindView::show(core::SearchAnswer answer) {
     const QString asked = m_words->text().trimmed();
-    m_session.guarded([&] {
-        if (!asked.isEmpty()) {
-            answer = m_session.stores().search.find(toCore(asked), kMostShown);
-        }
-    });
     const auto total = static_cast<int>(answer.total);
     m_hits = std::move(answer.hits);
     std::vector<RuledModel::Row> rows;
@@ -133,8 +143,10 @@ void FindView::find() {
     }
 }
 
+// What is being looked for is opened when it is found.
 void FindView::open() {
-    if (m_hits.empty()) {
+    m_isOpening = m_aside.isReading();
+    if (m_isOpening || m_hits.empty()) {
         return;
     }
     const auto current = m_list->current();

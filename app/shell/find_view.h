@@ -4,7 +4,7 @@
 
 #include <vector>
 
-#include "app/session/session.h"
+#include "app/session/aside.h"
 #include "app/shell/view.h"
 
 class QLineEdit;
@@ -27,6 +27,8 @@ protected:
 
 private:
     void find();
+    void show(core::SearchAnswer answer);
+    using QWidget::show;
     void open();
 
     Session& m_session;
@@ -34,6 +36,8 @@ private:
     Label* m_count;
     RuledList* m_list;
     std::vector<core::SearchHit> m_hits;
+    Aside m_aside{m_session};
+    bool m_isOpening = false; // Enter came before the answer
 };
 
 } // namespace headcap::app
