@@ -20,6 +20,7 @@
 #include "app/session/words.h"
 #include "core/collation/collate.h"
 #include "core/collation/copy_records.h"
+#include "core/collation/format_name.h"
 
 namespace headcap::app {
 namespace {
@@ -154,13 +155,15 @@ void CollationPage::buildCollation() {
     using R = core::Collation;
     m_collation = new RecordForm<R>(session(), tr("Collation"));
     m_collation->lines(tr("Formula"), &R::formula)
-        .placeholder(tr("8°: π² A–K⁸ χ1 — typed A-K8 or A-K^8, as bibliographers write it"));
+        .placeholder(tr("8°: π² A–K⁸ χ1 — typed A-K8 or A-K^8, as bibliographers write it"))
+        .understood(formulaUnderstood);
     m_collation->text(tr("Extent"), &R::extent).placeholder(tr("[4], 160, [2] p., 3 plates"));
     m_collation->usedText(tr("Against"), &R::authority)
-        .placeholder(tr("the bibliography or copy it is collated against"));
+        .placeholder(tr("the bibliography, or the copy"));
     m_collation->lines(tr("This copy"), &R::statement)
         .placeholder(tr("lacks K2; K5 in facsimile; the rest present"));
-    m_collation->text(tr("Established"), &R::method).placeholder(tr("leaf by leaf, by catchwords"));
+    m_collation->lines(tr("Established"), &R::method)
+        .placeholder(tr("leaf by leaf, by catchwords"));
     m_collation->text(tr("Not looked at"), &R::notExamined);
     addTally(tr("Leaves called for"), &R::leavesCalledFor, tr("not counted"));
     addTally(tr("Leaves present"), &R::leavesPresent, tr("not counted"));
@@ -328,7 +331,9 @@ void CollationPage::showReading(const core::Collation& collation) {
         m_gatherings->setPictures({});
         return;
     }
-    const auto answer = core::collate({.formula = collation.formula, .extent = collation.extent});
+    const std::string format = core::formatName(m_file->item.format).value_or(std::string{});
+    const auto answer =
+        core::collate({.formula = collation.formula, .extent = collation.extent, .format = format});
     m_formula->setText(fromCore(answer.formula));
     m_tally->setText(tallyWords(answer, collation));
     const QString remarks = remarksOf(answer);

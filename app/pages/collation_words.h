@@ -20,6 +20,9 @@ class Session;
 // What could not be read, what was assumed, where formula and extent differ: a sentence a line.
 [[nodiscard]] QString remarksOf(const core::CollateAnswer& answer);
 
+// What is typed so far comes to, for the line under the field.
+[[nodiscard]] QString formulaUnderstood(const QString& typed);
+
 [[nodiscard]] RowWords describeFinding(const core::CollationFinding& finding);
 [[nodiscard]] RowWords describeFacsimile(const core::Facsimile& leaf);
 

@@ -20,11 +20,17 @@ std::string statementOf(const CopyRecords& copy) {
     for (const std::string& one : departuresOf(book, copy.findings)) {
         departs += (departs.empty() ? "" : "; ") + one;
     }
-    const bool isThrough = !copy.walks.empty() && notExamined(copy).empty();
+    const LookedAt looked = lookedAt(copy);
     if (departs.empty()) {
-        departs = isThrough ? "nothing lacking or out of order" : "no departure found so far";
+        const bool isThrough = looked == LookedAt::whole && notExamined(copy).empty();
+        departs = isThrough                      ? "nothing lacking or out of order"
+                  : looked == LookedAt::notAtAll ? "not gone through"
+                                                 : "no departure found so far";
     }
     text += sentence(capitalised(departs));
+    if (looked == LookedAt::inPart) {
+        text += " Not looked at: " + sentence(notExamined(copy));
+    }
     if (const std::string moves = sentenceOf(book, movesFor(book, copy.findings)); !moves.empty()) {
         text += " " + moves;
     }

@@ -8,15 +8,50 @@
 #include <QKeyEvent>
 #include <QKeySequence>
 #include <QPushButton>
+#include <QStyleOptionButton>
+#include <QStylePainter>
 
 #include "app/look/grid.h"
+#include "app/look/palette.h"
 #include "app/look/style.h"
 #include "core/record/describe.h"
 
 namespace headcap::app {
 namespace {
 
-constexpr int kColumn = 176;
+constexpr int kColumn = 200;
+constexpr int kKeyWidth = 72; // for the longest, Backspace, in the small face
+
+// The key in one column and the word in another, so that both can be run down with the eye.
+class KeyButton : public QPushButton {
+public:
+    KeyButton(const QString& key, const QString& words) : QPushButton(words), m_key(key) {}
+
+    [[nodiscard]] QSize sizeHint() const override {
+        return {kKeyWidth + fontMetrics().horizontalAdvance(text()) + 3 * kGap,
+                QPushButton::sizeHint().height()};
+    }
+    [[nodiscard]] QSize minimumSizeHint() const override { return sizeHint(); }
+
+protected:
+    void paintEvent(QPaintEvent*) override {
+        QStylePainter painter{this};
+        QStyleOptionButton option;
+        initStyleOption(&option);
+        option.text.clear();
+        painter.drawControl(QStyle::CE_PushButton, option);
+        const Colours& colours = coloursFor(palette());
+        const QRect inside = rect().adjusted(kGap, 0, -kGap, 0);
+        painter.setPen(colours.accent);
+        painter.drawText(inside, Qt::AlignLeft | Qt::AlignVCenter, m_key);
+        painter.setPen(colours.ink);
+        painter.drawText(inside.adjusted(kKeyWidth, 0, 0, 0), Qt::AlignLeft | Qt::AlignVCenter,
+                         text());
+    }
+
+private:
+    QString m_key;
+};
 
 #define HEADCAP_WORDS(text) QT_TRANSLATE_NOOP("walk", text)
 
@@ -115,7 +150,7 @@ WalkKeys::WalkKeys(QWidget* parent) : QWidget(parent), m_grid(new QGridLayout(th
     m_grid->setHorizontalSpacing(kGap);
     m_grid->setVerticalSpacing(kGrid);
     for (const WalkKey& key : kTable) {
-        auto* button = new QPushButton(QStringLiteral("%1   %2").arg(keyText(key), wordsOf(key)));
+        auto* button = new KeyButton(keyText(key), wordsOf(key));
         button->setToolTip(QStringLiteral("%1 (%2)").arg(translated(key.tip), keyText(key)));
         button->setFocusPolicy(Qt::NoFocus); // the hand stays where the walk is
         button->setProperty(kQuietButton, key.action >= WalkAction::read);
