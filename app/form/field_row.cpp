@@ -98,6 +98,7 @@ void FieldRow::setText(const QString& text) {
 }
 
 void FieldRow::accept(const QString& text) {
+    m_isTouched = false;
     setText(text);
     m_shown = text;
     m_isConflicted = false;
@@ -165,6 +166,7 @@ void FieldRow::onEdited() {
     if (m_isSetting) {
         return;
     }
+    m_isTouched = true;
     if (!m_isConflicted) {
         setError({});
         if (m_understood) {
@@ -172,12 +174,23 @@ void FieldRow::onEdited() {
             showHint(words == text() ? QString{} : words, false);
         }
     }
+    if (m_matches && m_control->hasFocus()) {
+        complete();
+    }
     Q_EMIT edited();
 }
 
 void FieldRow::complete() {
+    if (m_choices) {
+        offer(m_choices());
+    } else if (m_matches) {
+        offer(m_matches(text() == m_shown ? QString{} : text()));
+    }
+}
+
+void FieldRow::offer(const QStringList& words) {
     auto* line = qobject_cast<QLineEdit*>(m_control);
-    if (!m_choices || line == nullptr) {
+    if (line == nullptr) {
         return;
     }
     if (line->completer() == nullptr) {
@@ -185,9 +198,12 @@ void FieldRow::complete() {
         completer->setModel(new QStringListModel(completer));
         completer->setCaseSensitivity(Qt::CaseInsensitive);
         completer->setFilterMode(Qt::MatchContains);
+        if (m_matches) {
+            completer->setCompletionMode(QCompleter::UnfilteredPopupCompletion);
+        }
         line->setCompleter(completer);
     }
-    qobject_cast<QStringListModel*>(line->completer()->model())->setStringList(m_choices());
+    qobject_cast<QStringListModel*>(line->completer()->model())->setStringList(words);
 }
 
 bool FieldRow::eventFilter(QObject* watched, QEvent* event) {
@@ -249,6 +265,11 @@ FieldRow& FieldRow::understood(std::function<QString(const QString&)> words) {
 
 FieldRow& FieldRow::completed(std::function<QStringList()> choices) {
     m_choices = std::move(choices);
+    return *this;
+}
+
+FieldRow& FieldRow::searched(std::function<QStringList(const QString&)> matches) {
+    m_matches = std::move(matches);
     return *this;
 }
 

@@ -28,6 +28,8 @@ public:
     [[nodiscard]] QWidget* control() const { return m_control; }
     [[nodiscard]] QString text() const; // of a combo box its index, of a check box 0 or 1
     [[nodiscard]] bool isEdited() const { return text() != m_shown; }
+    // Something was put there by hand, if only what stood there already.
+    [[nodiscard]] bool isTouched() const { return m_isTouched; }
     [[nodiscard]] bool hasError() const { return m_hasError; }
     [[nodiscard]] bool isConflicted() const { return m_isConflicted; }
 
@@ -44,6 +46,8 @@ public:
     FieldRow& understood(std::function<QString(const QString&)> words);
     // Offered while typing; asked when the field is entered.
     FieldRow& completed(std::function<QStringList()> choices);
+    // Offered at each change, of what is too much to be listed: asked with what is typed.
+    FieldRow& searched(std::function<QStringList(const QString& typed)> matches);
     FieldRow& placeholder(const QString& text);
     FieldRow& tip(const QString& text);
     FieldRow& readOnly();
@@ -67,6 +71,7 @@ private:
     void showHint(const QString& words, bool isError);
     void showConflictButtons(bool isShown);
     void complete();
+    void offer(const QStringList& words);
 
     Label* m_label;
     QWidget* m_control;
@@ -76,8 +81,10 @@ private:
     bool m_hasError = false;
     bool m_isConflicted = false;
     bool m_isSetting = false;
+    bool m_isTouched = false;
     std::function<QString(const QString&)> m_understood;
     std::function<QStringList()> m_choices;
+    std::function<QStringList(const QString&)> m_matches;
 };
 
 } // namespace headcap::app

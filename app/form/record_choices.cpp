@@ -2,10 +2,8 @@
 
 #include <QCoreApplication>
 
-#include <map>
-
 #include "core/custody/hazards.h"
-#include "core/materials/shelf.h"
+#include "core/materials/ledger_in_brief.h"
 #include "core/materials/shelf_life.h"
 #include "core/record/job_file.h"
 
@@ -38,14 +36,79 @@ Choices peopleOf(Session& session) {
     });
 }
 
-Choices ownersOf(Session& session) {
-    return of<core::Owner>(session, [](const core::Owner& owner) { return fromCore(owner.name); });
+namespace {
+
+constexpr std::size_t kOffered = 30;
+
+std::vector<core::Item> newestBooks(const core::Stores& stores) {
+    std::vector<core::Item> books;
+    for (auto& found : stores.records.newestWith(core::RecordKind::item, "part_of",
+                                                 core::ColumnValue{}, kOffered)) {
+        books.push_back(std::get<core::Item>(std::move(found.record)));
+    }
+    return books;
 }
 
-Choices booksOf(Session& session) {
-    return of<core::Item>(session, [](const core::Item& item) {
-        return item.partOf ? QString{} : fromCore(core::headingOf(item));
+std::vector<core::Item> booksWith(const core::Stores& stores, std::string_view words) {
+    std::vector<core::Item> books;
+    for (const core::RecordRef& ref :
+         stores.search.findOf(core::RecordKind::item, words, kOffered)) {
+        auto found = core::find(stores.records, core::Id<core::Item>{ref.id});
+        if (found && !found->record.partOf) {
+            books.push_back(std::move(found->record));
+        }
+    }
+    return books;
+}
+
+// The title in what was offered, "title, date · owner": the index knows no dates.
+QString titleIn(const QString& offered) {
+    const QString heading = offered.section(QStringLiteral(" · "), 0, 0);
+    const auto comma = heading.lastIndexOf(QStringLiteral(", "));
+    return comma > 0 ? heading.left(comma) : heading;
+}
+
+} // namespace
+
+std::vector<Choice> booksLike(Session& session, const QString& typed) {
+    std::vector<Choice> choices;
+    session.guarded([&] {
+        const core::Stores& stores = session.stores();
+        auto books =
+            typed.trimmed().isEmpty() ? newestBooks(stores) : booksWith(stores, toCore(typed));
+        if (books.empty()) {
+            books = booksWith(stores, toCore(titleIn(typed)));
+        }
+        for (const core::Item& book : books) {
+            const auto owner = core::find(stores.records, book.owner);
+            choices.push_back(
+                {book.id.text(), dotted({fromCore(core::headingOf(book)),
+                                         owner ? fromCore(owner->record.name) : QString{}})});
+        }
     });
+    return choices;
+}
+
+QStringList ownersLike(Session& session, const QString& typed) {
+    QStringList names;
+    session.guarded([&] {
+        const core::Stores& stores = session.stores();
+        if (typed.trimmed().isEmpty()) {
+            for (const std::string& name :
+                 stores.records.lately(core::RecordKind::owner, "name", kOffered)) {
+                names << fromCore(name);
+            }
+            return;
+        }
+        for (const core::RecordRef& ref :
+             stores.search.findOf(core::RecordKind::owner, toCore(typed), kOffered)) {
+            if (const auto owner = core::find(stores.records, core::Id<core::Owner>{ref.id})) {
+                names << fromCore(owner->record.name);
+            }
+        }
+    });
+    names.removeDuplicates();
+    return names;
 }
 
 Choices hazardTerms() {
@@ -109,18 +172,13 @@ Choices lotsOf(Session& session) {
     return [&session] {
         std::vector<Choice> choices;
         session.guarded([&] {
-            std::map<core::Id<core::Material>, core::Material> kinds;
-            for (auto& one : core::all<core::Material>(session.records())) {
-                kinds.emplace(one.record.id, std::move(one.record));
-            }
-            for (const auto& one : core::all<core::Lot>(session.records())) {
-                const core::Lot& lot = one.record;
-                const auto kind = kinds.find(lot.material);
-                const core::Material* known = kind == kinds.end() ? nullptr : &kind->second;
+            const auto shelf = core::shelfInBrief(session.records());
+            for (const core::Lot& lot : shelf->lots) {
                 if (!lot.finished) {
+                    const core::Material* kind = shelf->material(lot.material);
                     choices.push_back(
-                        {lot.id.text(), fromCore(core::lotName(lot, known)) +
-                                            standingOf(lot, known, session.clock().today())});
+                        {lot.id.text(), fromCore(core::lotName(lot, kind)) +
+                                            standingOf(lot, kind, session.clock().today())});
                 }
             }
         });

@@ -10,9 +10,9 @@
 // field that both changed asks which is to be kept.
 #pragma once
 
+#include <algorithm>
 #include <functional>
 #include <optional>
-#include <set>
 #include <type_traits>
 #include <utility>
 #include <vector>
@@ -55,9 +55,9 @@ public:
     FieldRow& text(const QString& label, std::string Record::*member) {
         return bind(label, new QLineEdit, false, textPrint(member), textTake(member));
     }
-    // Completed from what other records of the kind say there.
+    // Completed from what other records of the kind lately said there.
     FieldRow& usedText(const QString& label, std::string Record::*member) {
-        return text(label, member).completed([this, member] { return pastUse(member); });
+        return text(label, member).completed([this, member] { return lately(member); });
     }
     FieldRow& lines(const QString& label, std::string Record::*member) {
         return bind(label, new GrowingText, true, textPrint(member), textTake(member));
@@ -244,7 +244,7 @@ public:
         }
         QStringList labels;
         const Record edited = taken(labels);
-        if (edited == *m_base) {
+        if (edited == *m_base && !(m_isDraft && isTouched())) {
             return {};
         }
         if (m_isDraft) {
@@ -267,6 +267,10 @@ public:
     }
 
 private:
+    [[nodiscard]] bool isTouched() const {
+        return std::ranges::any_of(rows(), [](const FieldRow* row) { return row->isTouched(); });
+    }
+
     struct Binding {
         Print print;
         Take take;
@@ -365,20 +369,19 @@ private:
             .completed([choices] { return app::wordsOf(choices()); });
     }
 
-    QStringList pastUse(std::string Record::*member) const {
-        std::set<std::string> used;
+    // What the newest records say there: of old ones nobody thinks any more.
+    QStringList lately(std::string Record::*member) const {
+        QStringList words;
         m_session.guarded([&] {
-            for (const auto& one : core::all<Record>(m_session.records())) {
-                used.insert(one.record.*member);
+            for (const std::string& one : m_session.records().lately(
+                     core::kindOf<Record>(), core::fieldName(member), kLatelyLookedAt)) {
+                words << fromCore(one);
             }
         });
-        used.erase(std::string{});
-        QStringList words;
-        for (const std::string& one : used) {
-            words << fromCore(one);
-        }
         return words;
     }
+
+    static constexpr std::size_t kLatelyLookedAt = 2'000;
 
     Session& m_session;
     std::vector<Binding> m_bindings;

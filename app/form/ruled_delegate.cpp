@@ -22,6 +22,19 @@ QFont titleFont(const RowWords& words) {
     return face;
 }
 
+// What a row says below its title, in as many lines as it takes; the beginning of a long text.
+QString detailOf(const RowWords& words) {
+    constexpr qsizetype kMost = 400;
+    return words.detail.size() <= kMost ? words.detail
+                                        : words.detail.left(kMost) + QStringLiteral(" …");
+}
+
+QRect detailRect(const QString& detail, const QPoint& at, int width) {
+    const QRect room{at, QSize{std::max(width, 1), QWIDGETSIZE_MAX}};
+    return QFontMetrics{faceFont(Face::small)}.boundingRect(
+        room, Qt::TextWordWrap | Qt::AlignLeft | Qt::AlignTop, detail);
+}
+
 // The row above that can be seen says it already.
 bool isMarkSaid(const QStyleOptionViewItem& option, const QModelIndex& index) {
     const RowWords& words = wordsAt(index);
@@ -82,17 +95,23 @@ void RuledDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
     draw(titleFace, words.isStruck ? c.quiet : c.ink, left, baseline,
          title.elidedText(words.title, Qt::ElideRight, right - left));
     if (!words.detail.isEmpty()) {
-        draw(smallFace, c.quiet, left, rect.top() + title.height() + small.ascent(),
-             small.elidedText(words.detail, Qt::ElideRight, rect.right() - left));
+        const QString detail = detailOf(words);
+        const QPoint below{left, rect.top() + title.height()};
+        painter->setFont(smallFace);
+        painter->setPen(c.quiet);
+        painter->drawText(detailRect(detail, below, rect.right() + 1 - left),
+                          Qt::TextWordWrap | Qt::AlignLeft | Qt::AlignTop, detail);
     }
     painter->restore();
 }
 
-QSize RuledDelegate::sizeHint(const QStyleOptionViewItem&, const QModelIndex& index) const {
+QSize RuledDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
     const RowWords& words = wordsAt(index);
     int height = QFontMetrics{titleFont(words)}.height() + 2 * kPad;
     if (!words.detail.isEmpty()) {
-        height += QFontMetrics{faceFont(Face::small)}.height();
+        const auto* list = qobject_cast<const QListView*>(option.widget);
+        const int width = list != nullptr ? list->viewport()->width() : option.rect.width();
+        height += detailRect(detailOf(words), {}, width - 2 * kPad - m_markWidth).height();
     }
     return {200, std::max(height, kControl + kGrid)};
 }

@@ -85,7 +85,8 @@ RuledList::RuledList(const QString& accessibleName, QWidget* parent)
 
 void RuledList::setMarkWidth(int width) {
     static_cast<RuledDelegate*>(itemDelegate())->setMarkWidth(width);
-    viewport()->update();
+    scheduleDelayedItemsLayout();
+    fit();
 }
 
 void RuledList::show(std::vector<RuledModel::Row> rows) {
@@ -107,6 +108,10 @@ void RuledList::setFilter(const QString& words) {
     m_filter = words;
     const std::string asked = core::foldForSearch(toCore(words.trimmed()));
     for (int i = 0; i < m_model->rowCount(); ++i) {
+        if (asked.empty()) {
+            setRowHidden(i, false);
+            continue;
+        }
         const RowWords& row = m_model->row(i).words;
         const std::string text =
             core::foldForSearch(toCore(row.mark + QLatin1Char(' ') + row.title + QLatin1Char(' ') +
@@ -138,6 +143,15 @@ QSize RuledList::sizeHint() const {
         }
     }
     return {320, height};
+}
+
+// Text below a title takes more lines in a narrow list.
+void RuledList::resizeEvent(QResizeEvent* event) {
+    QListView::resizeEvent(event);
+    if (event->oldSize().width() != event->size().width()) {
+        scheduleDelayedItemsLayout();
+        fit();
+    }
 }
 
 void RuledList::keyPressEvent(QKeyEvent* event) {

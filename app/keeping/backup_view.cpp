@@ -60,6 +60,7 @@ BackupView::BackupView(Session& session, QWidget* parent)
       m_openRestored(new QPushButton(tr("Open the restored workshop"))),
       m_progress(new Label(Face::body, Ink::quiet)), m_outcome(running(Ink::settled)) {
     m_looks.setMaxThreadCount(1);
+    m_again->setDefault(true);
     m_where->setTextInteractionFlags(Qt::TextSelectableByMouse);
     m_stop->setToolTip(tr("Stops it; the backup before stays as it was (Esc)"));
     m_openRestored->setToolTip(tr("Saves, closes this workshop, and opens the restored one"));
@@ -110,10 +111,11 @@ void BackupView::addOutside(QVBoxLayout& down) {
     down.addLayout(buttons);
     down.addSpacing(kSpace);
     down.addWidget(running(
-        Ink::quiet, tr("Records, photographs, papers and issued reports, only what is lacking "
-                       "there, each file checked by its hash; everybody can work on meanwhile. A "
-                       "folder on another disk; two disks in turn, one of them in another "
-                       "building, are better. After seven days the worklist says so.")));
+        Ink::quiet,
+        tr("Records, photographs, papers and issued reports, only what is lacking "
+           "there, each copy compared with what it is of; everybody can work on meanwhile. A "
+           "folder on another disk; two disks in turn, one of them in another "
+           "building, are better. After seven days the worklist says so.")));
 }
 
 void BackupView::addInside(QVBoxLayout& down) {
@@ -164,10 +166,11 @@ void BackupView::refresh() {
     }
     m_folder = standing.outsideFolder;
     const bool isNeeded = standing.need != core::BackupNeed::none;
-    m_need->setInk(isNeeded ? Ink::open : Ink::settled);
-    m_need->setText(isNeeded           ? needWords(standing, clock.now()) + QLatin1Char('.')
-                    : standing.outside ? tr("Backed up outside within the last seven days.")
-                                       : tr("There is nothing here yet that is over a week old."));
+    m_need->setInk(isNeeded ? Ink::open : standing.outside ? Ink::settled : Ink::quiet);
+    m_need->setText(isNeeded ? needWords(standing, clock.now()) + QLatin1Char('.')
+                    : standing.outside
+                        ? tr("Backed up outside within the last seven days.")
+                        : tr("Nothing here is over a week old yet; a backup can wait till then."));
     m_outside->setText(whenWords(standing.outside, clock, tr("never")));
     m_where->setText(m_folder ? QString::fromStdString(m_folder->string()) : tr("none yet"));
     m_inside->setText(whenWords(standing.inside, clock, tr("none yet")));
@@ -184,6 +187,7 @@ void BackupView::lookOutside(const std::filesystem::path& folder) {
         const OutsidePlace place = lookAt(folder, workshop);
         const auto show = [this, folder, place] {
             if (m_folder == folder) {
+                m_place->setInk(place.isThere && !place.isSameDisk ? Ink::quiet : Ink::open);
                 m_place->setText(placeWords(place));
             }
         };

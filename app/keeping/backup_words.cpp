@@ -55,12 +55,12 @@ QString needWords(const core::BackupStanding& standing, core::Instant now) {
     case core::BackupNeed::none:
         return {};
     case core::BackupNeed::first:
-        return tr("There is no backup outside this workshop yet");
+        return tr("There is no backup on another disk yet: back up now");
     case core::BackupNeed::again:
-        return tr("The last backup outside is %1 days old")
+        return tr("The last backup on another disk is %1 days old: back up now")
             .arg(core::daysSince(*standing.outside, now));
     case core::BackupNeed::undated:
-        return tr("The last backup outside bears a time to come: is the clock right?");
+        return tr("The last backup on another disk bears a time to come: is the clock right?");
     }
     return {};
 }

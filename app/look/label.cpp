@@ -45,11 +45,17 @@ void Label::dress() {
 }
 
 void Label::changeEvent(QEvent* event) {
-    if (event->type() == QEvent::ApplicationFontChange ||
-        event->type() == QEvent::ApplicationPaletteChange) {
-        dress();
-    }
     QLabel::changeEvent(event);
+    switch (event->type()) {
+    case QEvent::ApplicationFontChange:
+    case QEvent::ApplicationPaletteChange:
+    case QEvent::PaletteChange: // of what it stands in
+    case QEvent::StyleChange:
+        dress();
+        break;
+    default:
+        break;
+    }
 }
 
 HairRule::HairRule(QWidget* parent) : QWidget(parent) {

@@ -3,6 +3,7 @@
 #include <QAbstractItemView>
 #include <QApplication>
 #include <QComboBox>
+#include <QDialog>
 #include <QLineEdit>
 #include <QMenu>
 #include <QPushButton>
@@ -32,8 +33,12 @@ void Style::polish(QWidget* widget) {
         qobject_cast<QComboBox*>(widget) != nullptr) {
         widget->setAttribute(Qt::WA_Hover);
     }
-    // Enter presses the button the hand is on, outside of dialogs too.
+    // Enter presses the button the hand is on, outside of dialogs too. The toolkit moves the
+    // default with the focus; the fill stays with the main action.
     if (auto* button = qobject_cast<QPushButton*>(widget)) {
+        if (!button->property(kMainButton).isValid()) {
+            button->setProperty(kMainButton, button->isDefault());
+        }
         button->setAutoDefault(true);
     }
 }
@@ -259,7 +264,7 @@ void Style::drawPrimitive(PrimitiveElement element, const QStyleOption* option, 
         return;
     case PE_FrameFocusRect:
         if (qobject_cast<const QAbstractItemView*>(widget) == nullptr) {
-            controls::focusRing(*painter, option->rect, c);
+            controls::focusRing(*painter, option->rect, c, widget);
         }
         return;
     case PE_PanelItemViewItem:
@@ -284,14 +289,18 @@ void Style::drawControl(ControlElement element, const QStyleOption* option, QPai
         return;
     case CE_PushButtonLabel: {
         QStyleOptionButton words = *qstyleoption_cast<const QStyleOptionButton*>(option);
-        words.text.replace(u'&', QLatin1String("&&")); // words, no mnemonic
+        // Our buttons hold words, which may have an ampersand; those of the toolkit's own dialogs
+        // have mnemonics.
+        if (widget == nullptr || qobject_cast<const QDialog*>(widget->window()) == nullptr) {
+            words.text.replace(u'&', QLatin1String("&&"));
+        }
         const bool isQuiet = widget != nullptr && widget->property(kQuietButton).toBool();
-        const bool isDefault = words.features.testFlag(QStyleOptionButton::DefaultButton);
+        const bool isMain = widget != nullptr && widget->property(kMainButton).toBool();
         if (!(option->state & State_Enabled)) {
             words.palette.setColor(QPalette::ButtonText, c.quiet);
         } else if (isQuiet) {
             words.palette.setColor(QPalette::ButtonText, c.accent);
-        } else if (isDefault) {
+        } else if (isMain) {
             words.palette.setColor(QPalette::ButtonText, c.paper);
         }
         QProxyStyle::drawControl(element, &words, painter, widget);

@@ -12,6 +12,8 @@ namespace headcap::app {
 inline constexpr const char* kBoxed = "headcapBoxed";
 inline constexpr const char* kBare = "headcapBare"; // a field that is drawn by what holds it
 inline constexpr const char* kWrong = "headcapWrong";
+// The main action of its page: filled. Of a button made the default one; set by the style.
+inline constexpr const char* kMainButton = "headcapMain";
 inline constexpr const char* kQuietButton = "headcapQuiet";
 
 class Style : public QProxyStyle {

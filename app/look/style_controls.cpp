@@ -18,12 +18,15 @@ bool says(const QWidget* widget, const char* property) {
 
 } // namespace
 
-void focusRing(QPainter& painter, const QRect& rect, const Colours& colours) {
+void focusRing(QPainter& painter, const QRect& rect, const Colours& colours,
+               const QWidget* widget) {
+    const bool isFilled = says(widget, kMainButton) && widget->isEnabled();
+    const qreal in = isFilled ? 3 : 1;
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
-    painter.setPen(QPen(colours.accent, 2));
+    painter.setPen(QPen(isFilled ? colours.paper : colours.accent, isFilled ? 1.5 : 2));
     painter.setBrush(Qt::NoBrush);
-    painter.drawRoundedRect(QRectF(rect).adjusted(1, 1, -1, -1), kRound, kRound);
+    painter.drawRoundedRect(QRectF(rect).adjusted(in, in, -in, -in), kRound, kRound);
     painter.restore();
 }
 
@@ -56,7 +59,7 @@ void field(QPainter& painter, const QRect& rect, const Colours& colours, bool ha
 
 void button(QPainter& painter, const QStyleOptionButton& option, const QWidget* widget) {
     const Colours& c = coloursFor(option.palette);
-    const bool isDefault = option.features.testFlag(QStyleOptionButton::DefaultButton);
+    const bool isMain = says(widget, kMainButton);
     const bool isDown = option.state & (QStyle::State_Sunken | QStyle::State_On);
     const bool isOver = option.state & QStyle::State_MouseOver;
     const bool isEnabled = option.state & QStyle::State_Enabled;
@@ -68,7 +71,7 @@ void button(QPainter& painter, const QStyleOptionButton& option, const QWidget* 
             painter.setBrush(c.picked);
             painter.drawRoundedRect(option.rect, kRound, kRound);
         }
-    } else if (isDefault && isEnabled) {
+    } else if (isMain && isEnabled) {
         painter.setPen(Qt::NoPen);
         painter.setBrush(isDown ? c.ink : c.accent);
         painter.drawRoundedRect(option.rect, kRound, kRound);

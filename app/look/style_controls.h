@@ -17,7 +17,8 @@ void checkMark(QPainter& painter, const QStyleOption& option);
 void radioMark(QPainter& painter, const QStyleOption& option);
 void chevron(QPainter& painter, const QRect& rect, const QColor& colour, Qt::ArrowType way);
 void scrollBar(QPainter& painter, const QStyleOptionSlider& option, const QRect& handle);
-void focusRing(QPainter& painter, const QRect& rect, const Colours& colours);
+// On the fill of a main button it lies within, in the colour of paper.
+void focusRing(QPainter& painter, const QRect& rect, const Colours& colours, const QWidget* widget);
 void rowGround(QPainter& painter, const QStyleOption& option);
 void header(QPainter& painter, const QStyleOptionHeader& option);
 void tab(QPainter& painter, const QStyleOptionTab& option);

@@ -11,6 +11,7 @@
 #include "app/session/actions.h"
 #include "app/session/sentences.h"
 #include "app/session/words.h"
+#include "core/custody/first_work.h"
 #include "core/treatment/bench_log.h"
 #include "core/treatment/clocks.h"
 #include "core/treatment/setting_times.h"
@@ -19,12 +20,7 @@
 namespace headcap::app {
 
 std::optional<core::Id<core::Person>> BenchPage::worker() {
-    const auto who = session().person();
-    if (!who) {
-        session().say({Notice::Kind::refused, tr("Not logged: who is working? Choose with %1.")
-                                                  .arg(keyText(ActionId::choosePerson))});
-    }
-    return who;
+    return session().worker();
 }
 
 bool BenchPage::keep(core::Change change) {
@@ -142,6 +138,7 @@ void BenchPage::take() {
         session().say({Notice::Kind::refused, sentence(change.error())});
         return;
     }
+    core::bringToTheBench(*change, *m_file, made->logged.step, session().ids());
     for (const core::StepCheck& check : made->checks) {
         change->add(check);
     }

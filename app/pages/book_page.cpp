@@ -120,11 +120,11 @@ void BookPage::buildBook() {
     m_book->lines(tr("Imprint"), &core::Item::imprint).placeholder(tr("place and printer"));
     m_book->value(tr("Date"), &core::Item::date);
     m_book->usedText(tr("Format"), &core::Item::format).placeholder(tr("8°"));
-    m_book->usedText(tr("Language"), &core::Item::language);
     m_book->value(tr("Height"), &core::Item::height).placeholder(tr("of the boards, 148 mm"));
     m_book->value(tr("Width"), &core::Item::width);
     m_book->value(tr("Thickness"), &core::Item::thickness);
     bindLeafWeight(*m_book);
+    m_book->usedText(tr("Language"), &core::Item::language);
     m_book->choice(tr("It is"), &core::Item::nature);
     m_book->lines(tr("Binding"), &core::Item::binding)
         .placeholder(tr("covering and structure, as it came"));

@@ -77,8 +77,8 @@ void SurveyPage::buildFindings() {
         session(), edits(),
         {tr("Findings"), tr("Add a finding"),
          tr("What is wrong with it, and what is sound, component by component: boards, joints, "
-            "spine, sewing, leaves. The first line says what you see; leave the cause to the "
-            "second.")},
+            "spine, sewing, leaves. What you see goes under Observed; what you take for its cause, "
+            "under Inferred.")},
         tr("Finding"));
     buildFindingForm();
     m_findings->describe = [this](const core::Finding& finding) {

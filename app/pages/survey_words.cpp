@@ -6,6 +6,7 @@
 #include <QCoreApplication>
 
 #include "app/session/words.h"
+#include "core/values/english.h"
 
 namespace headcap::app {
 namespace {
@@ -85,8 +86,8 @@ std::vector<core::Finding> inSurveyOrder(std::vector<core::Finding> findings) {
 RowWords rowOf(const core::Finding& finding, const QString& volume, const QString& photographs) {
     const QString inferred =
         finding.inferred.empty() ? QString{} : tr("inferred: %1").arg(fromCore(finding.inferred));
-    return {.mark = fromCore(core::componentName(finding.component)),
-            .title = fromCore(core::termName(finding.component, finding.term)),
+    return {.mark = fromCore(core::capitalised(core::componentName(finding.component))),
+            .title = fromCore(core::capitalised(core::termName(finding.component, finding.term))),
             .detail = dotted(
                 {volume, fromCore(finding.place), fromCore(finding.extent),
                  finding.handling == core::Handling::no ? words(finding.handling) : QString{},

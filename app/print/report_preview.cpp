@@ -8,6 +8,7 @@
 #include <QScrollBar>
 #include <QWheelEvent>
 
+#include "app/look/palette.h"
 #include "app/print/layout/layout.h"
 #include "app/print/paint.h"
 
@@ -155,6 +156,20 @@ void ReportPreview::paintEvent(QPaintEvent* event) {
                   [this](QPainter& on, const Picture& picture) { paintPhotograph(on, picture); });
         painter.restore();
     }
+    if (hasFocus()) {
+        painter.setPen(QPen(coloursFor(palette()).accent, 2));
+        painter.drawRect(QRectF(viewport()->rect()).adjusted(1, 1, -1, -1));
+    }
+}
+
+void ReportPreview::focusInEvent(QFocusEvent* event) {
+    QAbstractScrollArea::focusInEvent(event);
+    viewport()->update();
+}
+
+void ReportPreview::focusOutEvent(QFocusEvent* event) {
+    QAbstractScrollArea::focusOutEvent(event);
+    viewport()->update();
 }
 
 void ReportPreview::paintPhotograph(QPainter& painter, const Picture& picture) {

@@ -1,6 +1,8 @@
 // The questions, asked with the system's dialogs.
 #pragma once
 
+#include <QString>
+
 #include "app/session/prompts.h"
 
 class QWidget;
@@ -17,6 +19,10 @@ public:
     void open(const QUrl& address) override;
 
 private:
+    // Where a dialog begins: where one was last, else where such files are usually kept.
+    QString m_openedFrom{};
+    QString m_savedTo{};
+    QString m_folder{};
     QWidget* m_window = nullptr;
 };
 

@@ -4,6 +4,7 @@
 
 #include "app/session/sentences.h"
 #include "app/session/words.h"
+#include "core/record/reversal_words.h"
 
 namespace headcap::app {
 namespace {
@@ -43,6 +44,15 @@ bool Session::guarded(const std::function<void()>& work) {
 
 void Session::say(const Notice& notice) {
     Q_EMIT said(notice);
+}
+
+std::optional<core::Id<core::Person>> Session::worker() {
+    if (!m_person) {
+        say({Notice::Kind::refused, tr("Not logged yet: who is working? Choose, and take it again; "
+                                       "what was typed stays.")});
+        Q_EMIT personAsked();
+    }
+    return m_person;
 }
 
 void Session::noteVersion() {
@@ -103,12 +113,12 @@ bool Session::apply(core::Change change) {
 
 QString Session::undoable() const {
     const auto entry = m_means.stores.journal.undoable(m_person);
-    return entry ? fromCore(entry->sentence) : QString{};
+    return entry ? fromCore(core::actIn(entry->sentence)) : QString{};
 }
 
 QString Session::redoable() const {
     const auto entry = m_means.stores.journal.redoable(m_person);
-    return entry ? fromCore(entry->sentence) : QString{};
+    return entry ? fromCore(core::actIn(entry->sentence)) : QString{};
 }
 
 void Session::undo() {

@@ -46,6 +46,9 @@ public:
 
     [[nodiscard]] std::optional<core::Id<core::Person>> person() const { return m_person; }
     void setPerson(std::optional<core::Id<core::Person>> person);
+    // Who is working, for what can't be kept without; where nobody was chosen, a notice says so
+    // and the choice is offered.
+    [[nodiscard]] std::optional<core::Id<core::Person>> worker();
 
     // False: nothing was changed, and a notice has said why.
     bool apply(core::Change change);
@@ -69,6 +72,7 @@ public:
 Q_SIGNALS:
     void changed();
     void personChanged();
+    void personAsked();
     void said(const headcap::app::Notice& notice);
 
 private:

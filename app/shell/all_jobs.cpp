@@ -1,7 +1,11 @@
 #include "app/shell/all_jobs.h"
 
+#include <QGuiApplication>
+
 #include "app/look/fonts.h"
+#include "app/look/palette.h"
 #include "app/session/words.h"
+#include "core/custody/job_states.h"
 
 namespace headcap::app {
 namespace {
@@ -42,6 +46,12 @@ QVariant AllJobsModel::data(const QModelIndex& index, int role) const {
     if (role == Qt::FontRole && index.column() == Column::book) {
         return faceFont(Face::formula);
     }
+    if (role == Qt::FontRole && index.column() == Column::due && dueOf(at).isLate) {
+        return faceFont(Face::smallStrong);
+    }
+    if (role == Qt::ForegroundRole && index.column() == Column::due && dueOf(at).isLate) {
+        return coloursFor(QGuiApplication::palette()).must;
+    }
     if (role != Qt::DisplayRole && role != Qt::ToolTipRole) {
         return {};
     }
@@ -55,10 +65,14 @@ QVariant AllJobsModel::data(const QModelIndex& index, int role) const {
     case Column::state:
         return words(at.state);
     case Column::due:
-        return at.due ? shortDay(*at.due, m_session.clock().today()) : QString{};
+        return dueOf(at).words;
     default:
         return {};
     }
+}
+
+Due AllJobsModel::dueOf(const core::JobLine& at) const {
+    return core::isInTheHouse(at.state) ? app::dueOf(at.due, m_session.clock().today()) : Due{};
 }
 
 QVariant AllJobsModel::headerData(int section, Qt::Orientation orientation, int role) const {

@@ -6,6 +6,7 @@
 #include <QAbstractTableModel>
 
 #include "app/session/session.h"
+#include "app/shell/worklist.h"
 
 namespace headcap::app {
 
@@ -18,6 +19,9 @@ public:
         return m_lines[static_cast<std::size_t>(row)];
     }
 
+    // Of all jobs, fetched or not.
+    [[nodiscard]] std::size_t total() const { return m_total; }
+
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
@@ -27,6 +31,9 @@ public:
     void fetchMore(const QModelIndex& parent) override;
 
 private:
+    // Nothing is due of a job that has left the house.
+    [[nodiscard]] Due dueOf(const core::JobLine& at) const;
+
     Session& m_session;
     std::vector<core::JobLine> m_lines;
     std::size_t m_total = 0;

@@ -147,14 +147,14 @@ void BenchLine::take() {
         m_asking->show();
         m_reason->setFocus(Qt::OtherFocusReason);
     } else if (m_take(m_line->text(), {})) {
-        m_line->clear();
+        m_line->setText({}); // what was taken is no longer the field's to undo
     }
 }
 
 void BenchLine::takeWithReason() {
     const QString reason = m_reason->text().trimmed();
     if (!reason.isEmpty() && m_take && m_take(m_line->text(), reason)) {
-        m_line->clear();
+        m_line->setText({}); // what was taken is no longer the field's to undo
         stopAsking();
     }
 }
@@ -272,9 +272,12 @@ bool BenchLine::eventFilter(QObject* watched, QEvent* event) {
     }
     const auto& key = *static_cast<QKeyEvent*>(event);
     const bool isPress = event->type() == QEvent::KeyPress;
-    // An empty line has nothing of its own to undo: the key is the window's.
-    if (!isPress && m_line->text().isEmpty() &&
-        (key.matches(QKeySequence::Undo) || key.matches(QKeySequence::Redo))) {
+    // Words that were typed and taken away again come back first; where the line has nothing of
+    // its own, the key is the window's.
+    const bool isOwn = key.matches(QKeySequence::Undo)   ? m_line->isUndoAvailable()
+                       : key.matches(QKeySequence::Redo) ? m_line->isRedoAvailable()
+                                                         : true;
+    if (!isPress && m_line->text().isEmpty() && !isOwn) {
         event->ignore();
         return true;
     }

@@ -8,6 +8,7 @@
 #include "app/session/actions.h"
 #include "app/session/sentences.h"
 #include "app/session/words.h"
+#include "core/custody/first_work.h"
 #include "core/materials/fitness.h"
 #include "core/treatment/approval.h"
 #include "core/treatment/line_completion.h"
@@ -174,10 +175,8 @@ std::optional<BenchLine::Scanned> BenchReader::scanned(const QString& before, co
 bool BenchReader::log(const QString& line, const core::JobFile& file, const QString& reason) {
     const core::LineContext context = this->context();
     const core::StepLine said = core::readStepLine(toCore(line), context);
-    const auto who = said.person ? said.person : m_session.person();
+    const auto who = said.person ? said.person : m_session.worker();
     if (!who) {
-        m_session.say({Notice::Kind::refused, tr("Not logged: who is working? Choose with %1.")
-                                                  .arg(keyText(ActionId::choosePerson))});
         return false;
     }
     auto step =
@@ -193,6 +192,7 @@ bool BenchReader::log(const QString& line, const core::JobFile& file, const QStr
         m_session.say({Notice::Kind::refused, sentence(change.error())});
         return false;
     }
+    core::bringToTheBench(*change, file, step.step, m_session.ids());
     const QString title = fromCore(change->sentence);
     if (!m_session.apply(std::move(*change))) {
         return false;

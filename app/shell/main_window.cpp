@@ -3,6 +3,7 @@
 #include <QAction>
 #include <QCloseEvent>
 #include <QPushButton>
+#include <QScreen>
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
@@ -11,6 +12,7 @@
 #include "app/look/quiet_button.h"
 #include "app/photo/camera_desk.h"
 #include "app/session/actions.h"
+#include "app/session/keys_first.h"
 #include "app/shell/notice_bar.h"
 #include "app/shell/person_menu.h"
 #include "app/shell/quiet_line.h"
@@ -24,6 +26,7 @@ constexpr int kLeastText = 100;
 constexpr int kMostText = 200;
 constexpr int kTextStep = 10;
 constexpr int kNoticeAboveFoot = 96; // clear of the bench line
+constexpr QSize kFrame{16, 64};      // what a desktop draws around a window, at most
 
 } // namespace
 
@@ -34,9 +37,10 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
       m_camera(new photo::CameraDesk(session, this)),
       m_back(quietButton(QStringLiteral("←"), tipOf(ActionId::back))), m_way{Destination{
                                                                            ViewId::worklist}} {
+    new KeysFirst(this);
     layOut();
     setMinimumSize(1024, 640);
-    resize(1440, 900);
+    resize(QSize{1440, 900}.boundedTo(screen()->availableSize() - kFrame));
     restoreGeometry(session.settings().value(Setting::windowPlace).toByteArray());
     addKeys();
     connect(&session, &Session::changed, this, [this] {
@@ -95,11 +99,16 @@ void MainWindow::addKeys() {
     on(ActionId::backups, [this] { go({ViewId::backups}); });
     on(ActionId::otherWorkshop, [this] { leaveWorkshop({}); });
     on(ActionId::quit, [this] { close(); });
-    on(ActionId::choosePerson,
-       [this] { popUpPeople(m_session, *current(), [this] { go({ViewId::workshop}); }); });
+    on(ActionId::choosePerson, [this] { askWho(); });
+    connect(&m_session, &Session::personAsked, this, &MainWindow::askWho);
     on(ActionId::largerText, [this] { changeText(kTextStep); });
     on(ActionId::smallerText, [this] { changeText(-kTextStep); });
     on(ActionId::turnTone, [this] { turnTone(); });
+}
+
+void MainWindow::askWho() {
+    QWidget* at = focusWidget();
+    popUpPeople(m_session, at != nullptr ? *at : *this, [this] { go(toAddPerson(m_session)); });
 }
 
 View* MainWindow::viewOf(ViewId id) {
@@ -152,10 +161,13 @@ bool MainWindow::go(const Destination& destination) {
     if (!current()->leave() || !open(destination)) {
         return false;
     }
-    // The worklist is where every way begins; going where we are goes nowhere.
+    m_notices->putAway();
+    // The worklist is where every way begins; going where we are goes nowhere, and once a book is
+    // taken in there is no way back to its taking in.
+    const bool isTakenIn = m_way.back().view == ViewId::newJob && destination.view == ViewId::job;
     if (destination.view == ViewId::worklist) {
         m_way.clear();
-    } else if (m_way.back().view == destination.view) {
+    } else if (isTakenIn || m_way.back().view == destination.view) {
         m_way.pop_back();
     }
     m_way.push_back(destination);

@@ -59,6 +59,7 @@ private:
     void showWayBack(ViewId view);
     bool open(const Destination& destination);
     void leaveWorkshop(const QString& folder);
+    void askWho();
     void changeText(int byPercent);
     void turnTone();
 

@@ -15,6 +15,7 @@
 #include "app/session/words.h"
 #include "app/shell/margin_note.h"
 #include "core/custody/hazards.h"
+#include "core/record/acts_in_job.h"
 #include "core/treatment/clocks.h"
 #include "core/treatment/setting_times.h"
 #include "core/values/spoken_time.h"
@@ -25,6 +26,7 @@ namespace {
 constexpr int kOpenWidth = 300;
 constexpr int kStripWidth = 52;
 constexpr std::size_t kChangesShown = 3;
+constexpr std::size_t kChangesLookedAt = 30; // in all jobs
 constexpr int kTickMs = 20'000;
 
 qint64 seconds(core::Instant instant) {
@@ -81,13 +83,13 @@ void Margin::show(const core::JobFile& file, std::span<const core::AuditPoint> p
         addClocks(file);
     }
     addHazards(file);
-    addLastChanges();
+    addLastChanges(file);
     m_down->addStretch(1);
     m_scroll->setWidget(m_notes); // the old one goes
     tick();
 
     const auto open = static_cast<int>(points.size());
-    m_strip->setText(open > 0 ? QStringLiteral("«\n%1").arg(open) : QStringLiteral("«"));
+    m_strip->setText(open > 0 ? tr("«\n%1\nopen").arg(open) : QStringLiteral("«"));
     m_strip->setAccessibleName(tr("Margin: %1 open").arg(open));
 }
 
@@ -101,16 +103,18 @@ void Margin::addHeading(const QString& words) {
 }
 
 void Margin::addPoints(std::span<const core::AuditPoint> points, core::Page page) {
-    addHeading(tr("Still open here"));
+    // Before it is issued, all that stands in the way is said in one place.
+    const bool isReport = page == core::Page::report;
+    addHeading(isReport ? tr("To settle before it is issued") : tr("Still open here"));
     int here = 0;
     std::array<int, 8> elsewhere{};
     for (const core::AuditPoint& point : points) {
-        if (point.page != page) {
+        const bool isMust = point.severity == core::AuditSeverity::mustSettle;
+        if (point.page != page && !(isReport && isMust)) {
             ++elsewhere[static_cast<std::size_t>(point.page)];
             continue;
         }
         ++here;
-        const bool isMust = point.severity == core::AuditSeverity::mustSettle;
         auto* note = new MarginNote(fromCore(point.sentence), fromCore(point.source),
                                     isMust ? Ink::must : Ink::open);
         connect(note, &MarginNote::chosen, this,
@@ -118,7 +122,8 @@ void Margin::addPoints(std::span<const core::AuditPoint> points, core::Page page
         m_down->addWidget(note);
     }
     if (here == 0) {
-        auto* nothing = new Label(Face::small, Ink::quiet, tr("Nothing on this page."));
+        auto* nothing = new Label(Face::small, Ink::quiet,
+                                  isReport ? tr("Nothing.") : tr("Nothing on this page."));
         nothing->setContentsMargins(kGap, 0, 0, 0);
         m_down->addWidget(nothing);
     }
@@ -199,24 +204,25 @@ void Margin::addHazards(const core::JobFile& file) {
     }
 }
 
-void Margin::addLastChanges() {
-    std::vector<core::JournalEntry> entries;
-    m_session.guarded([&] { entries = m_session.stores().journal.latest(kChangesShown); });
-    if (entries.empty()) {
+void Margin::addLastChanges(const core::JobFile& file) {
+    std::vector<core::JournalEntry> acts;
+    m_session.guarded([&] {
+        acts =
+            core::actsIn(file, m_session.stores().journal.latest(kChangesLookedAt), kChangesShown);
+    });
+    if (acts.empty()) {
         return;
     }
     addHeading(tr("Just now"));
-    for (const core::JournalEntry& entry : entries) {
-        const QString sentence = entry.kind == core::EntryKind::undo
-                                     ? tr("Undone: %1").arg(fromCore(entry.sentence))
-                                     : fromCore(entry.sentence);
-        auto* line = new Label(Face::small, Ink::quiet, sentence);
+    for (const core::JournalEntry& act : acts) {
+        auto* line = new Label(Face::small, Ink::quiet, fromCore(act.sentence));
         line->setWordWrap(true);
         line->setContentsMargins(kGap, 0, 0, 0);
         m_down->addWidget(line);
     }
+    // Offered here for what is said here; the key takes back what was done last, wherever it was.
     const QString undoable = m_session.undoable();
-    if (!undoable.isEmpty()) {
+    if (undoable == fromCore(acts.front().sentence)) {
         auto* undo = quietButton(tr("Undo"),
                                  tr("Takes back “%1” (%2)").arg(undoable, keyText(ActionId::undo)));
         undo->setAccessibleName(tr("Undo: %1").arg(undoable));

@@ -44,7 +44,7 @@ private:
     void addHazards(const core::JobFile& file);
     void addSettings(const core::JobFile& file);
     void addClocks(const core::JobFile& file);
-    void addLastChanges();
+    void addLastChanges(const core::JobFile& file);
     void tick();
 
     Session& m_session;

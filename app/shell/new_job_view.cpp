@@ -39,14 +39,17 @@ void NewJobView::buildForms(QVBoxLayout& down) {
                         [](const core::Item&) { return QString{}; },
                         [](core::Item&, const QString&) { return QString{}; })
                     .placeholder(tr("a book that has been here: its title, or leave this empty"))
-                    .completed([this] { return wordsOf(booksOf(m_session)()); });
+                    .searched([this](const QString& typed) {
+                        m_offered = booksLike(m_session, typed);
+                        return wordsOf(m_offered);
+                    });
     m_book->text(tr("Title"), &core::Item::title);
     m_book->text(tr("Author"), &core::Item::author);
     m_book->value(tr("Date"), &core::Item::date);
     m_book->choice(tr("It is"), &core::Item::nature);
     m_owner->text(tr("Name"), &core::Owner::name)
         .placeholder(tr("one who is known, or a new one"))
-        .completed([this] { return wordsOf(ownersOf(m_session)()); });
+        .searched([this](const QString& typed) { return ownersLike(m_session, typed); });
     m_owner->choice(tr("Kind"), &core::Owner::kind).tip(tr("Of a new owner"));
     m_job->value(tr("Received"), &core::Job::receivedOn);
     m_job->value(tr("Due"), &core::Job::dueOn);
@@ -100,10 +103,9 @@ bool NewJobView::enter(const Destination&) {
 std::optional<core::Id<core::Owner>> NewJobView::ownerFor(core::Change& change) {
     QStringList labels;
     const core::Owner typed = m_owner->taken(labels);
-    for (const auto& one : core::all<core::Owner>(m_session.records())) {
-        if (one.record.name == typed.name) {
-            return one.record.id;
-        }
+    const auto known = m_session.records().allWith(core::RecordKind::owner, "name", typed.name);
+    if (!known.empty()) {
+        return std::get<core::Owner>(known.front().record).id;
     }
     if (typed.name.empty()) {
         FieldRow& row = *m_owner->rows().front();
@@ -119,7 +121,11 @@ std::optional<core::Stored<core::Item>> NewJobView::bookBefore() const {
     if (m_before->text().trimmed().isEmpty()) {
         return std::nullopt;
     }
-    const auto key = keyOf(booksOf(m_session)(), m_before->text());
+    // Of what was offered; or of what is found by what was typed past the offers.
+    auto key = keyOf(m_offered, m_before->text());
+    if (!key) {
+        key = keyOf(booksLike(m_session, m_before->text()), m_before->text());
+    }
     const auto id = key ? core::Uuid::fromText(*key) : std::nullopt;
     return id ? core::find(m_session.records(), core::Id<core::Item>{*id}) : std::nullopt;
 }

@@ -32,6 +32,7 @@ private:
     RecordForm<core::Item>* m_book;
     RecordForm<core::Job>* m_job;
     FieldRow* m_before; // the book, where it has been here before
+    std::vector<Choice> m_offered{};
 };
 
 } // namespace headcap::app

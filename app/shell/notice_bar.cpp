@@ -51,6 +51,12 @@ QString NoticeBar::sentence() const {
     return isHidden() ? QString{} : m_words->text();
 }
 
+void NoticeBar::putAway() {
+    if (m_kind == Notice::Kind::refused) {
+        hide();
+    }
+}
+
 void NoticeBar::show(const Notice& notice) {
     m_kind = notice.kind;
     m_words->setText(notice.sentence);
@@ -71,6 +77,9 @@ void NoticeBar::show(const Notice& notice) {
 
 void NoticeBar::place(int aboveFoot) {
     m_aboveFoot = aboveFoot;
+    if (isHidden()) {
+        return; // it is placed when it is shown
+    }
     const QWidget* window = parentWidget();
     const int width = std::min(kWidest, window->width() - 2 * kSection);
     const int height = std::max(sizeHint().height(), layout()->hasHeightForWidth()

@@ -20,6 +20,8 @@ public:
     [[nodiscard]] QString sentence() const;
     // Keeps its place above the foot of its parent.
     void place(int aboveFoot);
+    // A refusal belongs to the view where it was said.
+    void putAway();
 
 protected:
     void paintEvent(QPaintEvent* event) override;

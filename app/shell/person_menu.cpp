@@ -8,19 +8,24 @@
 
 namespace headcap::app {
 
+Destination toAddPerson(Session& session) {
+    return {.view = ViewId::workshop, .record = core::refOf(session.ids().next<core::Person>())};
+}
+
 QString personWords(Session& session) {
     QString words = QCoreApplication::translate("people", "Who is working?");
     session.guarded([&] {
         if (session.person()) {
             if (const auto person = core::find(session.records(), *session.person())) {
-                words = fromCore(person->record.name);
+                words = QCoreApplication::translate("people", "At work: %1")
+                            .arg(fromCore(person->record.name));
             }
         }
     });
     return words;
 }
 
-void popUpPeople(Session& session, QWidget& by, const std::function<void()>& toWorkshop) {
+void popUpPeople(Session& session, QWidget& by, const std::function<void()>& toAdd) {
     auto* menu = new QMenu(&by);
     menu->setAttribute(Qt::WA_DeleteOnClose);
     session.guarded([&] {
@@ -36,9 +41,10 @@ void popUpPeople(Session& session, QWidget& by, const std::function<void()>& toW
                              [&session, id = one.record.id] { session.setPerson(id); });
         }
     });
-    QAction* workshop = menu->addAction(wordsOf(ActionId::workshop));
-    QObject::connect(workshop, &QAction::triggered, &by, toWorkshop);
+    QAction* add = menu->addAction(QCoreApplication::translate("people", "Add a person …"));
+    QObject::connect(add, &QAction::triggered, &by, toAdd);
     menu->popup(by.mapToGlobal(QPoint{0, by.height()}));
+    menu->setActiveAction(menu->actions().front()); // Enter takes it
 }
 
 } // namespace headcap::app

@@ -4,14 +4,17 @@
 #include <functional>
 
 #include "app/session/session.h"
+#include "app/shell/view.h"
 
 class QWidget;
 
 namespace headcap::app {
 
+// Where somebody is entered who works here.
+[[nodiscard]] Destination toAddPerson(Session& session);
 // The name of who is working, or the question.
 [[nodiscard]] QString personWords(Session& session);
 // The people of the workshop, to choose from, by the widget; and the way to where they are entered.
-void popUpPeople(Session& session, QWidget& by, const std::function<void()>& toWorkshop);
+void popUpPeople(Session& session, QWidget& by, const std::function<void()>& toAdd);
 
 } // namespace headcap::app

@@ -28,7 +28,9 @@ Slip::Slip(SlipWords words, QWidget* parent) : QAbstractButton(parent), m_words(
     setCursor(Qt::PointingHandCursor);
     setAttribute(Qt::WA_Hover);
     setToolTip(tr("Opens the job (Enter)"));
-    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    QSizePolicy policy{QSizePolicy::Expanding, QSizePolicy::Fixed};
+    policy.setHeightForWidth(true);
+    setSizePolicy(policy);
 }
 
 bool Slip::holds(const std::string& folded) const {
@@ -36,10 +38,27 @@ bool Slip::holds(const std::string& folded) const {
 }
 
 QSize Slip::sizeHint() const {
-    const int height = QFontMetrics{faceFont(Face::slip)}.height() +
-                       QFontMetrics{faceFont(Face::small)}.height() +
-                       QFontMetrics{faceFont(Face::smallStrong)}.height() + 2 * kPad;
-    return {360, height};
+    constexpr int kWide = 360;
+    return {kWide, heightForWidth(kWide)};
+}
+
+int Slip::heightForWidth(int width) const {
+    const int left = wordsX();
+    return kPad + QFontMetrics{faceFont(Face::slip)}.height() +
+           QFontMetrics{faceFont(Face::small)}.height() + nextRect(left, 0, width).height() + kPad;
+}
+
+// Where the words of the slip begin, beside its number.
+int Slip::wordsX() const {
+    const QFontMetrics strong{faceFont(Face::smallStrong)};
+    return std::max(kBookX, kNumberX + strong.horizontalAdvance(m_words.number) + kSpace);
+}
+
+// The next thing to do is never cut: it takes the lines it needs.
+QRect Slip::nextRect(int left, int top, int width) const {
+    const QRect room{left, top, std::max(1, width - 4 * kGrid - left), QWIDGETSIZE_MAX};
+    return QFontMetrics{faceFont(Face::smallStrong)}.boundingRect(room, Qt::TextWordWrap,
+                                                                  m_words.next);
 }
 
 void Slip::paintEvent(QPaintEvent*) {
@@ -71,14 +90,15 @@ void Slip::paintEvent(QPaintEvent*) {
         right -= kSpace;
     }
     draw(Face::smallStrong, c.quiet, kNumberX, baseline, m_words.number);
-    const int left = std::max(kBookX, kNumberX + strong.horizontalAdvance(m_words.number) + kSpace);
+    const int left = wordsX();
     draw(Face::slip, c.ink, left, baseline,
          book.elidedText(m_words.book, Qt::ElideRight, right - left));
     const int wide = width() - 4 * kGrid - left;
-    int y = kPad + book.height() + small.ascent();
+    const int y = kPad + book.height() + small.ascent();
     draw(Face::small, c.quiet, left, y, small.elidedText(m_words.owner, Qt::ElideRight, wide));
-    y += small.height();
-    draw(Face::smallStrong, ink, left, y, strong.elidedText(m_words.next, Qt::ElideRight, wide));
+    painter.setFont(faceFont(Face::smallStrong));
+    painter.setPen(ink);
+    painter.drawText(nextRect(left, y + small.descent(), width()), Qt::TextWordWrap, m_words.next);
 }
 
 void Slip::keyPressEvent(QKeyEvent* event) {

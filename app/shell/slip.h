@@ -27,12 +27,16 @@ public:
     [[nodiscard]] const SlipWords& words() const { return m_words; }
     [[nodiscard]] bool holds(const std::string& folded) const;
     [[nodiscard]] QSize sizeHint() const override;
+    [[nodiscard]] int heightForWidth(int width) const override;
 
 protected:
     void paintEvent(QPaintEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
 
 private:
+    [[nodiscard]] int wordsX() const;
+    [[nodiscard]] QRect nextRect(int left, int top, int width) const;
+
     SlipWords m_words;
     std::string m_folded;
 };

@@ -49,14 +49,14 @@ void SlipSheet::buildEmpty() {
                             tr("No book is in the house. Each one that is taken in has a slip "
                                "here, with the next thing to do."));
     words->setRunning();
-    auto* first = new QPushButton(tr("Take in the first book"));
-    first->setDefault(true);
-    connect(first, &QPushButton::clicked, this, &SlipSheet::newJobAsked);
+    m_first = new QPushButton(tr("Take in the first book"));
+    m_first->setDefault(true);
+    connect(m_first, &QPushButton::clicked, this, &SlipSheet::newJobAsked);
     auto* down = new QVBoxLayout(m_empty);
     down->setContentsMargins(0, kSection, 0, 0);
     down->addWidget(words);
     down->addSpacing(kSpace);
-    down->addWidget(first, 0, Qt::AlignLeft);
+    down->addWidget(m_first, 0, Qt::AlignLeft);
 }
 
 void SlipSheet::show(Worklist list) {
@@ -82,7 +82,26 @@ bool SlipSheet::focusFirst() {
             return true;
         }
     }
+    if (!m_empty->isHidden()) {
+        m_first->setFocus(Qt::TabFocusReason);
+    }
     return false;
+}
+
+std::optional<core::Id<core::Job>> SlipSheet::onlyOne() const {
+    std::optional<core::Id<core::Job>> only;
+    for (const SlipGroup* group : m_groups) {
+        for (const Slip* slip : group->slips()) {
+            if (slip->isHidden()) {
+                continue;
+            }
+            if (only) {
+                return std::nullopt;
+            }
+            only = slip->words().job;
+        }
+    }
+    return only;
 }
 
 void SlipSheet::resizeEvent(QResizeEvent* event) {

@@ -9,6 +9,7 @@
 #include "app/shell/worklist.h"
 
 class QBoxLayout;
+class QPushButton;
 
 namespace headcap::app {
 
@@ -22,6 +23,8 @@ public:
     using QWidget::show;
     void setFilter(const QString& words);
     bool focusFirst(); // false where there is no slip
+    // The job of the one slip that is shown; nothing where there are none or several.
+    [[nodiscard]] std::optional<core::Id<core::Job>> onlyOne() const;
     [[nodiscard]] const std::array<SlipGroup*, kSlipGroups>& groups() const { return m_groups; }
 
 Q_SIGNALS:
@@ -37,6 +40,7 @@ private:
     std::array<SlipGroup*, kSlipGroups> m_groups{};
     QBoxLayout* m_columns;
     QWidget* m_empty;
+    QPushButton* m_first = nullptr; // where no book is in the house
 };
 
 } // namespace headcap::app

@@ -32,6 +32,7 @@ struct Destination {
     ViewId view = ViewId::worklist;
     std::optional<core::Id<core::Job>> job{};
     std::optional<core::Page> page{};
+    // Of the workshop, a person: one who is to be added.
     std::optional<core::RecordRef> record{};
     QString words{}; // to find
 };

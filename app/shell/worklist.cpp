@@ -19,7 +19,7 @@ QString tr(const char* text) {
 Ink inkOf(core::WorklistGroup group) {
     switch (group) {
     case core::WorklistGroup::needsYou:
-        return Ink::must;
+        return Ink::ink; // madder is for what is late
     case core::WorklistGroup::setting:
     case core::WorklistGroup::atWork:
         return Ink::accent;
@@ -33,10 +33,22 @@ Ink inkOf(core::WorklistGroup group) {
     return Ink::quiet;
 }
 
-struct Due {
-    QString words;
-    bool isLate = false;
-};
+QString nextWords(const core::NextStep& next, const core::Clock& clock) {
+    if (next.group != core::WorklistGroup::setting || !next.setsUntil || !next.settingLeft) {
+        return fromCore(next.sentence);
+    }
+    const core::Day day = clock.dayOf(*next.setsUntil);
+    QString what = fromCore(next.sentence);
+    what.chop(1); // its point
+    const QString time = clockTime(*next.setsUntil);
+    // Nobody counts the minutes till another day.
+    return day == clock.today()
+               ? tr("%1, until %2 · %3 left")
+                     .arg(what, time, fromCore(core::toText(*next.settingLeft)))
+               : tr("%1, until %2 %3").arg(what, shortDay(day, clock.today()), time);
+}
+
+} // namespace
 
 Due dueOf(const std::optional<core::Day>& day, core::Day today) {
     if (!day) {
@@ -51,20 +63,6 @@ Due dueOf(const std::optional<core::Day>& day, core::Day today) {
     }
     return {tr("due %1").arg(shortDay(*day, today)), false};
 }
-
-QString nextWords(const core::NextStep& next, const core::Clock& clock) {
-    if (next.group != core::WorklistGroup::setting || !next.setsUntil || !next.settingLeft) {
-        return fromCore(next.sentence);
-    }
-    const core::Day day = clock.dayOf(*next.setsUntil);
-    const QString until =
-        day == clock.today()
-            ? clockTime(*next.setsUntil)
-            : QStringLiteral("%1 %2").arg(shortDay(day, clock.today()), clockTime(*next.setsUntil));
-    return tr("until %1 · %2 left").arg(until, fromCore(core::toText(*next.settingLeft)));
-}
-
-} // namespace
 
 QString groupHeading(std::size_t group) {
     static constexpr std::array<const char*, kSlipGroups> kHeadings{
@@ -86,8 +84,9 @@ Worklist worklistOf(const core::Stores& stores, const core::Clock& clock) {
     std::stable_sort(lines.begin(), lines.end(), [](const auto& a, const auto& b) {
         return a.due && (!b.due || *a.due < *b.due);
     });
+    const core::TechniquesInForce techniques = core::loadTechniques(stores.records);
     for (const core::JobLine& line : lines) {
-        const auto file = core::fileForNextStep(stores.records, line.id);
+        const auto file = core::fileForNextStep(stores.records, line.id, techniques);
         if (!file) {
             continue;
         }

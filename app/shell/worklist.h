@@ -20,6 +20,12 @@ struct Worklist {
     QString backup{}; // a sentence where one outside is wanted
 };
 
+struct Due {
+    QString words; // "due 3 March", "overdue 2 days"; empty: no day was said
+    bool isLate = false;
+};
+[[nodiscard]] Due dueOf(const std::optional<core::Day>& day, core::Day today);
+
 [[nodiscard]] Worklist worklistOf(const core::Stores& stores, const core::Clock& clock);
 [[nodiscard]] QString groupHeading(std::size_t group);
 

@@ -15,15 +15,17 @@
 
 namespace headcap::app {
 WorklistHead::WorklistHead(Session& session, QWidget* parent)
-    : QWidget(parent), m_session(session), m_summary(new Label(Face::body, Ink::quiet)),
-      m_find(new QLineEdit), m_newJob(new QPushButton(wordsOf(ActionId::newJob))),
+    : QWidget(parent), m_session(session), m_title(new Label(Face::title, Ink::ink)),
+      m_summary(new Label(Face::body, Ink::quiet)), m_find(new QLineEdit),
+      m_newJob(new QPushButton(wordsOf(ActionId::newJob))),
       m_person(quietButton({}, tipOf(ActionId::choosePerson))),
       m_all(quietButton(wordsOf(ActionId::allJobs), tipOf(ActionId::allJobs))),
       m_backup(quietButton({}, tipOf(ActionId::backups))) {
     m_find->setProperty(kBoxed, true);
     m_find->setAccessibleName(tr("Find"));
     m_find->setPlaceholderText(tr("Find a book, a step, a lot, a leaf …"));
-    m_find->setToolTip(tr("Type anywhere on this page to find; Enter looks everywhere"));
+    m_find->setToolTip(tr("Type anywhere on this page to find; Enter opens the one slip that is "
+                          "left, or looks everywhere"));
     m_find->setMinimumWidth(240);
     m_find->setMaximumWidth(400);
     m_find->installEventFilter(this);
@@ -35,7 +37,7 @@ WorklistHead::WorklistHead(Session& session, QWidget* parent)
     connect(m_all, &QPushButton::clicked, this, &WorklistHead::tableTurned);
     connect(m_backup, &QPushButton::clicked, this, [this] { Q_EMIT goAsked({ViewId::backups}); });
     connect(m_person, &QPushButton::clicked, this, [this] {
-        popUpPeople(m_session, *m_person, [this] { Q_EMIT goAsked({ViewId::workshop}); });
+        popUpPeople(m_session, *m_person, [this] { Q_EMIT goAsked(toAddPerson(m_session)); });
     });
     const auto showPerson = [this] { m_person->setText(personWords(m_session)); };
     connect(&session, &Session::personChanged, this, showPerson);
@@ -46,7 +48,7 @@ WorklistHead::WorklistHead(Session& session, QWidget* parent)
 void WorklistHead::layOut() {
     auto* above = new QHBoxLayout;
     above->setSpacing(kGap);
-    above->addWidget(new Label(Face::title, Ink::ink, tr("Worklist")));
+    above->addWidget(m_title);
     above->addStretch(1);
     above->addWidget(m_find, 2);
     above->addWidget(m_newJob);
@@ -61,11 +63,10 @@ void WorklistHead::layOut() {
     addWayOn(*below, ActionId::workshop, ViewId::workshop);
     below->addWidget(m_all);
     auto* down = new QVBoxLayout(this);
-    // A quiet button's words stand a gap from its edge: all begin at one line.
-    for (QHBoxLayout* row : {above, below}) {
-        row->setContentsMargins(kGap, 0, 0, 0);
-    }
-    down->setContentsMargins(15 * kGrid - kGap, 7 * kGrid, 15 * kGrid, kGap);
+    // A quiet button's words stand a gap from its edge: all begin at one line and end at one.
+    above->setContentsMargins(kGap, 0, kGap, 0);
+    below->setContentsMargins(kGap, 0, 0, 0);
+    down->setContentsMargins(15 * kGrid - kGap, 7 * kGrid, 15 * kGrid - kGap, kGap);
     down->setSpacing(kGrid);
     down->addLayout(above);
     down->addLayout(below);
@@ -85,13 +86,24 @@ void WorklistHead::addWayOn(QHBoxLayout& across, ActionId action, ViewId view) {
 }
 
 void WorklistHead::setInTheHouse(int jobs) {
-    m_summary->setText(QStringLiteral("%1 · %2").arg(
-        counted(jobs, tr("%1 job in the house"), tr("%1 jobs in the house")),
-        fullDay(m_session.clock().today())));
+    m_inTheHouse = jobs;
+    showCounts();
 }
 
-void WorklistHead::setTable(bool isTable) {
-    m_all->setText(isTable ? tr("What needs you") : wordsOf(ActionId::allJobs));
+void WorklistHead::setTable(std::optional<std::size_t> jobs) {
+    m_jobs = jobs;
+    m_title->setText(jobs ? wordsOf(ActionId::allJobs) : tr("Worklist"));
+    m_all->setText(jobs ? tr("What needs you") : wordsOf(ActionId::allJobs));
+    showCounts();
+}
+
+void WorklistHead::showCounts() {
+    const QString here =
+        m_jobs ? tr("%1, %2 in the house")
+                     .arg(counted(static_cast<int>(*m_jobs), tr("%1 job"), tr("%1 jobs")))
+                     .arg(m_inTheHouse)
+               : counted(m_inTheHouse, tr("%1 job in the house"), tr("%1 jobs in the house"));
+    m_summary->setText(dotted({here, fullDay(m_session.clock().today())}));
 }
 
 bool WorklistHead::eventFilter(QObject* watched, QEvent* event) {

@@ -22,7 +22,8 @@ public:
     explicit WorklistHead(Session& session, QWidget* parent = nullptr);
     [[nodiscard]] QLineEdit& find() { return *m_find; }
     void setInTheHouse(int jobs);
-    void setTable(bool isTable); // what the button leads to
+    // All jobs, so many, in the place of what needs you; nothing: what needs you.
+    void setTable(std::optional<std::size_t> jobs);
     // Why a backup is wanted; empty: none is.
     void setBackup(const QString& words);
 
@@ -36,15 +37,19 @@ protected:
 
 private:
     void layOut();
+    void showCounts();
     void addWayOn(QHBoxLayout& across, ActionId action, ViewId view);
 
     Session& m_session;
+    Label* m_title;
     Label* m_summary;
     QLineEdit* m_find;
     QPushButton* m_newJob;
     QPushButton* m_person;
     QPushButton* m_all;
     QPushButton* m_backup;
+    int m_inTheHouse = 0;
+    std::optional<std::size_t> m_jobs{};
 };
 
 } // namespace headcap::app

@@ -119,6 +119,7 @@ void WorklistView::refresh() {
     m_slips->setFilter(find().text());
     if (m_faces->currentIndex() == 1) {
         m_model->reload();
+        m_head->setTable(m_model->total());
     }
 }
 
@@ -128,11 +129,16 @@ void WorklistView::setTable(bool isTable) {
         m_model->reload();
     }
     m_faces->setCurrentIndex(isTable ? 1 : 0);
-    m_head->setTable(isTable);
+    m_head->setTable(isTable ? std::optional{m_model->total()} : std::nullopt);
 }
 
 void WorklistView::openFound() {
     const QString asked = find().text().trimmed();
+    const auto only = m_faces->currentIndex() == 0 ? m_slips->onlyOne() : std::nullopt;
+    if (only && !asked.isEmpty()) {
+        openJob(*only);
+        return;
+    }
     std::optional<core::JobLine> line;
     m_session.guarded([&] { line = m_session.stores().jobs.numbered(toCore(asked)); });
     if (line) {

@@ -88,9 +88,13 @@ void WorkshopView::buildForms() {
     m_edits.alignLabels();
 }
 
-bool WorkshopView::enter(const Destination&) {
+bool WorkshopView::enter(const Destination& destination) {
     refresh();
-    m_workshop->focusFirst();
+    if (destination.record && destination.record->kind == core::RecordKind::person) {
+        m_people->startNew();
+    } else {
+        m_workshop->focusFirst();
+    }
     return true;
 }
 

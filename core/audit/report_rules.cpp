@@ -34,6 +34,19 @@ void workAfterReport(const AuditContext& at, const AuditSink& found) {
     }
 }
 
+// A book that leaves untreated may have a report of its examination alone.
+void nothingDone(const AuditContext& at, const AuditSink& found) {
+    const JobState state = at.file.job.state;
+    const bool leavesUntreated = state == JobState::declined || state == JobState::withdrawn;
+    const bool isSurveyed = !at.file.examinations.empty() || !at.file.findings.empty();
+    if (!facts::standing(at.file).empty() || (leavesUntreated && isSurveyed)) {
+        return;
+    }
+    found(at.file.job, leavesUntreated ? "Neither a step nor its condition is recorded: there is "
+                                         "nothing to report."
+                                       : "No step of work is logged: there is nothing to report.");
+}
+
 void returnedUnreported(const AuditContext& at, const AuditSink& found) {
     if (hasReached(at.file.job.state, JobState::reported) && at.file.reports.empty()) {
         found(at.file.job, "The job is past its report, and none has been issued.");
@@ -51,12 +64,14 @@ void unanswered(const AuditContext& at, const AuditSink& found) {
     }
 }
 
+constexpr auto kMust = AuditSeverity::mustSettle;
 constexpr auto kWorth = AuditSeverity::worthKnowing;
 constexpr std::array kRules{
     AuditRule{"follow_up_overdue", Page::book, kWorth, "common practice", followUpOverdue},
     AuditRule{"work_after_report", Page::report, kWorth, "common practice", workAfterReport},
     AuditRule{"report_issued", Page::report, kWorth, "E.C.C.O. II Art. 10; AIC Commentary 28",
               returnedUnreported},
+    AuditRule{"report_of_nothing", Page::report, kMust, "AIC Commentary 28", nothingDone},
     AuditRule{"notice_answered", Page::book, kWorth, "AIC Commentary 26", unanswered},
 };
 

@@ -14,7 +14,8 @@ void readOfJob(std::vector<Record>& into, const RecordStore& store, const Id<Job
 
 } // namespace
 
-std::optional<JobFile> fileForNextStep(const RecordStore& store, const Id<Job>& id) {
+std::optional<JobFile> fileForNextStep(const RecordStore& store, const Id<Job>& id,
+                                       const TechniquesInForce& techniques) {
     auto job = find(store, id);
     if (!job || job->record.state == JobState::passed) {
         return loadJobFile(store, id); // which the audit goes through
@@ -25,6 +26,7 @@ std::optional<JobFile> fileForNextStep(const RecordStore& store, const Id<Job>& 
         return std::nullopt;
     }
     JobFile file{std::move(job->record), std::move(item->record), std::move(owner->record)};
+    file.techniques = techniques;
     readOfJob(file.stateChanges, store, id);
     readOfJob(file.notices, store, id);
     readOfJob(file.followUps, store, id);

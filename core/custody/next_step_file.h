@@ -7,6 +7,7 @@
 namespace headcap::core {
 
 // Nothing where there is no such job.
-[[nodiscard]] std::optional<JobFile> fileForNextStep(const RecordStore& store, const Id<Job>& id);
+[[nodiscard]] std::optional<JobFile> fileForNextStep(const RecordStore& store, const Id<Job>& id,
+                                                     const TechniquesInForce& techniques);
 
 } // namespace headcap::core

@@ -5,6 +5,7 @@
 #include <optional>
 
 #include "core/cutting/fill_in_turn.h"
+#include "core/cutting/gather_cuts.h"
 #include "core/cutting/greedy_fill.h"
 #include "core/cutting/offcut_squeeze.h"
 #include "core/cutting/sheet_choice.h"
@@ -229,6 +230,7 @@ private:
             fillOnce(sheets);
         }
         squeezeOffcuts(m_problem, m_tasks, m_worth, m_answer.filling, m_budget);
+        gatherCuts(m_problem, m_tasks, m_answer.filling);
         m_answer.score = scoreOf(m_problem, m_tasks, m_answer.filling);
     }
 

@@ -36,6 +36,10 @@ void LedgerInBrief::add(const Group& group, const Sum& sum) {
     }
 }
 
+void LedgerInBrief::forget(const Id<Lot>& lot) {
+    std::erase_if(m_sums, [&](const auto& one) { return one.first.lot == lot; });
+}
+
 std::vector<LedgerEntry> LedgerInBrief::lines() const {
     std::vector<LedgerEntry> lines;
     lines.reserve(m_sums.size());

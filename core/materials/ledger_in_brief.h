@@ -33,6 +33,8 @@ public:
 
     void add(const LedgerEntry& entry);
     void add(const Group& group, const Sum& sum);
+    // Before the sums of a lot are added anew.
+    void forget(const Id<Lot>& lot);
     // In the order of their lots. A sum beyond counting is two lines, which no balance can add up.
     [[nodiscard]] std::vector<LedgerEntry> lines() const;
 

@@ -9,22 +9,20 @@
 namespace headcap::core {
 namespace {
 
-// Pairs of a lot and what was made from it, sorted, so that all that came of a lot stand together.
-using Descent = std::vector<std::pair<const Lot*, const Lot*>>;
+// Pairs of a lot and what was made from it, in the order of the first, so that all that came of a
+// lot stand together. By key: of the lots themselves only those that are reached are looked up.
+using Descent = std::vector<std::pair<Id<Lot>, Id<Lot>>>;
 
-Descent descentOf(const Whereabouts& all, const ByKey<Lot>& lots) {
+Descent descentOf(const Whereabouts& all) {
     Descent descent;
     descent.reserve(all.parts.size() + all.lots.size());
-    const auto note = [&](const Lot* source, const Lot* made) {
-        if (source != nullptr && made != nullptr && source != made) {
-            descent.emplace_back(source, made);
-        }
-    };
     for (const LotPart& part : all.parts) {
-        note(lots.find(part.source), lots.find(part.lot));
+        descent.emplace_back(part.source, part.lot);
     }
     for (const Lot& lot : all.lots) {
-        note(lots.find(lot.parent), &lot);
+        if (lot.parent) {
+            descent.emplace_back(*lot.parent, lot.id);
+        }
     }
     std::ranges::sort(descent);
     descent.erase(std::ranges::unique(descent).begin(), descent.end());
@@ -82,20 +80,18 @@ public:
 private:
     // One ring of lots after the other.
     void reach() {
-        const Descent descent = descentOf(m_all, m_lots);
+        const Descent descent = descentOf(m_all);
         m_reached.insert(m_trace.lot);
         std::vector<const Lot*> ring{m_trace.lot};
         while (!ring.empty()) {
             std::vector<const Lot*> next;
             for (const Lot* source : ring) {
-                for (auto at =
-                         std::ranges::lower_bound(descent, source, {}, &Descent::value_type::first);
-                     at != descent.end() && at->first == source; ++at) {
-                    if (at->second != m_trace.lot) {
-                        m_trace.madeFrom[at->second].push_back(source);
+                for (const Lot* made : madeFrom(descent, *source)) {
+                    if (made != m_trace.lot) {
+                        m_trace.madeFrom[made].push_back(source);
                     }
-                    if (m_reached.insert(at->second).second) {
-                        next.push_back(at->second);
+                    if (m_reached.insert(made).second) {
+                        next.push_back(made);
                     }
                 }
             }
@@ -108,6 +104,19 @@ private:
             m_near.emplace_back(lot->id, lot);
         }
         std::ranges::sort(m_near, {}, &Near::first);
+    }
+
+    std::vector<const Lot*> madeFrom(const Descent& descent, const Lot& source) const {
+        std::vector<const Lot*> made;
+        for (auto at =
+                 std::ranges::lower_bound(descent, source.id, {}, &Descent::value_type::first);
+             at != descent.end() && at->first == source.id; ++at) {
+            const Lot* lot = m_lots.find(at->second);
+            if (lot != nullptr && lot != &source) {
+                made.push_back(lot);
+            }
+        }
+        return made;
     }
 
     // Among the few that were reached, not among all there are.
@@ -148,89 +157,7 @@ private:
     LotTrace m_trace;
 };
 
-// Only what is not there yet.
-class Loading {
-public:
-    Loading(const RecordStore& store, Whereabouts& all) : m_store(store), m_all(all) {}
-
-    void from(const Id<Lot>& id) {
-        std::vector<Id<Lot>> waiting{id};
-        while (!waiting.empty()) {
-            const Id<Lot> lot = waiting.back();
-            waiting.pop_back();
-            if (!one(m_all.lots, lot)) {
-                continue;
-            }
-            one(m_all.materials, m_all.lots.back().material);
-            for (auto& part : allWith(m_store, &LotPart::source, lot)) {
-                waiting.push_back(part.record.lot);
-                m_all.parts.push_back(std::move(part.record));
-            }
-            for (const auto& offcut : allWith(m_store, &Lot::parent, lot)) {
-                waiting.push_back(offcut.record.id);
-            }
-            for (auto& use : allWith(m_store, &MaterialUse::lot, lot)) {
-                one(m_all.steps, use.record.step);
-                jobOf(use.record.job);
-                m_all.uses.push_back(std::move(use.record));
-            }
-            for (auto& part : allWith(m_store, &CutPart::sheet, lot)) {
-                if (one(m_all.cuttings, part.record.cutting) && m_all.cuttings.back().job) {
-                    jobOf(*m_all.cuttings.back().job);
-                }
-                m_all.cutParts.push_back(std::move(part.record));
-            }
-            leaves(&Facsimile::printedOn, lot);
-            leaves(&Facsimile::attachedWith, lot);
-        }
-    }
-
-private:
-    template <class Record>
-    bool one(std::vector<Record>& records, const Id<Record>& id) {
-        if (!m_seen.insert(refOf(id)).second) {
-            return false;
-        }
-        auto found = find(m_store, id);
-        if (found) {
-            records.push_back(std::move(found->record));
-        }
-        return found.has_value();
-    }
-
-    void leaves(std::optional<Id<Lot>> Facsimile::*member, const Id<Lot>& lot) {
-        for (auto& leaf : allWith(m_store, member, lot)) {
-            jobOf(leaf.record.job);
-            if (m_seen.insert(refOf(leaf.record.id)).second) {
-                m_all.facsimiles.push_back(std::move(leaf.record));
-            }
-        }
-    }
-
-    void jobOf(const Id<Job>& id) {
-        if (!one(m_all.jobs, id)) {
-            return;
-        }
-        const Job& job = m_all.jobs.back();
-        one(m_all.owners, job.owner);
-        if (one(m_all.items, job.item)) {
-            one(m_all.owners, m_all.items.back().owner);
-        }
-    }
-
-    const RecordStore& m_store;
-    Whereabouts& m_all;
-    std::set<RecordRef> m_seen;
-};
-
 } // namespace
-
-Whereabouts loadWhereabouts(const RecordStore& store, const Id<Lot>& lot) {
-    Whereabouts all;
-    Loading{store, all}.from(lot);
-    all.techniques = loadTechniques(store);
-    return all;
-}
 
 std::optional<LotTrace> traceLot(const Whereabouts& all, const Id<Lot>& lot) {
     const ByKey<Lot> lots{all.lots};

@@ -75,6 +75,11 @@ public:
     [[nodiscard]] virtual std::optional<std::string>
     greatest(RecordKind kind, std::string_view column, std::string_view prefix) const = 0;
 
+    // The texts in a column of the newest records of a kind, of so many records; each text once,
+    // the newest first. What a field was lately filled with.
+    [[nodiscard]] virtual std::vector<std::string> lately(RecordKind kind, std::string_view column,
+                                                          std::size_t records) const = 0;
+
     [[nodiscard]] virtual tl::expected<Revision, Refusal> apply(const Change& change) = 0;
 
     // Differs whenever anybody, another program too, has changed the workshop since.
@@ -166,6 +171,10 @@ public:
     virtual ~SearchIndex() = default;
     // Records that hold every word, the last one as a beginning.
     [[nodiscard]] virtual SearchAnswer find(std::string_view words, std::size_t limit) const = 0;
+    // Those of one kind, newest first. Where very many records hold the words, only the newest
+    // thousands of them are looked through.
+    [[nodiscard]] virtual std::vector<RecordRef> findOf(RecordKind kind, std::string_view words,
+                                                        std::size_t limit) const = 0;
 };
 
 // The files a workshop keeps, each by its SHA-256 and never altered. A file is on the disk, and

@@ -15,15 +15,15 @@ std::string ownerText(const Owner& owner) {
 std::string earlierText(const Job& job) {
     switch (job.earlierRecords) {
     case EarlierRecords::notAsked:
-        return joined({"not asked for", job.earlierRecordsNote});
+        return told({"not asked for", job.earlierRecordsNote});
     case EarlierRecords::asked:
-        return joined({"asked for, none received yet", job.earlierRecordsNote});
+        return told({"asked for, none received yet", job.earlierRecordsNote});
     case EarlierRecords::received:
-        return joined({"asked for and received", job.earlierRecordsNote});
+        return told({"asked for and received", job.earlierRecordsNote});
     case EarlierRecords::noneExist:
         break;
     }
-    return joined({"asked for; there are none", job.earlierRecordsNote});
+    return told({"asked for; there are none", job.earlierRecordsNote});
 }
 
 // "186 × 118 × 27 mm", height first.
@@ -73,7 +73,7 @@ Section jobSection(const Context& at) {
     addFact(facts, "Changes since the version before", at.request.changes);
     addFact(facts, "Owner", ownerText(at.file.owner));
     addFact(facts, "Who decides", at.file.owner.authority);
-    addFact(facts, "Received", joined({dayText(job.receivedOn), job.receivedAs}, ", "));
+    addFact(facts, "Received", told({dayText(job.receivedOn), job.receivedAs}));
     addFact(facts, "Asked for", job.request);
     addFact(facts, "Purpose", job.purpose);
     addFact(facts, "Earlier records", earlierText(job));
@@ -95,16 +95,16 @@ Section bookSection(const Context& at) {
     for (const Item& part : file.parts) {
         section.blocks.emplace_back(
             Subheading{part.volumeLabel.empty() ? itemTitle(part) : part.volumeLabel});
-        section.blocks.emplace_back(Paragraph{
-            plain(sentence(joined({itemTitle(part), part.imprint, part.format, sizeText(part),
-                                   part.binding, part.marks, part.note}))),
-            refOf(part.id)});
+        section.blocks.emplace_back(
+            Paragraph{plain(sentence(told({itemTitle(part), part.imprint, part.format,
+                                           sizeText(part), part.binding, part.marks, part.note}))),
+                      refOf(part.id)});
     }
     Table works{{{"", 1}, {"Work", 6}, {"Leaves", 2}}, {}};
     for (const Work& work : file.works) {
         works.rows.push_back(row({std::to_string(work.position),
-                                  joined({joined({work.author, work.title}, ", "), work.imprint,
-                                          work.date ? toText(*work.date) : "", work.note}),
+                                  told({joined({work.author, work.title}, ", "), work.imprint,
+                                        work.date ? toText(*work.date) : "", work.note}),
                                   work.leaves},
                                  refOf(work.id)));
     }

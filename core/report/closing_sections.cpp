@@ -5,6 +5,7 @@
 
 #include "core/custody/hazards.h"
 #include "core/report/sections.h"
+#include "core/report/worked_on.h"
 #include "core/report/writing.h"
 #include "core/survey/condition_terms.h"
 #include "core/values/english.h"
@@ -26,10 +27,22 @@ std::string_view wordsFor(PhotoRole role) {
     return "Detail";
 }
 
+std::string lowerFirst(std::string_view text) {
+    std::string made;
+    for (const char c : text) {
+        const bool isFirstCapital = made.empty() && c >= 'A' && c <= 'Z';
+        made += isFirstCapital ? static_cast<char>(c - 'A' + 'a') : c;
+    }
+    return made;
+}
+
 std::string captionOf(const JobFile& file, const Photograph& photograph) {
-    return joined({sentence(wordsFor(photograph.role)), sentence(photograph.caption),
-                   sentence(placeIn(file, photograph.part, photograph.place))},
-                  " ");
+    const std::string place = placeIn(file, photograph.part, photograph.place);
+    std::string role{wordsFor(photograph.role)};
+    if (!place.empty()) {
+        role = place + ", " + lowerFirst(role);
+    }
+    return sentence(told({role, photograph.caption}));
 }
 
 void addHazardAdvice(List& list, const JobFile& file) {
@@ -48,18 +61,18 @@ void addHazardAdvice(List& list, const JobFile& file) {
 // What was found that still asks for care.
 void addHandlingAdvice(List& list, const JobFile& file) {
     for (const Finding& finding : file.findings) {
-        if (finding.handling == Handling::yes) {
+        if (finding.handling == Handling::yes || isWorkedOn(file, finding)) {
             continue;
         }
         list.items.push_back(
-            {plain(sentence(fmt::format("{}, {}: {}",
-                                        joined({componentName(finding.component),
-                                                placeIn(file, finding.part, finding.place)},
-                                               ", "),
-                                        termName(finding.component, finding.term),
-                                        finding.handling == Handling::no
-                                            ? "was found not fit to be handled; ask before use"
-                                            : "was found to need care in handling"))),
+            {plain(fmt::format("{}: {} as it came, and not worked on. {}",
+                               capitalised(joined({componentName(finding.component),
+                                                   placeIn(file, finding.part, finding.place)},
+                                                  ", ")),
+                               lowerFirst(termName(finding.component, finding.term)),
+                               finding.handling == Handling::no
+                                   ? "Not fit to be handled; ask before use."
+                                   : "Handle it with care.")),
              refOf(finding.id)});
     }
 }
@@ -85,6 +98,40 @@ void addLeafAdvice(List& list, const JobFile& file) {
                  leaf.removal.empty() ? "not recorded" : leaf.removal))),
              refOf(leaf.id)});
     }
+}
+
+bool showsTheSame(const Photograph& before, const Photograph& after) {
+    return after.role == PhotoRole::after && after.figureWidth == FigureWidth::column &&
+           after.part == before.part && after.place == before.place;
+}
+
+// What shows one place before and after stands side by side, and first; the rest as they are.
+std::vector<const Photograph*> figuresInOrder(const JobFile& file) {
+    std::vector<const Photograph*> rest;
+    for (const Photograph& photograph : file.photographs) {
+        if (photograph.inReport) {
+            rest.push_back(&photograph);
+        }
+    }
+    std::vector<const Photograph*> ordered;
+    for (std::size_t i = 0; i < rest.size();) {
+        const Photograph& before = *rest[i];
+        const bool mayPair = before.role == PhotoRole::before && !before.place.empty() &&
+                             before.figureWidth == FigureWidth::column;
+        const auto after = std::ranges::find_if(
+            rest, [&](const Photograph* one) { return mayPair && showsTheSame(before, *one); });
+        if (after == rest.end()) {
+            ++i;
+            continue;
+        }
+        ordered.push_back(&before);
+        ordered.push_back(*after);
+        rest.erase(after);
+        std::erase(rest, &before);
+        i = 0;
+    }
+    ordered.insert(ordered.end(), rest.begin(), rest.end());
+    return ordered;
 }
 
 struct Part {
@@ -121,16 +168,14 @@ Part partOf(const JobFile& file, const Id<Person>& id) {
 Section figuresSection(const Context& at) {
     Section section{.key = "figures", .title = "Figures"};
     Figures figures;
-    for (const Photograph& photograph : at.file.photographs) {
-        if (photograph.inReport) {
-            figures.figures.push_back({.number = static_cast<int>(figures.figures.size()) + 1,
-                                       .photograph = photograph.digest,
-                                       .widthPx = photograph.widthPx,
-                                       .heightPx = photograph.heightPx,
-                                       .width = photograph.figureWidth,
-                                       .caption = captionOf(at.file, photograph),
-                                       .source = refOf(photograph.id)});
-        }
+    for (const Photograph* photograph : figuresInOrder(at.file)) {
+        figures.figures.push_back({.number = static_cast<int>(figures.figures.size()) + 1,
+                                   .photograph = photograph->digest,
+                                   .widthPx = photograph->widthPx,
+                                   .heightPx = photograph->heightPx,
+                                   .width = photograph->figureWidth,
+                                   .caption = captionOf(at.file, *photograph),
+                                   .source = refOf(photograph->id)});
     }
     if (figures.figures.empty()) {
         section.blocks.emplace_back(Statement{"No photograph stands in this report."});

@@ -56,7 +56,12 @@ Section collationSection(const Context& at) {
     const JobFile& file = at.file;
     Section section{.key = "collation", .title = "Collation"};
     if (file.collations.empty()) {
-        section.blocks.emplace_back(Statement{"The book was not collated."});
+        section.blocks.emplace_back(
+            Statement{"The book was not collated: whether it is complete is not known."});
+        // Of a book that nobody went through nothing is said to be in order.
+        if (file.collationFindings.empty() && file.walks.empty() && file.plates.empty()) {
+            return section;
+        }
     }
     for (const Collation& collation : file.collations) {
         addCollation(section, file, collation);
@@ -65,9 +70,9 @@ Section collationSection(const Context& at) {
     Table findings{{{"Leaves", 2}, {"Found", 4}, {"When", 2}, {"What was done", 4}}, {}};
     for (const CollationFinding& finding : file.collationFindings) {
         findings.rows.push_back(row(
-            {placeIn(file, finding.part, finding.place), joined({foundText(finding), finding.note}),
+            {placeIn(file, finding.part, finding.place), told({foundText(finding), finding.note}),
              finding.onArrival ? "on arrival" : "later",
-             joined({std::string{wordsFor(finding.decision)}, finding.decisionNote})},
+             told({std::string{wordsFor(finding.decision)}, finding.decisionNote})},
             refOf(finding.id)));
     }
     section.blocks.emplace_back(Subheading{"Findings of the collation"});

@@ -23,14 +23,14 @@ TableRow walkRow(const JobFile& file, const Walk& walk, const Clock& clock) {
     const std::string when = daysOf(entries, walk, clock);
     const std::string head = placeIn(file, walk.part, who.empty() ? "by whom is not said" : who);
     if (walk.kind == WalkKind::inferring) {
-        return row({joined({head, when, walk.note}),
+        return row({told({joined({head, when}, ", "), walk.note}),
                     counted(entries.size(), "leaf", "leaves") + " as they are bound", "none",
                     "the make-up was inferred"},
                    refOf(walk.id));
     }
     const LaidBook book = walkedBook(walk.formula, walk.extent).book;
     const WalkCoverage seen = coverageOf({stateOf(book, entries)}, book.leaves.size());
-    return row({joined({head, when, walk.note}), leavesText(book, seen.singly),
+    return row({told({joined({head, when}, ", "), walk.note}), leavesText(book, seen.singly),
                 leavesText(book, seen.whole), leavesText(book, seen.notLooked)},
                refOf(walk.id));
 }
@@ -53,13 +53,13 @@ List listOf(const std::vector<std::string>& sentences) {
 
 std::string plateText(const CalledPlate& plate) {
     const std::string at = plate.foundAt.empty() ? "" : "at " + plate.foundAt;
-    return joined({joined({std::string{wordsFor(plate.presence)}, at}, ", "), plate.note});
+    return told({joined({std::string{wordsFor(plate.presence)}, at}, ", "), plate.note});
 }
 
 std::string toldText(const Notice& notice) {
-    return joined({fmt::format("Told {}{}{}", dayText(notice.onDay),
-                               notice.toldTo.empty() ? "" : ", " + notice.toldTo,
-                               notice.answer.empty() ? "" : ": " + notice.answer)});
+    return fmt::format("Told {}{}{}", dayText(notice.onDay),
+                       notice.toldTo.empty() ? "" : ", " + notice.toldTo,
+                       notice.answer.empty() ? "" : ": " + notice.answer);
 }
 
 } // namespace
@@ -74,8 +74,11 @@ void addWalks(Section& section, const Context& at) {
         walks.rows.push_back(walkRow(at.file, walk, at.clock));
     }
     section.blocks.emplace_back(Subheading{"How the leaves were gone through"});
+    const bool isSaidAbove = std::ranges::any_of(
+        at.file.collations, [](const Collation& one) { return !one.method.empty(); });
     addOr(section, std::move(walks),
-          "The record does not say that they were gone through one by one.");
+          isSaidAbove ? "It was not noted leaf by leaf; how it was established is said above."
+                      : "The record does not say that they were gone through one by one.");
     std::vector<std::string> apart;
     eachCopy(at.file, [&](const Collation&, const CopyRecords& copy) {
         for (std::string& one : walkDifferences(copy)) {
@@ -116,7 +119,11 @@ void addPlates(Section& section, const Context& at) {
                 refOf(plate.id)));
     }
     section.blocks.emplace_back(Subheading{"Plates called for"});
-    addOr(section, std::move(plates), "The record names no single plate that is called for.");
+    const bool isCounted = std::ranges::any_of(
+        at.file.collations, [](const Collation& one) { return one.platesCalledFor > 0; });
+    addOr(section, std::move(plates),
+          isCounted ? "No list plate by plate was kept; the tally above counts them."
+                    : "The record names no single plate that is called for.");
 }
 
 void addOwnersWord(Section& section, const Context& at) {

@@ -30,7 +30,7 @@ std::string said(const std::string& text) {
 
 std::string lineText(const JobFile& file, const ProposalLine& line) {
     const std::string name = capitalised(file.techniques.nameOf(line.technique));
-    return joined(
+    return told(
         {line.count > 1 ? fmt::format("{} ({})", name, line.count) : name, line.description});
 }
 

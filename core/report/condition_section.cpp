@@ -50,13 +50,13 @@ void addHazards(Section& section, const JobFile& file) {
         const HazardKind* kind = hazardNamed(hazard.term);
         const bool warns = hazard.state != HazardState::cleared;
         const std::string tested =
-            joined({hazard.method, hazard.onDay ? dayText(*hazard.onDay) : "",
-                    personName(file, hazard.who)},
-                   ", ");
+            told({hazard.method,
+                  joined({hazard.onDay ? dayText(*hazard.onDay) : "", personName(file, hazard.who)},
+                         ", ")});
         section.blocks.emplace_back(
             Caution{fmt::format("{}: {}", hazardName(hazard.term), wordsFor(hazard.state)),
-                    joined({sentence(hazard.place), sentence(tested), sentence(hazard.note),
-                            warns && kind != nullptr ? kind->caution : ""},
+                    joined({capitalised(sentence(hazard.place)), sentence(tested),
+                            sentence(hazard.note), warns && kind != nullptr ? kind->caution : ""},
                            " "),
                     refOf(hazard.id)});
     }
@@ -83,8 +83,8 @@ TableRow findingRow(const JobFile& file, const Finding& finding) {
     return row(
         {joined({componentName(finding.component), placeIn(file, finding.part, finding.place)},
                 ", "),
-         joined({finding.earlierRepair ? joined({term, "an earlier repair"}, ", ") : term,
-                 finding.observed, finding.extent, areaText(finding.area)}),
+         told({finding.earlierRepair ? joined({term, "an earlier repair"}, ", ") : term,
+               finding.observed, finding.extent, areaText(finding.area)}),
          finding.inferred,
          fmt::format("{}, {}, {}", severityText(finding.severity), activityText(finding.activity),
                      handlingText(finding.handling))},
@@ -112,9 +112,9 @@ Section conditionSection(const Context& at) {
                     test.consent.empty() ? "" : "with consent: " + test.consent,
                     test.kept.empty() ? "" : "kept: " + test.kept});
         tests.rows.push_back(row({dayText(test.onDay), placeIn(file, test.part, test.place),
-                                  joined({test.purpose, test.method}),
-                                  joined({test.result.empty() ? "not noted" : test.result, sample,
-                                          personName(file, test.who)})},
+                                  told({test.purpose, test.method}),
+                                  told({test.result.empty() ? "not noted" : test.result, sample,
+                                        personName(file, test.who)})},
                                  refOf(test.id)));
     }
     section.blocks.emplace_back(Subheading{"Tests and samples"});

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <map>
 
+#include "core/values/english.h"
+
 namespace headcap::core {
 namespace {
 
@@ -65,11 +67,20 @@ private:
     SaidBy m_said;
 };
 
+// As it was written, but for the letter that begins a sentence and the stop that ends one.
+bool holds(const std::string& text, std::string wanted) {
+    if (wanted.ends_with('.')) {
+        wanted.pop_back();
+    }
+    return text.find(wanted) != std::string::npos ||
+           text.find(capitalised(wanted)) != std::string::npos;
+}
+
 bool isSaid(const SaidBy& said, const Disclosure& wanted) {
     const auto found = said.find({wanted.section, wanted.record});
     return found != said.end() && std::ranges::any_of(found->second, [&](const Said& one) {
                return (wanted.label.empty() || one.label == wanted.label) &&
-                      one.text.find(wanted.text) != std::string::npos;
+                      holds(one.text, wanted.text);
            });
 }
 

@@ -37,9 +37,9 @@ Facts leafFacts(const Context& at, const Facsimile& leaf) {
     addFact(facts, labels::kPermission, leaf.permission, source);
     addFact(facts, labels::kProvenance, printed ? leaf.provenance : orNot(leaf.provenance), source);
     addFact(facts, labels::kAgreement,
-            joined({std::string{wordsFor(leaf.verdict)}, leaf.verification.empty()
-                                                             ? "how it was compared is NOT RECORDED"
-                                                             : leaf.verification}),
+            told({std::string{wordsFor(leaf.verdict)}, leaf.verification.empty()
+                                                           ? "how it was compared is NOT RECORDED"
+                                                           : leaf.verification}),
             source);
     const std::string on = lotText(file, leaf.printedOn);
     const std::string printing = joined({leaf.printing, on.empty() ? "" : "on " + on});
@@ -101,9 +101,9 @@ Section repairs(const Context& at) {
             with.push_back(useText(at.file, *use));
         }
         table.rows.push_back(
-            row({joined({capitalised(at.file.techniques.nameOf(step.technique)), step.description}),
+            row({told({at.file.techniques.nameOf(step.technique), step.description}),
                  placeIn(at.file, step.part, step.place), orNot(joined(with)),
-                 joined({std::string{wordsFor(step.reversibility)}, step.undoing})},
+                 told({std::string{wordsFor(step.reversibility)}, step.undoing})},
                 refOf(step.id)));
     }
     addOr(section, std::move(table), "No repair was made and no part replaced.");
@@ -125,16 +125,15 @@ Section materialsIntroduced(const Context& at) {
             continue;
         }
         const std::string lot = lotText(file, use.lot);
-        uses.rows.push_back(
-            row({orNot(joined({lot, use.material, use.role, grainText(use.grainAtSpine)}, ", ")),
-                 use.amount ? toText(*use.amount) : "not measured",
-                 placeIn(file, step->part, use.place.empty() ? step->place : use.place),
-                 joined({stepTitle(*step, file.techniques), dayText(at.clock.dayOf(step->at))}),
-                 joined({use.stays ? orNot(use.removal.empty() ? step->undoing : use.removal)
-                                   : joined({"used up: nothing of it stays", use.removal}),
-                         use.overrideReason.empty() ? ""
-                                                    : "used all the same: " + use.overrideReason})},
-                refOf(use.id)));
+        uses.rows.push_back(row(
+            {orNot(joined({lot, use.material, use.role, grainText(use.grainAtSpine)}, ", ")),
+             use.amount ? toText(*use.amount) : "not measured",
+             placeIn(file, step->part, use.place.empty() ? step->place : use.place),
+             joined({stepTitle(*step, file.techniques), dayText(at.clock.dayOf(step->at))}),
+             told({use.stays ? orNot(use.removal.empty() ? step->undoing : use.removal)
+                             : told({"used up: nothing of it stays", use.removal}),
+                   use.overrideReason.empty() ? "" : "used all the same: " + use.overrideReason})},
+            refOf(use.id)));
     }
     addOr(section, std::move(uses), "No material was introduced.");
     Table lots{{{"Lot", 2}, {"What it is", 5}, {"Where it comes from", 7}}, {}};

@@ -27,10 +27,10 @@ void addFindings(List& list, const JobFile& file) {
     for (const CollationFinding& finding : file.collationFindings) {
         if (isOpen(finding)) {
             list.items.push_back(
-                {plain(sentence(fmt::format(
-                     "{}: {}; {}", orUnnamed(placeIn(file, finding.part, finding.place)),
-                     wordsFor(finding.kind),
-                     joined({std::string{wordsFor(finding.decision)}, finding.decisionNote})))),
+                {plain(sentence(told(
+                     {fmt::format("{}: {}", orUnnamed(placeIn(file, finding.part, finding.place)),
+                                  wordsFor(finding.kind)),
+                      std::string{wordsFor(finding.decision)}, finding.decisionNote}))),
                  refOf(finding.id)});
         }
     }
@@ -45,6 +45,13 @@ void addLeaves(List& list, const JobFile& file) {
                                             wordsFor(leaf.verdict)))),
                  refOf(leaf.id)});
         }
+    }
+}
+
+void addNotCollated(List& list, const JobFile& file) {
+    if (file.collations.empty()) {
+        list.items.push_back(
+            {plain("Whether the book is complete: it was not collated."), refOf(file.item.id)});
     }
 }
 
@@ -81,8 +88,7 @@ Section removals(const Context& at) {
         if (tookOut(step)) {
             table.rows.push_back(
                 row({step.removed.empty()
-                         ? joined({capitalised(at.file.techniques.nameOf(step.technique)),
-                                   step.description})
+                         ? told({at.file.techniques.nameOf(step.technique), step.description})
                          : step.removed,
                      placeIn(at.file, step.part, step.place), dayText(at.clock.dayOf(step.at)),
                      step.removedFate.empty() ? "NOT RECORDED" : step.removedFate},
@@ -99,11 +105,11 @@ Section irreversibleActs(const Context& at) {
     Table table{{{"Act", 5}, {"Where", 3}, {"When", 3}, {"Why, and what remains", 5}}, {}};
     for (const Step& step : file.steps) {
         if (!step.struckAt && step.reversibility == Reversibility::no) {
-            table.rows.push_back(row(
-                {joined({capitalised(at.file.techniques.nameOf(step.technique)), step.description}),
-                 placeIn(file, step.part, step.place), dayText(at.clock.dayOf(step.at)),
-                 step.undoing},
-                refOf(step.id)));
+            table.rows.push_back(
+                row({told({at.file.techniques.nameOf(step.technique), step.description}),
+                     placeIn(file, step.part, step.place), dayText(at.clock.dayOf(step.at)),
+                     step.undoing},
+                    refOf(step.id)));
         }
     }
     for (const MaterialUse& use : file.uses) {
@@ -116,7 +122,7 @@ Section irreversibleActs(const Context& at) {
                 row({"Use of " + useText(file, use),
                      placeIn(file, step->part, use.place.empty() ? step->place : use.place),
                      dayText(at.clock.dayOf(step->at)),
-                     joined({"not readily taken off again", kind->removal})},
+                     told({"not readily taken off again", kind->removal})},
                     refOf(use.id)));
         }
     }
@@ -127,6 +133,7 @@ Section irreversibleActs(const Context& at) {
 Section unresolved(const Context& at) {
     Section section{.key = "disclosures_f", .title = "F. What is unresolved or sought", .level = 2};
     List list;
+    addNotCollated(list, at.file);
     addFindings(list, at.file);
     addLeaves(list, at.file);
     addHazards(list, at.file);

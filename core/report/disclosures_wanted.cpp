@@ -4,6 +4,7 @@
 #include <set>
 
 #include "core/report/labels.h"
+#include "core/report/worked_on.h"
 #include "core/treatment/approval.h"
 
 namespace headcap::core {
@@ -86,7 +87,7 @@ void wantCondition(Wanted& wanted, const JobFile& file) {
     for (const Finding& finding : file.findings) {
         wanted.say("condition", finding,
                    {finding.place, finding.observed, finding.inferred, finding.extent});
-        if (finding.handling != Handling::yes) {
+        if (finding.handling != Handling::yes && !report::isWorkedOn(file, finding)) {
             wanted.say("advice", finding, {finding.place});
         }
     }
@@ -96,6 +97,9 @@ void wantCondition(Wanted& wanted, const JobFile& file) {
 }
 
 void wantCollation(Wanted& wanted, const JobFile& file) {
+    if (file.collations.empty()) {
+        wanted.say("disclosures_f", file.item);
+    }
     for (const Collation& collation : file.collations) {
         wanted.always("collation", collation, labels::kThisCopy);
         wanted.fact("collation", collation, labels::kThisCopy, collation.statement);
@@ -183,6 +187,7 @@ void wantStep(Wanted& wanted, const JobFile& file, const Step& step) {
         wanted.say("log", step, {lotNumber(file, use->lot), use->material, amountText(*use)});
     }
     if (step.struckAt) {
+        wanted.say("log", step, {std::string{labels::kStruckOn}});
         return;
     }
     const Technique* technique = file.techniques.named(step.technique);

@@ -15,6 +15,9 @@ inline constexpr std::string_view kEstablished = "How established";
 inline constexpr std::string_view kNotLookedAt = "Not looked at";
 inline constexpr std::string_view kFinished = "Finished";
 
+// Of an entry of the log: what follows is the day, by whom and why.
+inline constexpr std::string_view kStruckOn = "Struck on";
+
 inline constexpr std::string_view kLeaf = "Leaf";
 inline constexpr std::string_view kTakenFrom = "Taken from";
 inline constexpr std::string_view kEdition = "Edition of the source";

@@ -1,5 +1,6 @@
 #include <fmt/format.h>
 
+#include "core/report/labels.h"
 #include "core/report/sections.h"
 #include "core/report/trade_words.h"
 #include "core/report/writing.h"
@@ -10,17 +11,23 @@ namespace {
 
 std::string whatText(const Context& at, const Step& step) {
     const Step* corrected = at.file.step(step.corrects);
-    return joined({step.kind == StepKind::incident ? "Incident" : "",
-                   capitalised(at.file.techniques.nameOf(step.technique)), step.description,
-                   step.minutes.count() > 0 ? minutesText(step.minutes) : "",
-                   step.removed.empty() ? "" : "taken out: " + step.removed,
-                   corrected == nullptr
-                       ? ""
-                       : "corrects the struck entry of " + dayText(at.clock.dayOf(corrected->at)),
-                   step.struckAt ? fmt::format("STRUCK on {} by {}: {}",
-                                               dayText(at.clock.dayOf(*step.struckAt)),
-                                               personName(at.file, step.struckBy), step.struckWhy)
-                                 : ""});
+    return told({step.kind == StepKind::incident ? "Incident" : "",
+                 at.file.techniques.nameOf(step.technique), step.description,
+                 step.minutes.count() > 0 ? minutesText(step.minutes) : "",
+                 step.removed.empty() ? "" : "taken out: " + step.removed,
+                 corrected == nullptr
+                     ? ""
+                     : "corrects the struck entry of " + dayText(at.clock.dayOf(corrected->at))});
+}
+
+// Under the entry that is struck, and not struck itself.
+TableRow struckRow(const Context& at, const Step& step) {
+    return row({"", "",
+                sentence(fmt::format("{} {} by {}: {}", labels::kStruckOn,
+                                     dayText(at.clock.dayOf(*step.struckAt)),
+                                     personName(at.file, step.struckBy), step.struckWhy)),
+                "", ""},
+               refOf(step.id));
 }
 
 std::string materialsText(const JobFile& file, const Step& step) {
@@ -43,6 +50,9 @@ Section logSection(const Context& at) {
                             refOf(step.id));
         made.struck = step.struckAt.has_value();
         table.rows.push_back(std::move(made));
+        if (step.struckAt) {
+            table.rows.push_back(struckRow(at, step));
+        }
     }
     addOr(section, std::move(table), "No step of work is logged.");
     return section;

@@ -7,6 +7,7 @@
 #include "core/report/writing.h"
 #include "core/treatment/approval.h"
 #include "core/treatment/bench_log.h"
+#include "core/treatment/departures.h"
 #include "core/values/english.h"
 
 namespace headcap::core::report {
@@ -33,7 +34,7 @@ std::string optionText(const ProposalOption& option) {
 }
 
 std::string lineText(const JobFile& file, const ProposalLine& line) {
-    return joined({capitalised(file.techniques.nameOf(line.technique)), line.description});
+    return told({file.techniques.nameOf(line.technique), line.description});
 }
 
 void addOption(Section& section, const JobFile& file, const ProposalOption& option) {
@@ -99,11 +100,11 @@ Section approved(const Context& at) {
     for (const Notice& notice : at.file.notices) {
         notices.rows.push_back(row(
             {dayText(notice.onDay), std::string{wordsFor(notice.subject)},
-             joined({notice.text,
-                     joined({notice.toldTo.empty() ? "" : "to " + notice.toldTo,
-                             std::string{wordsFor(notice.means)}, personName(at.file, notice.who)},
-                            ", ")}),
-             joined({notice.answer, notice.answeredOn ? dayText(*notice.answeredOn) : ""})},
+             told({notice.text,
+                   joined({notice.toldTo.empty() ? "" : "to " + notice.toldTo,
+                           std::string{wordsFor(notice.means)}, personName(at.file, notice.who)},
+                          ", ")}),
+             told({notice.answer, notice.answeredOn ? dayText(*notice.answeredOn) : ""})},
             refOf(notice.id)));
     }
     section.blocks.emplace_back(Subheading{"What the owner was told"});
@@ -144,6 +145,21 @@ std::vector<const Step*> stepsOutsideLines(const JobFile& file) {
     return steps;
 }
 
+// Why work was done that no approved line covers, where the record says it.
+std::string whyUnapproved(const Context& at, const Step& step) {
+    for (const Departure& departure : departures(at.file, at.clock)) {
+        if (departure.subject != refOf(step.id)) {
+            continue;
+        }
+        return told({"in no approved line",
+                     departure.explanation != nullptr ? departure.explanation->text : "",
+                     departure.notice != nullptr
+                         ? "the owner was told of a change on " + dayText(departure.notice->onDay)
+                         : ""});
+    }
+    return "in no approved line";
+}
+
 Section done(const Context& at) {
     Section section{.key = "treatment_done", .title = "Done", .level = 2};
     Table table{{{"Work", 5}, {"Place", 3}, {"Approved", 3}, {"Done", 4}}, {}};
@@ -153,11 +169,11 @@ Section done(const Context& at) {
                 refOf(line->id)));
     }
     for (const Step* step : stepsOutsideLines(at.file)) {
-        table.rows.push_back(row(
-            {joined({capitalised(at.file.techniques.nameOf(step->technique)), step->description}),
-             placeIn(at.file, step->part, step->place), "in no approved line",
-             "done on " + dayText(at.clock.dayOf(step->at))},
-            refOf(step->id)));
+        table.rows.push_back(
+            row({told({at.file.techniques.nameOf(step->technique), step->description}),
+                 placeIn(at.file, step->part, step->place), whyUnapproved(at, *step),
+                 "done on " + dayText(at.clock.dayOf(step->at))},
+                refOf(step->id)));
     }
     addOr(section, std::move(table), "No treatment was carried out.");
     for (const Step& step : at.file.steps) {

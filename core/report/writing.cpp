@@ -1,6 +1,7 @@
 #include "core/report/writing.h"
 
 #include "core/materials/shelf.h"
+#include "core/values/english.h"
 
 namespace headcap::core::report {
 
@@ -112,8 +113,25 @@ std::string itemTitle(const Item& item) {
 std::string joined(const std::vector<std::string>& texts, std::string_view with) {
     std::string all;
     for (const std::string& text : texts) {
+        if (text.empty()) {
+            continue;
+        }
+        if (!all.empty()) {
+            if (all.back() == '.' && with.front() != ' ') {
+                all.pop_back();
+            }
+            all += with;
+        }
+        all += text;
+    }
+    return all;
+}
+
+std::string told(const std::vector<std::string>& texts) {
+    std::string all;
+    for (const std::string& text : texts) {
         if (!text.empty()) {
-            all += (all.empty() ? std::string{} : std::string{with}) + text;
+            all = all.empty() ? capitalised(text) : sentence(all) + " " + capitalised(text);
         }
     }
     return all;

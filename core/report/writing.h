@@ -35,8 +35,12 @@ void addPart(Section& section, std::string heading, Table table);
 [[nodiscard]] std::string useText(const JobFile& file, const MaterialUse& use); // "0.4 g of …"
 [[nodiscard]] std::string itemTitle(const Item& item); // author, title, date
 
-// Joined with "; ", the empty ones left out.
+// Joined with "; ", the empty ones left out, without full stops before the joints.
 [[nodiscard]] std::string joined(const std::vector<std::string>& texts,
                                  std::string_view with = "; ");
+
+// What people wrote and what the program says of it, one sentence after the other, the empty ones
+// left out: "Lacking. Cut away; a stub remains".
+[[nodiscard]] std::string told(const std::vector<std::string>& texts);
 
 } // namespace headcap::core::report

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "core/treatment/work_title.h"
+
 namespace headcap::core {
 namespace {
 
@@ -76,7 +78,7 @@ std::string lineTitle(const ProposalLine& line, const TechniquesInForce& techniq
     if (title.empty()) {
         title = line.description;
     }
-    return line.place.empty() ? title : title + ", " + line.place;
+    return workTitle(title, line.place);
 }
 
 bool carriesOut(const Step& step, const ProposalLine& line) {

@@ -6,6 +6,7 @@
 
 #include "core/materials/conversion.h"
 #include "core/treatment/setting_times.h"
+#include "core/treatment/work_title.h"
 #include "core/values/contract.h"
 
 namespace headcap::core {
@@ -205,10 +206,7 @@ std::string stepTitle(const Step& step, const TechniquesInForce& techniques) {
     if (title.empty()) {
         title = step.description;
     }
-    if (step.place.empty()) {
-        return title;
-    }
-    return title.empty() ? step.place : title + ", " + step.place;
+    return workTitle(title, step.place);
 }
 
 } // namespace headcap::core

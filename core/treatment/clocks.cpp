@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/treatment/work_title.h"
 #include "core/values/english.h"
 
 namespace headcap::core {
@@ -169,7 +170,7 @@ std::string clockTitle(const BenchClock& clock, const TechniquesInForce& techniq
     if (clock.place.empty()) {
         return title.empty() ? "work" : title;
     }
-    return title.empty() ? clock.place : title + ", " + clock.place;
+    return workTitle(title, clock.place);
 }
 
 } // namespace headcap::core

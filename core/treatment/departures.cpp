@@ -25,7 +25,7 @@ void addDoneNotApproved(const JobFile& file, const Clock& clock, std::vector<Dep
     for (const Step* step : unapprovedSteps(file)) {
         const RecordRef ref = refOf(step->id);
         all.push_back({DepartureKind::doneNotApproved, ref,
-                       fmt::format("{} of {} stands in no line that the owner approved.",
+                       fmt::format("{}, on {}: no line that the owner approved covers it.",
                                    capitalised(stepTitle(*step, file.techniques)),
                                    dayText(clock.dayOf(step->at))),
                        explanationOf(file, ref, ruleOf(DepartureKind::doneNotApproved)),

@@ -46,10 +46,10 @@ void makeDatabase(const fs::path& folder, const core::Clock& clock,
 } // namespace
 
 SqliteOpenWorkshop::SqliteOpenWorkshop(const fs::path& folder, const core::Clock& clock,
-                                       const WorkshopSettings& settings, int schemaVersion)
+                                       const WorkshopSettings& settings,
+                                       std::unique_ptr<Connection> writing, int schemaVersion)
     : m_connections(connectionSettings(settings)), m_readers(folder / kDatabaseName, m_connections),
-      m_writer(std::make_unique<Connection>(folder / kDatabaseName, Access::write, m_connections)),
-      m_kept{clock, m_writer, m_readers, schemaVersion},
+      m_writer(std::move(writing)), m_kept{clock, m_writer, m_readers, schemaVersion},
       m_records(m_kept,
                 std::make_unique<Connection>(folder / kDatabaseName, Access::read, m_connections)),
       m_jobs(m_readers), m_journal(m_kept), m_search(m_readers), m_files(folder),
@@ -60,7 +60,6 @@ SqliteOpenWorkshop::SqliteOpenWorkshop(const fs::path& folder, const core::Clock
 }
 
 SqliteOpenWorkshop::~SqliteOpenWorkshop() {
-    m_isEnding = true;
     if (m_background.joinable()) {
         m_background.join();
     }
@@ -68,7 +67,7 @@ SqliteOpenWorkshop::~SqliteOpenWorkshop() {
 
 void SqliteOpenWorkshop::keepHouse(core::Instant now, bool makesBackups) {
     try {
-        m_records.shelfCache().warm(m_isEnding);
+        (void)m_records.shelfInBrief(); // which the first line typed will want
     } catch (const core::StoreError&) {
         // Said when it is asked for.
     }
@@ -92,13 +91,13 @@ std::unique_ptr<core::OpenWorkshop> openWorkshop(const fs::path& folder, const c
     HEADCAP_CONTRACT(sqlite3_threadsafe() != 0);
     const fs::path whole = fs::absolute(folder);
     checkCanOpen(whole, settings, steps);
-    {
-        Connection connection(whole / kDatabaseName, Access::write, connectionSettings(settings));
-        lookInside(connection);
-        migrate(connection, steps, clock.now(),
-                [&] { backUpBeforeMigration(connection, whole, clock.now()); });
-    }
-    return std::make_unique<SqliteOpenWorkshop>(whole, clock, settings, newestVersion(steps));
+    auto writing = std::make_unique<Connection>(whole / kDatabaseName, Access::write,
+                                                connectionSettings(settings));
+    lookInside(*writing);
+    migrate(*writing, steps, clock.now(),
+            [&] { backUpBeforeMigration(*writing, whole, clock.now()); });
+    return std::make_unique<SqliteOpenWorkshop>(whole, clock, settings, std::move(writing),
+                                                newestVersion(steps));
 }
 
 std::unique_ptr<core::OpenWorkshop> createWorkshop(const fs::path& folder, const core::Clock& clock,

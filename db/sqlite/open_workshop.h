@@ -14,9 +14,11 @@ namespace headcap::db {
 
 class SqliteOpenWorkshop final : public core::OpenWorkshop {
 public:
-    // Of a folder that was checked, its database at the newest schema.
+    // Of a folder that was checked, its database at the newest schema, by the connection that will
+    // write.
     SqliteOpenWorkshop(const std::filesystem::path& folder, const core::Clock& clock,
-                       const WorkshopSettings& settings, int schemaVersion);
+                       const WorkshopSettings& settings, std::unique_ptr<Connection> writing,
+                       int schemaVersion);
     ~SqliteOpenWorkshop() override;
 
     [[nodiscard]] core::Stores stores() override {
@@ -36,7 +38,6 @@ private:
     SqliteSearchIndex m_search;
     FolderFileStore m_files;
     SqliteUpkeep m_upkeep;
-    std::atomic_bool m_isEnding = false;
     std::thread m_background{}; // what is read ahead, and the automatic backup
 };
 

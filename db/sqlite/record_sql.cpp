@@ -182,6 +182,24 @@ std::optional<std::string> greatestText(Connection& connection, RecordKind kind,
     return query.step() && !query.isNull(0) ? std::optional{query.text(0)} : std::nullopt;
 }
 
+std::vector<std::string> latestTexts(Connection& connection, RecordKind kind,
+                                     std::string_view column, std::size_t records) {
+    const core::Column& held = columnNamed(kind, column);
+    HEADCAP_CONTRACT(held.isText);
+    const std::string name = sqlName(held.name);
+    // The keys ascend with the time of their making.
+    Query query(connection, "SELECT " + name + " FROM (SELECT \"id\", " + name + " FROM " +
+                                sqlName(core::nameOf(kind)) +
+                                " ORDER BY \"id\" DESC LIMIT ?) WHERE " + name +
+                                " <> '' GROUP BY 1 ORDER BY max(\"id\") DESC");
+    query.with(static_cast<std::int64_t>(records));
+    std::vector<std::string> texts;
+    while (query.step()) {
+        texts.push_back(query.text(0));
+    }
+    return texts;
+}
+
 bool recordExists(Connection& connection, const core::RecordRef& ref) {
     Query query(connection, statementsOf(ref.kind).exists);
     return query.with(ref.id.text()).step();

@@ -33,6 +33,8 @@ newestRecordsWith(Connection& connection, core::RecordKind kind, std::string_vie
 [[nodiscard]] std::optional<std::string> greatestText(Connection& connection, core::RecordKind kind,
                                                       std::string_view column,
                                                       std::string_view prefix);
+[[nodiscard]] std::vector<std::string> latestTexts(Connection& connection, core::RecordKind kind,
+                                                   std::string_view column, std::size_t records);
 [[nodiscard]] bool recordExists(Connection& connection, const core::RecordRef& ref);
 
 // Each gives the extended result code, SQLITE_OK where it was done.

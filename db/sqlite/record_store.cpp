@@ -41,6 +41,11 @@ std::optional<std::string> SqliteRecordStore::greatest(core::RecordKind kind,
     return greatestText(*m_kept.readers.lend(), kind, column, prefix);
 }
 
+std::vector<std::string> SqliteRecordStore::lately(core::RecordKind kind, std::string_view column,
+                                                   std::size_t records) const {
+    return latestTexts(*m_kept.readers.lend(), kind, column, records);
+}
+
 tl::expected<core::Revision, core::Refusal> SqliteRecordStore::apply(const core::Change& change) {
     return recorded(m_kept,
                     [&](RecordedTransaction& transaction) {

@@ -49,6 +49,8 @@ public:
     [[nodiscard]] std::optional<std::string> greatest(core::RecordKind kind,
                                                       std::string_view column,
                                                       std::string_view prefix) const override;
+    [[nodiscard]] std::vector<std::string> lately(core::RecordKind kind, std::string_view column,
+                                                  std::size_t records) const override;
     [[nodiscard]] tl::expected<core::Revision, core::Refusal>
     apply(const core::Change& change) override;
     [[nodiscard]] std::int64_t dataVersion() const override;
@@ -57,7 +59,6 @@ public:
     ledgerInBrief(const core::Id<core::Lot>& lot,
                   const core::Id<core::Job>& apartFrom) const override;
     [[nodiscard]] std::shared_ptr<const core::Shelf> shelfInBrief() const override;
-    [[nodiscard]] ShelfCache& shelfCache() { return m_shelf; }
 
 private:
     Kept& m_kept;

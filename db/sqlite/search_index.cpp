@@ -1,6 +1,7 @@
 #include "db/sqlite/search_index.h"
 
 #include <algorithm>
+#include <functional>
 
 #include "core/values/fold.h"
 #include "db/sqlite/record_sql.h"
@@ -11,6 +12,7 @@ namespace {
 
 // Counting every hit of a common word is what takes long.
 constexpr std::int64_t kMostCounted = 1'000;
+constexpr std::int64_t kMostLookedThrough = 5'000;
 constexpr std::size_t kLineLength = 160;
 
 // Every word, the last as a beginning, in FTS5's own language.
@@ -101,6 +103,20 @@ core::SearchHit hitFor(Connection& connection, const core::AnyRecord& record,
     return hit;
 }
 
+// FTS5 parts words at signs of other scripts that wordsOf takes for letters, and an index without
+// positions knows no phrases: no record holds such a word, and the work is not done.
+bool matched(const std::function<void()>& work) {
+    try {
+        work();
+        return true;
+    } catch (const core::StoreError& error) {
+        if (error.code() == core::StoreError::Code::internal) {
+            return false;
+        }
+        throw;
+    }
+}
+
 void countHits(Connection& connection, const std::string& match, core::SearchAnswer& answer) {
     Query count(connection,
                 "SELECT count(*) FROM (SELECT 1 FROM search WHERE search MATCH ? LIMIT ?)");
@@ -120,15 +136,8 @@ core::SearchAnswer SqliteSearchIndex::find(std::string_view words, std::size_t l
     }
     const std::string match = matchFor(asked);
     const auto reader = m_readers.lend();
-    try {
-        countHits(*reader, match, answer);
-    } catch (const core::StoreError& error) {
-        // FTS5 parts words at signs of other scripts that wordsOf takes for letters, and an index
-        // without positions knows no phrases: no record holds such a word.
-        if (error.code() == core::StoreError::Code::internal) {
-            return {};
-        }
-        throw;
+    if (!matched([&] { countHits(*reader, match, answer); })) {
+        return {};
     }
     Query hits(*reader, "SELECT t.kind, t.record_id FROM (SELECT rowid FROM search WHERE search "
                         "MATCH ? ORDER BY rowid DESC LIMIT ?) s JOIN search_text t ON t.id = "
@@ -144,6 +153,29 @@ core::SearchAnswer SqliteSearchIndex::find(std::string_view words, std::size_t l
         }
     }
     return answer;
+}
+
+std::vector<core::RecordRef>
+SqliteSearchIndex::findOf(core::RecordKind kind, std::string_view words, std::size_t limit) const {
+    const auto asked = wordsOf(core::foldForSearch(words));
+    std::vector<core::RecordRef> refs;
+    if (asked.empty()) {
+        return refs;
+    }
+    const auto reader = m_readers.lend();
+    (void)matched([&] {
+        Query hits(*reader, "SELECT t.record_id FROM (SELECT rowid FROM search WHERE search MATCH "
+                            "? ORDER BY rowid DESC LIMIT ?) s JOIN search_text t ON t.id = "
+                            "s.rowid WHERE t.kind = ? ORDER BY t.id DESC LIMIT ?");
+        hits.with(matchFor(asked)).with(kMostLookedThrough).with(core::nameOf(kind));
+        hits.with(static_cast<std::int64_t>(limit));
+        while (hits.step()) {
+            if (const auto id = core::Uuid::fromText(hits.text(0))) {
+                refs.push_back({kind, *id});
+            }
+        }
+    });
+    return refs;
 }
 
 } // namespace headcap::db

@@ -10,6 +10,8 @@ public:
     explicit SqliteSearchIndex(Readers& readers) : m_readers(readers) {}
 
     [[nodiscard]] core::SearchAnswer find(std::string_view words, std::size_t limit) const override;
+    [[nodiscard]] std::vector<core::RecordRef> findOf(core::RecordKind kind, std::string_view words,
+                                                      std::size_t limit) const override;
 
 private:
     Readers& m_readers;

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/record/contrary.h"
+#include "core/record/reversal_words.h"
 #include "db/sqlite/record_sql.h"
 
 namespace headcap::db {
@@ -250,7 +251,9 @@ tl::expected<EntryRow, Refusal> reverseEntry(RecordedTransaction& transaction,
         {.at = reversal.at,
          .who = reversal.who,
          .kind = reversal.kind,
-         .sentence = (reversal.kind == core::EntryKind::undo ? "Undone: " : "Done again: ") + what,
+         .sentence = std::string{reversal.kind == core::EntryKind::undo ? core::kUndoneWord
+                                                                        : core::kDoneAgainWord} +
+                     what,
          .reverses = sequence});
 }
 

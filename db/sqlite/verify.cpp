@@ -5,10 +5,12 @@
 #include <sqlite3.h>
 
 #include "core/materials/ledger_laws.h"
+#include "core/values/english.h"
 #include "db/files/journal_note.h"
 #include "db/sqlite/errors.h"
 #include "db/sqlite/journal_sql.h"
 #include "db/sqlite/kept_files.h"
+#include "db/sqlite/read_snapshot.h"
 #include "db/sqlite/record_sql.h"
 #include "db/sqlite/search_sql.h"
 #include "db/sqlite/write_transaction.h"
@@ -31,8 +33,7 @@ public:
         : m_connection(connection), m_files(files), m_progress(progress) {}
 
     core::VerifyReport run() {
-        // One state of the workshop throughout.
-        m_connection.run("BEGIN");
+        const ReadSnapshot snapshot(m_connection);
         try {
             countWork();
             part("database", [this] { database(); });
@@ -46,7 +47,6 @@ public:
         } catch (const Stopped&) {
             find("verify", std::nullopt, "The check was stopped before its end.");
         }
-        (void)m_connection.tryRun("COMMIT");
         return std::move(m_report);
     }
 
@@ -96,7 +96,8 @@ private:
                     "SELECT \"table\", parent FROM pragma_foreign_key_check LIMIT 20");
         while (names.step()) {
             find("database", std::nullopt,
-                 "A " + names.text(0) + " names a " + names.text(1) + " that is not there.");
+                 core::capitalised(one(names.text(0))) + " names " + one(names.text(1)) +
+                     " that is not there.");
         }
         m_count = count("PRAGMA page_count");
     }
@@ -159,29 +160,29 @@ private:
                                           "WHERE record_id = t.\"id\")");
             while (loose.step()) {
                 const auto id = core::Uuid::fromText(loose.text(0));
-                find("record",
-                     id ? std::optional{RecordRef{*core::recordKindNamed(name), *id}}
-                        : std::nullopt,
-                     "A " + words(name) + " is there of which the journal knows nothing.");
+                find(
+                    "record",
+                    id ? std::optional{RecordRef{*core::recordKindNamed(name), *id}} : std::nullopt,
+                    core::capitalised(one(name)) + " is there of which the journal knows nothing.");
             }
         }
     }
 
     void compare(const RecordRef& ref, const std::optional<std::string>& after,
                  std::int64_t sequence) {
-        const std::string what = words(core::nameOf(ref.kind));
+        const std::string what = core::capitalised(one(core::nameOf(ref.kind)));
         const std::string entry = " (entry " + std::to_string(sequence) + " of the journal).";
         try {
             const auto found = findRecord(m_connection, ref);
             if (after && !found) {
-                find("record", ref, "A " + what + " is missing" + entry);
+                find("record", ref, what + " is missing" + entry);
             } else if (!after && found) {
-                find("record", ref, "A " + what + " is there that was removed" + entry);
+                find("record", ref, what + " is there that was removed" + entry);
             } else if (after && found->record != recordFromJournal(ref, *after)) {
-                find("record", ref, "A " + what + " is not as it was written" + entry);
+                find("record", ref, what + " is not as it was written" + entry);
             }
         } catch (const StoreError& error) {
-            find("record", ref, "A " + what + " can't be read: " + error.what() + ".");
+            find("record", ref, what + " can't be read: " + error.what() + ".");
         }
     }
 
@@ -196,7 +197,7 @@ private:
             if (!found || indexedWords(m_connection, found->record) != texts.text(2)) {
                 find("search_index",
                      found ? std::optional{core::refOf(found->record)} : std::nullopt,
-                     "The search index is out of date for a " + words(texts.text(0)) +
+                     "The search index is out of date for " + one(texts.text(0)) +
                          "; it can be made anew.");
             }
         }
@@ -210,7 +211,7 @@ private:
                 const auto record = recordAt(missing, kind);
                 if (!indexedWords(m_connection, record).empty()) {
                     find("search_index", core::refOf(record),
-                         "The search index lacks a " + words(core::nameOf(kind)) +
+                         "The search index lacks " + one(core::nameOf(kind)) +
                              "; it can be made anew.");
                 }
             }
@@ -251,6 +252,32 @@ private:
         for (core::LedgerBreach& breach : core::ledgerBreaches(book)) {
             find("ledger", breach.record, std::move(breach.sentence));
         }
+        lotSums();
+    }
+
+    // What is derived from the ledger, against the ledger.
+    void lotSums() {
+        static const std::string kSummed =
+            "SELECT lot, kind, amount_unit, amount_count > 0, count(*), max(id), max(at), "
+            "sum(amount_count / 1000000), sum(amount_count % 1000000) FROM ledger_entry GROUP BY "
+            "1, 2, 3, 4";
+        static const std::string kKept = "SELECT lot, kind, unit, is_in, lines, last_entry, "
+                                         "last_at, millions, rest FROM lot_sum";
+        Query wrong(m_connection, "SELECT DISTINCT lot FROM (SELECT * FROM (" + kSummed +
+                                      " EXCEPT " + kKept + ") UNION ALL SELECT * FROM (" + kKept +
+                                      " EXCEPT " + kSummed + "))");
+        while (wrong.step()) {
+            const auto id = core::Uuid::fromText(wrong.text(0));
+            find("ledger", id ? std::optional{RecordRef{RecordKind::lot, *id}} : std::nullopt,
+                 "The sums kept of a lot are not those of its lines in the ledger.");
+        }
+    }
+
+    // "a finding", "an issued report".
+    static std::string one(std::string_view name) {
+        const bool hasVowel =
+            !name.empty() && std::string_view{"aeiou"}.find(name.front()) != std::string_view::npos;
+        return (hasVowel ? "an " : "a ") + words(name);
     }
 
     static std::string words(std::string_view name) {

@@ -182,7 +182,7 @@ TEST_P(KeptWorkshop, isSalvagedThroughTheChangesOfSchema) {
     EXPECT_EQ(rowsOf(database), before);
 }
 
-INSTANTIATE_TEST_SUITE_P(Schemas, KeptWorkshop, ::testing::Values(1, 2, 3));
+INSTANTIATE_TEST_SUITE_P(Schemas, KeptWorkshop, ::testing::Values(1, 2, 3, 4));
 
 } // namespace
 } // namespace headcap::core

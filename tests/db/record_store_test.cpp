@@ -108,6 +108,22 @@ TEST_F(RecordStoreTest, givesTheGreatestTextThatBeginsSo) {
     EXPECT_EQ(records().greatest(RecordKind::job, "number", "2033-"), std::nullopt);
 }
 
+TEST_F(RecordStoreTest, saysWhatAFieldWasLatelyFilledWith) {
+    Change change{.sentence = "Findings"};
+    for (const char* place : {"spine", "K7", "", "spine", "upper board"}) {
+        Finding finding = aFinding("torn");
+        finding.place = place;
+        change.add(finding);
+    }
+    test::mustApply(records(), change);
+    const auto lately = [&](std::size_t most) {
+        return records().lately(RecordKind::finding, "place", most);
+    };
+    EXPECT_EQ(lately(100), (std::vector<std::string>{"upper board", "spine", "K7"}));
+    EXPECT_EQ(lately(2), (std::vector<std::string>{"upper board", "spine"}));
+    EXPECT_TRUE(lately(0).empty());
+}
+
 TEST_F(RecordStoreTest, refusesAChangeOfWhatChangedSince) {
     Job mine = job;
     mine.note = "first";

@@ -53,6 +53,22 @@ TEST_F(SearchTest, findsAJobByItsItemAndItsOwner) {
     EXPECT_FALSE(isFound("chapel 2031-001", refOf(job.id)));
 }
 
+TEST_F(SearchTest, findsThoseOfOneKindTheNewestFirst) {
+    Owner second = owner;
+    second.id = ids.next<Owner>();
+    second.name = "Chapel of Kell, lending library";
+    test::mustApply(
+        records(), Change{.sentence = "Owner"}.add(second).add(aStep("the chapel's label lifted")));
+    const auto owners = [&](std::string_view words, std::size_t limit) {
+        return stores().search.findOf(RecordKind::owner, words, limit);
+    };
+    EXPECT_EQ(owners("chap", 9), (std::vector<RecordRef>{refOf(second.id), refOf(owner.id)}));
+    EXPECT_EQ(owners("chap", 1), (std::vector<RecordRef>{refOf(second.id)}));
+    EXPECT_TRUE(owners("label", 9).empty()) << "of another kind";
+    EXPECT_TRUE(owners("", 9).empty());
+    EXPECT_TRUE(owners("x\u2E3Ay", 9).empty()) << "no such word, and no error";
+}
+
 TEST_F(SearchTest, saysWhereAHitBelongs) {
     Step step = aStep("Sized\nwith gelatine");
     step.place = "C4r";

@@ -6,6 +6,7 @@
 #include <gtest/gtest.h>
 
 #include "core/materials/ledger_in_brief.h"
+#include "tests/db/database_look.h"
 #include "tests/db/workshop_fixture.h"
 
 namespace headcap::core {
@@ -120,6 +121,22 @@ TEST_F(ShelfCacheTest, isTheWholeInBriefAfterEachChangeHereOrInAnotherWindow) {
     }
     expectTheWhole(other->stores().records);
     expectTheJobs(records());
+}
+
+// The sums are derived: verify holds them against the lines.
+TEST_F(ShelfCacheTest, aSumThatIsNotThatOfItsLinesIsFound) {
+    receive(records());
+    logUse(records());
+    const auto findings = [&] {
+        return stores().upkeep.verify([](std::int64_t, std::int64_t) { return true; }).findings;
+    };
+    EXPECT_TRUE(findings().empty());
+    auto beside = test::openBeside(folder());
+    beside.exec("UPDATE lot_sum SET rest = rest + 1 WHERE kind = 'received'");
+    const auto found = findings();
+    ASSERT_EQ(found.size(), 1U);
+    EXPECT_EQ(found.front().what, "ledger");
+    EXPECT_EQ(found.front().record->kind, RecordKind::lot);
 }
 
 TEST_F(ShelfCacheTest, isKeptWhereNothingOfItWasTouched) {

@@ -66,7 +66,7 @@ TEST(Demo, theNextStepIsThatOfTheWholeFile) {
     int compared = 0;
     for (const auto& job : all<Job>(store)) {
         auto whole = *loadJobFile(store, job.record.id);
-        auto lean = *fileForNextStep(store, job.record.id);
+        auto lean = *fileForNextStep(store, job.record.id, loadTechniques(store));
         for (std::size_t i = 0; i < EnumNames<JobState>::kNames.size(); ++i) {
             const auto state = static_cast<JobState>(i);
             if (state == JobState::passed && job.record.state != JobState::passed) {

@@ -74,6 +74,23 @@ std::optional<std::string> MemoryStore::greatest(core::RecordKind kind, std::str
     return best;
 }
 
+std::vector<std::string> MemoryStore::lately(core::RecordKind kind, std::string_view column,
+                                             std::size_t records) const {
+    std::vector<core::Found> found = all(kind);
+    std::ranges::reverse(found);
+    found.erase(found.begin() + static_cast<std::ptrdiff_t>(std::min(records, found.size())),
+                found.end());
+    std::vector<std::string> texts;
+    for (const core::Found& one : found) {
+        const auto value = columnOf(one.record, column);
+        const auto* text = std::get_if<std::string>(&value);
+        if (text != nullptr && !text->empty() && std::ranges::find(texts, *text) == texts.end()) {
+            texts.push_back(*text);
+        }
+    }
+    return texts;
+}
+
 tl::expected<core::Revision, core::Refusal> MemoryStore::apply(const core::Change& change) {
     failIfBroken();
     if (failNext) {
@@ -363,6 +380,19 @@ core::SearchAnswer MemorySearch::find(std::string_view words, std::size_t limit)
         }
     }
     return answer;
+}
+
+std::vector<core::RecordRef> MemorySearch::findOf(core::RecordKind kind, std::string_view words,
+                                                  std::size_t limit) const {
+    std::vector<core::RecordRef> refs;
+    const std::string asked = core::foldForSearch(words);
+    for (const core::Found& one : m_store.all(kind)) {
+        if (!asked.empty() && refs.size() < limit &&
+            holdsAll(core::foldForSearch(core::searchTextOf(one.record)), asked)) {
+            refs.push_back(core::refOf(one.record));
+        }
+    }
+    return refs;
 }
 
 bool MemorySearch::holdsAll(const std::string& text, const std::string& words) {

@@ -29,6 +29,8 @@ public:
                                         std::size_t most) const override;
     std::optional<std::string> greatest(core::RecordKind kind, std::string_view column,
                                         std::string_view prefix) const override;
+    std::vector<std::string> lately(core::RecordKind kind, std::string_view column,
+                                    std::size_t records) const override;
     tl::expected<core::Revision, core::Refusal> apply(const core::Change& change) override;
     std::int64_t dataVersion() const override;
 
@@ -98,6 +100,8 @@ class MemorySearch final : public core::SearchIndex {
 public:
     explicit MemorySearch(const MemoryStore& store) : m_store(store) {}
     core::SearchAnswer find(std::string_view words, std::size_t limit) const override;
+    std::vector<core::RecordRef> findOf(core::RecordKind kind, std::string_view words,
+                                        std::size_t limit) const override;
 
 private:
     static bool holdsAll(const std::string& text, const std::string& words);

@@ -226,9 +226,20 @@ SetText setText(const QString& text, const Type& type, double width, Align align
     return setText({core::Run{text.toStdString(), core::Run::Style::plain}}, type, width, align);
 }
 
+namespace {
+
+// What does not fit ends after a whole word.
+QString fitted(const QString& text, const QFontMetricsF& metrics, double width) {
+    const QString cut = metrics.elidedText(text, Qt::ElideRight, width);
+    const auto space = cut.lastIndexOf(u' ');
+    return cut == text || space <= 0 ? cut : cut.left(space) + QStringLiteral(" …");
+}
+
+} // namespace
+
 SetText setOneLine(const QString& text, const Type& type, double width, Align align) {
     const QFontMetricsF metrics(fontOf(type));
-    SetText set = setText(metrics.elidedText(text, Qt::ElideRight, width * kGlyphScale), type,
+    SetText set = setText(fitted(text, metrics, width * kGlyphScale), type,
                           width * 2); // rounding must not break it
     for (TextLine& line : set.lines) {
         line.at.setX(indent(width, line.width, align));

@@ -96,6 +96,10 @@ void addBlock(Flow& flow, const core::Table& table, double gap) {
         for (Slab& slab : slabs) {
             slab.head = head;
         }
+        // Why an entry is struck stands under it.
+        if (table.rows[i].struck) {
+            slabs.back().keepWithNext = true;
+        }
         // A single row at the foot or the head of a page looks lost.
         if (table.rows.size() > 2 && (i == 0 || i + 2 == table.rows.size())) {
             slabs.back().keepWithNext = true;

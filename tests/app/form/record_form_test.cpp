@@ -152,6 +152,19 @@ TEST_F(RecordFormTest, keepsWhatCannotBeReadWhereADraftBecomesARecord) {
     EXPECT_EQ(form.rowLabelled(kTitle)->text(), QStringLiteral("Hymns"));
 }
 
+// What a draft is begun with may be just what somebody types.
+TEST_F(RecordFormTest, keepsADraftIntoWhichWasTypedWhatStoodThere) {
+    showsItem = false;
+    const core::Item draft{
+        .id = sample.ids.next<core::Item>(), .owner = item().owner, .title = "Hymns"};
+    form.showDraft(draft);
+    EXPECT_TRUE(edits.leave());
+    EXPECT_FALSE(core::find(sample.store, draft.id)) << "nobody has said anything yet";
+    type(kTitle, QStringLiteral("Hymns"));
+    EXPECT_TRUE(edits.leave());
+    EXPECT_TRUE(core::find(sample.store, draft.id));
+}
+
 TEST_F(RecordFormTest, keepsTheTextWhereTheDiskIsFull) {
     type(kTitle, QStringLiteral("Hymns"));
     sample.store.failNext = core::StoreError::Code::diskFull;

@@ -198,7 +198,8 @@ TEST_F(BackupViewTest, theWorklistSaysThatABackupIsWantedAndOpensThePage) {
     sample.upkeep.outside = sample.clock.now() - 9 * 24h;
     open();
     press(ActionId::worklist);
-    QPushButton* line = shownButton(QStringLiteral("The last backup outside is 9 days old"));
+    QPushButton* line =
+        shownButton(QStringLiteral("The last backup on another disk is 9 days old: back up now"));
     ASSERT_NE(line, nullptr);
     line->setFocus();
     QTest::keyClick(line, Qt::Key_Space);

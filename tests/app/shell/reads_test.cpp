@@ -50,6 +50,10 @@ public:
                                         std::string_view prefix) const override {
         return m_store.greatest(kind, column, prefix);
     }
+    std::vector<std::string> lately(core::RecordKind kind, std::string_view column,
+                                    std::size_t records) const override {
+        return m_store.lately(kind, column, records);
+    }
     tl::expected<core::Revision, core::Refusal> apply(const core::Change& change) override {
         return m_store.apply(change);
     }

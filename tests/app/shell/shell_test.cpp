@@ -2,6 +2,7 @@
 #include <QAbstractButton>
 #include <QComboBox>
 #include <QLineEdit>
+#include <QMenu>
 #include <QPlainTextEdit>
 #include <QTest>
 
@@ -95,7 +96,11 @@ TEST_F(ShellTest, typingAnywhereOnTheWorklistFinds) {
     }
     EXPECT_EQ(shown, 1);
     QTest::keyClick(&worklist().find(), Qt::Key_Return);
-    EXPECT_EQ(window.currentId(), ViewId::find);
+    EXPECT_EQ(window.currentId(), ViewId::job) << "the one that is left";
+    press(ActionId::back);
+    QTest::keyClicks(&worklist(), QStringLiteral("guarded"));
+    QTest::keyClick(&worklist().find(), Qt::Key_Return);
+    EXPECT_EQ(window.currentId(), ViewId::find) << "none is left: everywhere";
 }
 
 TEST_F(ShellTest, leavingAPageSavesItAndEscLosesNothing) {
@@ -278,6 +283,72 @@ TEST_F(ShellTest, takesInABookThatHasBeenHereBefore) {
     const auto line = sample.store.numbered("2031-017");
     ASSERT_TRUE(line.has_value());
     EXPECT_EQ(sample.file(line->id).otherJobs.size(), 1U);
+}
+
+TEST_F(ShellTest, booksAndOwnersAreOfferedByWhatIsTyped) {
+    const auto offered = booksLike(session, QStringLiteral("sermons ti"));
+    ASSERT_EQ(offered.size(), 1U);
+    EXPECT_TRUE(offered.front().words.startsWith(QStringLiteral("Sermons on the Tides")));
+    EXPECT_TRUE(offered.front().words.contains(QStringLiteral(" · "))) << "whose it is";
+    // What was offered is found again by its own words, date and owner among them.
+    EXPECT_EQ(keyOf(booksLike(session, offered.front().words), offered.front().words),
+              offered.front().key);
+    EXPECT_FALSE(booksLike(session, {}).empty()) << "the newest";
+    EXPECT_TRUE(booksLike(session, QStringLiteral("no such words")).empty());
+    EXPECT_EQ(ownersLike(session, QStringLiteral("mere c")),
+              QStringList{QStringLiteral("Mere College")});
+}
+
+TEST_F(ShellTest, whoIsWorkingIsAskedWhereAStepNeedsIt) {
+    session.setPerson(std::nullopt);
+    ASSERT_TRUE(openGrafting());
+    press(ActionId::toBenchLine);
+    QLineEdit& line = job().benchLine().line();
+    QTest::keyClicks(&line, QStringLiteral("guarded K7 12 min"));
+    QTest::keyClick(&line, Qt::Key_Return);
+    EXPECT_EQ(line.text(), QStringLiteral("guarded K7 12 min")) << "nothing typed is lost";
+    auto* menu = qobject_cast<QMenu*>(QApplication::activePopupWidget());
+    ASSERT_NE(menu, nullptr);
+    QTest::keyClick(menu, Qt::Key_Return); // the first of them
+    ASSERT_TRUE(session.person().has_value());
+    const std::size_t before = sample.file(*sample.grafting).steps.size();
+    QTest::keyClick(&line, Qt::Key_Return);
+    EXPECT_EQ(sample.file(*sample.grafting).steps.size(), before + 1);
+}
+
+TEST_F(ShellTest, theBenchLineHasItsOwnWordsBackBeforeARecordIsUndone) {
+    ASSERT_TRUE(openGrafting());
+    press(ActionId::toBenchLine);
+    QLineEdit& line = job().benchLine().line();
+    QTest::keyClicks(&line, QStringLiteral("guarded K7 12 min"));
+    QTest::keyClick(&line, Qt::Key_Escape);
+    ASSERT_TRUE(line.text().isEmpty());
+    const std::size_t changes = sample.store.changes();
+    QTest::keyClick(&line, Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(line.text(), QStringLiteral("guarded K7 12 min"));
+    EXPECT_EQ(sample.store.changes(), changes);
+    QTest::keyClick(&line, Qt::Key_Return); // what was taken is the record's to undo
+    ASSERT_EQ(sample.store.changes(), changes + 1);
+    QTest::keyClick(&line, Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(sample.store.last().kind, core::EntryKind::undo);
+}
+
+TEST_F(ShellTest, thereIsNoWayBackToTheTakingInOfABookTakenIn) {
+    press(ActionId::newJob);
+    auto* view = qobject_cast<NewJobView*>(window.current());
+    ASSERT_NE(view, nullptr);
+    for (FormBase* form : view->findChildren<FormBase*>()) {
+        for (const auto& [label, words] :
+             {std::pair{"Title", "Rule of the Tides"}, std::pair{"Name", "Mere College"}}) {
+            if (FieldRow* found = form->rowLabelled(QLatin1String(label))) {
+                QTest::keyClicks(found->control(), QLatin1String(words));
+            }
+        }
+    }
+    ASSERT_TRUE(view->takeIn());
+    ASSERT_EQ(window.currentId(), ViewId::job);
+    press(ActionId::back);
+    EXPECT_EQ(window.currentId(), ViewId::worklist);
 }
 
 TEST_F(ShellTest, aPersonWhoIsEnteredCanBeChosen) {

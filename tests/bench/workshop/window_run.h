@@ -1,7 +1,6 @@
 // What is measured with a window, each in a process of its own.
 #pragma once
 
-#include <chrono>
 #include <cstdint>
 
 #include <QApplication>
@@ -12,13 +11,12 @@ namespace headcap::bench {
 // The most memory this process has had, in MB.
 [[nodiscard]] std::int64_t memoryMb();
 
-// From the start of the process to the first useful window, and the memory after a while of work;
-// without a workshop, a bare window. Prints milliseconds and MB.
-int startOnce(QApplication& application, const QString& workshop,
-              std::chrono::steady_clock::time_point begun);
+// Shows the first useful window, or without a workshop a bare one, and prints a line when it is
+// painted; then, after a while of work, the memory in MB.
+int startOnce(QApplication& application, const QString& workshop);
 
 // An hour's work by keys; prints the longest the window was busy at one action, what that was, and
-// how many were busy for longer than 50 ms.
+// how many of all were busy for longer than 50 ms; which those were goes to the error stream.
 int replayAnHour(QApplication& application, const QString& workshop);
 
 } // namespace headcap::bench

@@ -253,6 +253,7 @@ const std::vector<Fault>& faults() {
         {"photograph_caption", [](auto& j) { j.file.photographs.front().caption.clear(); }},
         {"follow_up_overdue", [](auto& j) { j.file.followUps.front().dueOn = day(2031, 4, 1); }},
         {"work_after_report", [](auto& j) { reportOf(j, day(2031, 3, 18)); }},
+        {"report_of_nothing", [](auto& j) { j.file.steps.clear(); }},
         {"report_issued", [](auto& j) { j.file.job.state = JobState::reported; }},
         {"notice_answered", [](auto& j) { j.notice(NoticeSubject::change, day(2031, 3, 16)); }},
     };

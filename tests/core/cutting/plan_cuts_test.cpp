@@ -73,6 +73,18 @@ TEST(PlanCuts, turnsFreelyWhatHasNoGrain) {
     EXPECT_EQ(plan(problem).placed.size(), 0U);
 }
 
+// Counted by hand: the large piece cut off and trimmed (2), the strip for the six trimmed to their
+// height and cut off at its end (2), and parted (5).
+TEST(PlanCuts, trimsWhatIsAsHighInOneCut) {
+    CutProblem problem = oneSheet(mm(300), mm(200), GrainWay::alongHeight, CutObjective::allPieces);
+    problem.rules.leastOffcut = mm(40);
+    problem.pieces.push_back({"fold", mm(100), mm(196), GrainWay::alongHeight, 1});
+    problem.pieces.push_back({"guard", mm(24), mm(186), GrainWay::alongHeight, 6});
+    const CutPlan found = plan(problem);
+    EXPECT_EQ(found.placed.size(), 7U);
+    EXPECT_LE(found.cuts.size(), 9U);
+}
+
 TEST(PlanCuts, losesAKerfAtEachCut) {
     CutProblem problem = oneSheet(mm(100), mm(50), GrainWay::none, CutObjective::mostValue);
     problem.pieces.push_back({"strip", mm(20), mm(50), GrainWay::none, 9});

@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include "core/report/compose_report.h"
+#include "core/values/english.h"
 #include "tests/support/random_job.h"
 
 namespace headcap::core {
@@ -129,7 +130,7 @@ TEST(Disclosure, namesWhatWasPutIn) {
             expect(lot.supplier);
         }
         for (const Step& step : job.file.steps) {
-            expect(step.description);
+            expect(capitalised(step.description)); // which begins a sentence
             expect(step.removed);
             expect(step.struckWhy);
         }

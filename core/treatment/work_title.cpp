@@ -1,0 +1,43 @@
+#include "core/treatment/work_title.h"
+
+#include <algorithm>
+
+namespace headcap::core {
+namespace {
+
+char lower(char c) {
+    return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+}
+
+bool isLetter(char c) {
+    const auto byte = static_cast<unsigned char>(c);
+    return (lower(c) >= 'a' && lower(c) <= 'z') || (c >= '0' && c <= '9') || byte >= 0x80;
+}
+
+// As a word of it or several, letters of any case.
+bool names(std::string_view work, std::string_view place) {
+    const auto isSame = [](char a, char b) { return lower(a) == lower(b); };
+    for (auto at = work.begin();;) {
+        at = std::search(at, work.end(), place.begin(), place.end(), isSame);
+        if (at == work.end()) {
+            return false;
+        }
+        const auto after = at + static_cast<std::ptrdiff_t>(place.size());
+        if ((at == work.begin() || !isLetter(at[-1])) &&
+            (after == work.end() || !isLetter(*after))) {
+            return true;
+        }
+        ++at;
+    }
+}
+
+} // namespace
+
+std::string workTitle(const std::string& work, const std::string& place) {
+    if (work.empty() || place.empty()) {
+        return work.empty() ? place : work;
+    }
+    return names(work, place) ? work : work + ", " + place;
+}
+
+} // namespace headcap::core
