@@ -164,7 +164,7 @@ void CollationPage::buildCollation() {
         .placeholder(tr("lacks K2; K5 in facsimile; the rest present"));
     m_collation->lines(tr("Established"), &R::method)
         .placeholder(tr("leaf by leaf, by catchwords"));
-    m_collation->text(tr("Not looked at"), &R::notExamined);
+    m_collation->lines(tr("Not looked at"), &R::notExamined);
     addTally(tr("Leaves called for"), &R::leavesCalledFor, tr("not counted"));
     addTally(tr("Leaves present"), &R::leavesPresent, tr("not counted"));
     addTally(tr("Plates called for"), &R::platesCalledFor, tr("none"));

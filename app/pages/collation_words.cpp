@@ -65,8 +65,10 @@ QString remarksOf(const core::CollateAnswer& answer) {
                       : tr("%1. Count again, or note the difference under “This copy”.").arg(said));
     }
     for (const core::Assumption& assumption : answer.assumptions) {
-        lines << tr("Taken as said: %1 (%2).")
-                     .arg(fromCore(assumption.what), groundOf(assumption.from));
+        lines << (assumption.from == core::Ground::request
+                      ? fromCore(core::sentence(core::capitalised(assumption.what)))
+                      : tr("Taken as said: %1 (%2).")
+                            .arg(fromCore(assumption.what), groundOf(assumption.from)));
     }
     return lines.join(QLatin1Char('\n'));
 }

@@ -5,6 +5,7 @@
 #include "core/collation/bound_order.h"
 #include "core/collation/collate.h"
 #include "core/collation/finding_words.h"
+#include "core/collation/format_name.h"
 #include "core/values/english.h"
 
 namespace headcap::core {
@@ -14,7 +15,7 @@ std::string statementOf(const CopyRecords& copy) {
     const LaidBook book{answer.makeUp, answer.leaves, answer.numbers, {}};
     std::string text = answer.formula.empty() ? std::string{} : answer.formula + ". ";
     if (answer.format.ends_with('o') && !text.empty()) {
-        text = answer.format.substr(0, answer.format.size() - 1) + "°: " + text;
+        text = formatText(answer.format) + ": " + text;
     }
     std::string departs;
     for (const std::string& one : departuresOf(book, copy.findings)) {

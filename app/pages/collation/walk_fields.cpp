@@ -51,6 +51,7 @@ void WalkFields::expect(const core::LeafExpectation& expected, const std::string
     m_verso.expected->setText(expected.isFolio && expected.verso.empty()
                                   ? QStringLiteral("–")
                                   : orNone(expected.verso, none));
+    m_words.expected->setInk(catchwordDue.empty() ? Ink::quiet : Ink::ink);
     m_words.expected->setText(
         orNone(catchwordDue, before.isEmpty() ? QStringLiteral("–")
                                               : tr("the word at the foot of %1v").arg(before)));
