@@ -4,6 +4,7 @@
 
 #include "app/session/session.h"
 #include "app/session/words.h"
+#include "core/values/english.h"
 
 namespace headcap::app {
 namespace {
@@ -55,16 +56,33 @@ QString tallyWords(const core::CollateAnswer& answer, const core::Collation& col
 QString remarksOf(const core::CollateAnswer& answer) {
     QStringList lines;
     for (const core::ReadingProblem& problem : answer.problems) {
-        lines << fromCore(problem.message);
+        lines << fromCore(core::sentence(core::capitalised(problem.message)));
     }
     if (answer.extent && !answer.extent->explanation.empty()) {
-        lines << fromCore(answer.extent->explanation);
+        const QString said = fromCore(core::capitalised(answer.extent->explanation));
+        lines << (answer.extent->agrees
+                      ? tr("%1.").arg(said)
+                      : tr("%1. Count again, or note the difference under “This copy”.").arg(said));
     }
     for (const core::Assumption& assumption : answer.assumptions) {
-        lines << tr("Taken as said: %1 (%2).")
-                     .arg(fromCore(assumption.what), groundOf(assumption.from));
+        lines << (assumption.from == core::Ground::request
+                      ? fromCore(core::sentence(core::capitalised(assumption.what)))
+                      : tr("Taken as said: %1 (%2).")
+                            .arg(fromCore(assumption.what), groundOf(assumption.from)));
     }
     return lines.join(QLatin1Char('\n'));
+}
+
+QString formulaUnderstood(const QString& typed) {
+    if (typed.trimmed().isEmpty()) {
+        return {};
+    }
+    const auto answer = core::collate({.formula = toCore(typed)});
+    const QString leaves =
+        answer.leafTotal ? counted(*answer.leafTotal, tr("%1 leaf"), tr("%1 leaves")) : QString{};
+    const QString problem =
+        answer.problems.empty() ? QString{} : fromCore(answer.problems.front().message);
+    return dotted({fromCore(answer.formula), leaves, problem});
 }
 
 RowWords describeFinding(const core::CollationFinding& finding) {

@@ -29,9 +29,9 @@ void takeFormatOf(CollateAnswer& answer, const CollateRequest& request, const Te
         return;
     }
     if (!terms.format.empty() && terms.format != *given) {
-        answer.assumptions.push_back(
-            {fmt::format("the format is given as {}, the formula says {}", *given, terms.format),
-             Ground::request});
+        answer.assumptions.push_back({fmt::format("the format is given as {}, the formula says {}",
+                                                  formatText(*given), formatText(terms.format)),
+                                      Ground::request});
     }
     answer.format = *given;
 }

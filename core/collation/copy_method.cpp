@@ -61,6 +61,23 @@ std::string methodOf(const CopyRecords& copy, const Clock& clock) {
     return text;
 }
 
+std::string methodBeside(const std::string& typed, const std::string& written) {
+    if (typed.empty() || written.starts_with(typed)) {
+        return written;
+    }
+    return typed.find(written) != typed.npos ? typed : typed + " " + written;
+}
+
+LookedAt lookedAt(const CopyRecords& copy) {
+    if (copy.walks.empty()) {
+        return copy.findings.empty() ? LookedAt::notAtAll : LookedAt::whole;
+    }
+    const WalkedBook walked = walkedBook(copy.formula, copy.extent);
+    const std::size_t leaves = walked.book.leaves.size();
+    const std::size_t missed = coverageOf(statesOf(walked.book, copy), leaves).notLooked.size();
+    return missed == 0 ? LookedAt::whole : missed < leaves ? LookedAt::inPart : LookedAt::notAtAll;
+}
+
 std::string notExamined(const CopyRecords& copy) {
     const WalkedBook walked = walkedBook(copy.formula, copy.extent);
     const auto missed =

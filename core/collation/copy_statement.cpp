@@ -5,6 +5,7 @@
 #include "core/collation/bound_order.h"
 #include "core/collation/collate.h"
 #include "core/collation/finding_words.h"
+#include "core/collation/format_name.h"
 #include "core/values/english.h"
 
 namespace headcap::core {
@@ -14,17 +15,23 @@ std::string statementOf(const CopyRecords& copy) {
     const LaidBook book{answer.makeUp, answer.leaves, answer.numbers, {}};
     std::string text = answer.formula.empty() ? std::string{} : answer.formula + ". ";
     if (answer.format.ends_with('o') && !text.empty()) {
-        text = answer.format.substr(0, answer.format.size() - 1) + "°: " + text;
+        text = formatText(answer.format) + ": " + text;
     }
     std::string departs;
     for (const std::string& one : departuresOf(book, copy.findings)) {
         departs += (departs.empty() ? "" : "; ") + one;
     }
-    const bool isThrough = !copy.walks.empty() && notExamined(copy).empty();
+    const LookedAt looked = lookedAt(copy);
     if (departs.empty()) {
-        departs = isThrough ? "nothing lacking or out of order" : "no departure found so far";
+        const bool isThrough = looked == LookedAt::whole && notExamined(copy).empty();
+        departs = isThrough                      ? "nothing lacking or out of order"
+                  : looked == LookedAt::notAtAll ? "not gone through"
+                                                 : "no departure found so far";
     }
     text += sentence(capitalised(departs));
+    if (looked == LookedAt::inPart) {
+        text += " Not looked at: " + sentence(notExamined(copy));
+    }
     if (const std::string moves = sentenceOf(book, movesFor(book, copy.findings)); !moves.empty()) {
         text += " " + moves;
     }

@@ -32,7 +32,8 @@ struct CopyRecords {
 struct CopyTally {
     std::optional<int> leavesCalledFor; // none while the make-up leaves a count open
     int leavesLacking = 0;
-    int leavesSupplied = 0; // in facsimile, or from another copy
+    int leavesSupplied = 0;      // in facsimile, or from another copy
+    bool arePresentKnown = true; // every leaf was looked at, or found
     int platesCalledFor = 0;
     int platesPresent = 0;
     int platesLacking = 0;
@@ -41,6 +42,9 @@ struct CopyTally {
     [[nodiscard]] std::optional<int> leavesPresent() const;
 };
 [[nodiscard]] CopyTally tallyOf(const CopyRecords& copy);
+// How far the leaves of this copy were looked at. Findings without a walk: by other means, whole.
+enum class LookedAt { notAtAll, inPart, whole };
+[[nodiscard]] LookedAt lookedAt(const CopyRecords& copy);
 // "108 leaves called for, 106 present, 2 lacking, 1 supplied; 3 plates called for, 2 present".
 [[nodiscard]] std::string tallyText(const CopyTally& tally);
 
@@ -48,6 +52,8 @@ struct CopyTally {
 [[nodiscard]] std::string statementOf(const CopyRecords& copy);
 // "Gone through by Orrin Vale, 2 April 2031: A1–C4 leaf by leaf; gatherings D–K passed whole."
 [[nodiscard]] std::string methodOf(const CopyRecords& copy, const Clock& clock);
+// What was typed of how it was established stays beside it; an earlier one of its own gives way.
+[[nodiscard]] std::string methodBeside(const std::string& typed, const std::string& written);
 // "2 April 2031", "2 April 2031 to 4 April 2031". `entries`: of the walk, in order.
 [[nodiscard]] std::string daysOf(const std::vector<WalkEntry>& entries, const Walk& walk,
                                  const Clock& clock);

@@ -25,7 +25,8 @@ std::set<std::size_t> leavesOfKinds(const LaidBook& book, const CopyRecords& cop
 } // namespace
 
 std::optional<int> CopyTally::leavesPresent() const {
-    return leavesCalledFor ? std::optional{*leavesCalledFor - leavesLacking} : std::nullopt;
+    return leavesCalledFor && arePresentKnown ? std::optional{*leavesCalledFor - leavesLacking}
+                                              : std::nullopt;
 }
 
 CopyTally tallyOf(const CopyRecords& copy) {
@@ -46,6 +47,7 @@ CopyTally tallyOf(const CopyRecords& copy) {
     }
     tally.leavesLacking = static_cast<int>(lacking.size());
     tally.leavesSupplied = static_cast<int>(supplied.size());
+    tally.arePresentKnown = lookedAt(copy) == LookedAt::whole;
     for (const CalledPlate& plate : copy.plates) {
         ++tally.platesCalledFor;
         tally.platesPresent +=
@@ -61,10 +63,9 @@ CopyTally tallyOf(const CopyRecords& copy) {
 std::string tallyText(const CopyTally& tally) {
     std::string text;
     if (tally.leavesCalledFor) {
-        text =
-            fmt::format("{} called for, {} present",
-                        counted(static_cast<std::size_t>(*tally.leavesCalledFor), "leaf", "leaves"),
-                        *tally.leavesPresent());
+        text = counted(static_cast<std::size_t>(*tally.leavesCalledFor), "leaf", "leaves") +
+               " called for";
+        text += tally.arePresentKnown ? fmt::format(", {} present", *tally.leavesPresent()) : "";
         text += tally.leavesLacking > 0 ? fmt::format(", {} lacking", tally.leavesLacking) : "";
         text += tally.leavesSupplied > 0 ? fmt::format(", {} supplied", tally.leavesSupplied) : "";
     }

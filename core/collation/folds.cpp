@@ -94,8 +94,8 @@ std::string sentenceOf(const LaidBook& book, const FoldHint& hint) {
     const std::string other = leafText(book, hint.other);
     return hint.otherIsLost
                ? fmt::format(
-                     "Leaf {} is lacking: {}, the other half of its fold, is loose or held by "
-                     "paste alone.",
+                     "Leaf {} is lacking: {}, the other half of its fold, may be loose, or held by "
+                     "a stub or paste alone; see whether it holds.",
                      other, leaf)
                : fmt::format(
                      "Leaf {} is loose: its fold is broken; see whether {}, the other half, is "

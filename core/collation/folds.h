@@ -41,7 +41,7 @@ struct FoldHint {
 [[nodiscard]] std::vector<FoldHint> foldHints(const LaidBook& book,
                                               const std::vector<std::size_t>& lost,
                                               const std::vector<std::size_t>& loose);
-// "Leaf K2 is lacking: K7, the other half of its fold, is loose or held by paste alone."
+// "Leaf K2 is lacking: K7, the other half of its fold, may be loose, or held by a stub …"
 [[nodiscard]] std::string sentenceOf(const LaidBook& book, const FoldHint& hint);
 
 // "K5", as people point at it.

@@ -69,4 +69,9 @@ std::optional<std::string> formatName(std::string_view text) {
     return cursor.atEnd() ? out : std::nullopt;
 }
 
+std::string formatText(std::string_view name) {
+    return name.ends_with('o') ? std::string(name.substr(0, name.size() - 1)) + "°"
+                               : std::string(name);
+}
+
 } // namespace headcap::core

@@ -15,4 +15,7 @@ namespace headcap::core {
 // The same at a cursor, which moves past it.
 [[nodiscard]] std::optional<std::string> takeFormat(GlyphCursor& cursor);
 
+// A name as people write it: "8o" is 8°.
+[[nodiscard]] std::string formatText(std::string_view name);
+
 } // namespace headcap::core

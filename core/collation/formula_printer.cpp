@@ -152,10 +152,14 @@ private:
         const Gathering& one = m_makeUp.gatherings[index];
         std::string out = toBracketedText(one.signature);
         const bool bare = one.signature.inferred && out == toText(one.signature);
+        const bool inside = one.signature.kind == SignatureKind::number && one.called > 0 &&
+                            one.only.empty() && !one.singletons && out.ends_with(']');
         if (!one.only.empty() || (one.singletons && one.called > 1)) {
             out += leaves(one);
         } else if (one.called == 1 && one.signature.kind == SignatureKind::unsignedLeaves) {
             out += "1";
+        } else if (inside) { // "[7⁸]", as DCRMR writes wholly unsigned books
+            out.insert(out.size() - 1, count(one.called));
         } else {
             out += count(one.called);
         }

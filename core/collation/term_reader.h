@@ -23,8 +23,6 @@ private:
     void label();
     void items();
     void item();
-    bool bracketItem();
-    void group(std::size_t length);
     void plus();
     bool looseCount();
     void part();
@@ -39,6 +37,12 @@ private:
     std::optional<Signature> signatureHere();
     void rangeEnd(Term& term);
     void unreadable();
+
+    // Square brackets, and which bracket closes which: bracket_reader.cpp.
+    void pairBrackets();
+    [[nodiscard]] std::size_t closing(std::size_t from) const;
+    bool bracketItem();
+    void group(std::size_t length);
 
     // Leaf counts: count_reader.cpp.
     bool count(Term& term);
@@ -74,7 +78,6 @@ private:
     bool scriptNote(std::string_view text);
 
     [[nodiscard]] std::string textOf(std::size_t from, std::size_t to) const;
-    [[nodiscard]] std::size_t closing(std::size_t from) const;
     void problem(std::size_t at, std::string message);
 
     std::string_view m_text;

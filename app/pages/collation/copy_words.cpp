@@ -78,7 +78,8 @@ void CopyWords::show(const core::JobFile& file, const core::CopyRecords& copy,
     const bool isKept = std::ranges::any_of(
         file.collations, [&](const core::Collation& one) { return one.id == collation.id; });
     m_statement->setText(fromCore(statementOf(copy)));
-    m_take->setVisible(isKept && withStatement(collation, copy, m_session.clock()) != collation);
+    m_take->setVisible(isKept && lookedAt(copy) != core::LookedAt::notAtAll &&
+                       withStatement(collation, copy, m_session.clock()) != collation);
     showOwner();
 }
 

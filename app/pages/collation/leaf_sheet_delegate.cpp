@@ -17,7 +17,7 @@ void drawTick(QPainter& painter, const QRectF& box, LeafSheetModel::Tick tick,
     using Tick = LeafSheetModel::Tick;
     painter.setBrush(Qt::NoBrush);
     if (tick == Tick::none) {
-        painter.setPen(QPen{colours.rule, 1});
+        painter.setPen(QPen{colours.quiet, 1});
         painter.drawLine(QPointF{box.left() + 4, box.center().y()},
                          QPointF{box.right() - 4, box.center().y()});
         return;

@@ -40,7 +40,8 @@ WalkFields::Column WalkFields::addColumn(int column, const QString& heading, int
     return made;
 }
 
-void WalkFields::expect(const core::LeafExpectation& expected, const std::string& catchwordDue) {
+void WalkFields::expect(const core::LeafExpectation& expected, const std::string& catchwordDue,
+                        const QString& before) {
     const auto orNone = [](const std::string& text, const QString& none) {
         return text.empty() ? none : fromCore(text);
     };
@@ -50,7 +51,10 @@ void WalkFields::expect(const core::LeafExpectation& expected, const std::string
     m_verso.expected->setText(expected.isFolio && expected.verso.empty()
                                   ? QStringLiteral("–")
                                   : orNone(expected.verso, none));
-    m_words.expected->setText(orNone(catchwordDue, tr("the catchword before")));
+    m_words.expected->setInk(catchwordDue.empty() ? Ink::quiet : Ink::ink);
+    m_words.expected->setText(
+        orNone(catchwordDue, before.isEmpty() ? QStringLiteral("–")
+                                              : tr("the word at the foot of %1v").arg(before)));
     m_catchword.expected->setText(QStringLiteral("–"));
 }
 

@@ -19,7 +19,8 @@ class WalkFields : public QWidget {
 public:
     explicit WalkFields(QWidget* parent = nullptr);
 
-    void expect(const core::LeafExpectation& expected, const std::string& catchwordDue);
+    void expect(const core::LeafExpectation& expected, const std::string& catchwordDue,
+                const QString& before);
     // What was read of the leaf already; empties the fields where nothing was.
     void setReading(const core::LeafReading& reading);
     [[nodiscard]] core::LeafReading reading() const;

@@ -8,15 +8,18 @@
 #include <QKeyEvent>
 #include <QKeySequence>
 #include <QPushButton>
+#include <QStyleOptionButton>
+#include <QStylePainter>
 
 #include "app/look/grid.h"
+#include "app/look/palette.h"
 #include "app/look/style.h"
 #include "core/record/describe.h"
 
 namespace headcap::app {
 namespace {
 
-constexpr int kColumn = 176;
+constexpr int kColumn = 184;
 
 #define HEADCAP_WORDS(text) QT_TRANSLATE_NOOP("walk", text)
 
@@ -110,12 +113,50 @@ std::optional<WalkAction> walkAction(const QKeyEvent& event) {
     return found == kTable.end() ? std::nullopt : std::optional{found->action};
 }
 
+// The key in one column and the word in another, so that both can be run down with the eye.
+class KeyButton : public QPushButton {
+public:
+    KeyButton(const QString& key, const QString& words) : QPushButton(words), m_key(key) {}
+
+    [[nodiscard]] int keyAdvance() const { return fontMetrics().horizontalAdvance(m_key); }
+    // Of the column it stands in.
+    void setKeyWidth(int width) {
+        m_keyWidth = width;
+        updateGeometry();
+    }
+    [[nodiscard]] QSize sizeHint() const override {
+        return {m_keyWidth + fontMetrics().horizontalAdvance(text()) + 3 * kGap,
+                QPushButton::sizeHint().height()};
+    }
+    [[nodiscard]] QSize minimumSizeHint() const override { return sizeHint(); }
+
+protected:
+    void paintEvent(QPaintEvent*) override {
+        QStylePainter painter{this};
+        QStyleOptionButton option;
+        initStyleOption(&option);
+        option.text.clear();
+        painter.drawControl(QStyle::CE_PushButton, option);
+        const Colours& colours = coloursFor(palette());
+        const QRect inside = rect().adjusted(kGap, 0, -kGap, 0);
+        painter.setPen(colours.accent);
+        painter.drawText(inside, Qt::AlignLeft | Qt::AlignVCenter, m_key);
+        painter.setPen(colours.ink);
+        painter.drawText(inside.adjusted(m_keyWidth, 0, 0, 0), Qt::AlignLeft | Qt::AlignVCenter,
+                         text());
+    }
+
+private:
+    QString m_key;
+    int m_keyWidth = 0;
+};
+
 WalkKeys::WalkKeys(QWidget* parent) : QWidget(parent), m_grid(new QGridLayout(this)) {
     m_grid->setContentsMargins(0, 0, 0, 0);
     m_grid->setHorizontalSpacing(kGap);
     m_grid->setVerticalSpacing(kGrid);
     for (const WalkKey& key : kTable) {
-        auto* button = new QPushButton(QStringLiteral("%1   %2").arg(keyText(key), wordsOf(key)));
+        auto* button = new KeyButton(keyText(key), wordsOf(key));
         button->setToolTip(QStringLiteral("%1 (%2)").arg(translated(key.tip), keyText(key)));
         button->setFocusPolicy(Qt::NoFocus); // the hand stays where the walk is
         button->setProperty(kQuietButton, key.action >= WalkAction::read);
@@ -139,6 +180,15 @@ void WalkKeys::layOut(int columns) {
     const auto count = static_cast<int>(m_buttons.size());
     for (int i = 0; i < count; ++i) {
         m_grid->addWidget(m_buttons[static_cast<std::size_t>(i)], i / columns, i % columns);
+    }
+    for (int column = 0; column < columns; ++column) {
+        int widest = 0;
+        for (int i = column; i < count; i += columns) {
+            widest = std::max(widest, m_buttons[static_cast<std::size_t>(i)]->keyAdvance());
+        }
+        for (int i = column; i < count; i += columns) {
+            m_buttons[static_cast<std::size_t>(i)]->setKeyWidth(widest + kSpace);
+        }
     }
     for (int column = 0; column < 6; ++column) {
         m_grid->setColumnStretch(column, column < columns ? 1 : 0);

@@ -62,6 +62,8 @@ inline constexpr const char* kBeginWalkKey = "Ctrl+G";
 // The kind of finding an action makes.
 [[nodiscard]] std::optional<core::CollationKind> kindOf(WalkAction action);
 
+class KeyButton;
+
 class WalkKeys : public QWidget {
     Q_OBJECT
 public:
@@ -76,7 +78,7 @@ protected:
 private:
     void layOut(int columns);
 
-    std::vector<QWidget*> m_buttons;
+    std::vector<KeyButton*> m_buttons;
     QGridLayout* m_grid;
     int m_columns = 0;
 };

@@ -17,16 +17,18 @@ namespace headcap::app {
 
 WalkSection::WalkSection(Session& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_walker(session), m_rest(new QWidget),
-      m_said(new Label(Face::body, Ink::quiet)), m_go(new QPushButton),
-      m_goInferring(new QPushButton(tr("Type what the leaves bear"))),
+      m_said(new Label(Face::body, Ink::quiet)), m_open(new Label(Face::body, Ink::open)),
+      m_go(new QPushButton), m_goInferring(new QPushButton(tr("Type what the leaves bear"))),
       m_sheet(new WalkSheet(m_walker)), m_infer(new InferSheet(session)) {
     m_said->setRunning();
+    m_open->setRunning();
     m_go->setToolTip(tr("Begins a walk through the book, or takes it up again (%1)")
                          .arg(QLatin1String(kBeginWalkKey)));
     auto* rest = new QVBoxLayout(m_rest);
     rest->setContentsMargins(0, 0, 0, 0);
     rest->setSpacing(kSpace);
     rest->addWidget(m_said);
+    rest->addWidget(m_open);
     auto* ways = new QHBoxLayout;
     ways->setSpacing(kSpace);
     ways->addWidget(m_go);
@@ -81,6 +83,8 @@ void WalkSection::refresh() {
     m_go->setText(open != nullptr ? tr("Go on with the walk") : tr("Go through the book"));
     m_go->setEnabled(m_walker.canBegin());
     m_said->setText(walksSaid());
+    m_open->setText(openSaid());
+    m_open->setVisible(!m_open->text().isEmpty());
     m_rest->setVisible(!isWalking);
     m_sheet->setVisible(m_walker.isWalking());
     m_infer->setVisible(m_infer->isTyping());
@@ -95,6 +99,20 @@ void WalkSection::refresh() {
     }
 }
 
+// Where two people's walks do not agree; that nobody is said to be at work.
+QString WalkSection::openSaid() const {
+    QStringList lines;
+    for (const std::string& difference : walkDifferences(m_walker.copy())) {
+        lines << tr("%1 Look at the leaf again, and let the list of findings say what holds.")
+                     .arg(fromCore(difference));
+    }
+    if (!m_session.person()) {
+        lines << tr("Nobody is said to be at work: say who first (Ctrl+U), so that what is found "
+                    "bears a name.");
+    }
+    return lines.join(QLatin1Char('\n'));
+}
+
 QString WalkSection::walksSaid() const {
     QStringList lines;
     for (const core::Walk& walk : m_walker.walks()) {
@@ -105,9 +123,6 @@ QString WalkSection::walksSaid() const {
         const auto entries = core::entriesOf(walk, m_walker.copy().entries);
         lines << walkWords(walk, stateOf(walked.book, entries), walked.book, m_walker.copy().people,
                            m_session.clock().dayOf(walk.startedAt), m_session.clock().today());
-    }
-    for (const std::string& difference : walkDifferences(m_walker.copy())) {
-        lines << fromCore(difference);
     }
     if (!lines.isEmpty()) {
         return lines.join(QLatin1Char('\n'));

@@ -37,11 +37,13 @@ Q_SIGNALS:
 private:
     void refresh();
     [[nodiscard]] QString walksSaid() const;
+    [[nodiscard]] QString openSaid() const;
 
     Session& m_session;
     Walker m_walker;
     QWidget* m_rest;
     Label* m_said;
+    Label* m_open;
     QPushButton* m_go;
     QPushButton* m_goInferring;
     WalkSheet* m_sheet;

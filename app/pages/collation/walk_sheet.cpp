@@ -7,6 +7,8 @@
 #include <QLineEdit>
 #include <QPainter>
 #include <QPushButton>
+#include <QScrollArea>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include "app/look/grid.h"
@@ -25,7 +27,7 @@ WalkSheet::WalkSheet(Walker& walker, QWidget* parent)
       m_fields(new WalkFields), m_noteRow(new QWidget),
       m_noteLabel(new Label(Face::small, Ink::quiet)), m_note(new QLineEdit),
       m_said(new Label(Face::small, Ink::open)), m_keys(new WalkKeys),
-      m_finish(new QPushButton(tr("Finish, and write the statement"))) {
+      m_finish(new QPushButton(tr("Finish, and write the statement (Enter)"))) {
     setFocusPolicy(Qt::StrongFocus);
     setAccessibleName(tr("The walk"));
     layOut();
@@ -96,6 +98,23 @@ void WalkSheet::refresh() {
         showEnd();
     }
     m_shown = here;
+    keepInSight();
+}
+
+// The leaf's name and its drawing stay on the page, whatever takes the keys below them.
+void WalkSheet::keepInSight() {
+    QWidget* up = parentWidget();
+    while (up != nullptr && qobject_cast<QScrollArea*>(up) == nullptr) {
+        up = up->parentWidget();
+    }
+    if (auto* area = qobject_cast<QScrollArea*>(up)) {
+        QTimer::singleShot(0, this, [this, area] {
+            if (m_walker.isWalking()) {
+                area->ensureWidgetVisible(m_noteRow->isVisible() ? m_noteRow : m_fields, 0, kGap);
+                area->ensureWidgetVisible(m_place, 0, kGap);
+            }
+        });
+    }
 }
 
 void WalkSheet::showLeaf(std::size_t leaf) {
@@ -109,7 +128,8 @@ void WalkSheet::showLeaf(std::size_t leaf) {
     const auto looked = std::ranges::find(picture.leaves, expected.ref, &core::PicturedLeaf::ref);
     const auto index = static_cast<std::size_t>(looked - picture.leaves.begin());
     m_drawing->show(std::move(picture), index);
-    m_fields->expect(expected, m_walker.catchwordDue());
+    m_fields->expect(expected, m_walker.catchwordDue(),
+                     leaf > 0 ? fromCore(leafText(walked.book, leaf - 1)) : QString{});
     if (leaf != m_shown) {
         m_fields->setReading(m_walker.reading());
     }
@@ -121,8 +141,13 @@ void WalkSheet::showEnd() {
     m_place->setText(tr("The book is gone through"));
     m_where->setText({});
     const core::WalkState state = m_walker.state();
-    m_said->setText(coverageWords(m_walker.walked().book, state) + QLatin1Char('\n') +
-                    fromCore(statementOf(m_walker.copy())));
+    QStringList lines{coverageWords(m_walker.walked().book, state),
+                      fromCore(statementOf(m_walker.copy()))};
+    if (m_walker.keepsTypedStatement()) {
+        lines << tr("What is typed under “This copy” stays; under “What comes of it” this one can "
+                    "be taken in its place.");
+    }
+    m_said->setText(lines.join(QLatin1Char('\n')));
     m_said->setVisible(true);
 }
 
@@ -135,38 +160,6 @@ QStringList WalkSheet::remarks() const {
         lines << fromCore(one.sentence);
     }
     return lines + m_walker.hints();
-}
-
-void WalkSheet::act(WalkAction action) {
-    using core::TextRunsOn;
-    switch (action) {
-    case WalkAction::leaf:
-        m_walker.asExpected();
-        return;
-    case WalkAction::gathering:
-        m_walker.restAsExpected();
-        return;
-    case WalkAction::back:
-        m_walker.back();
-        return;
-    case WalkAction::read:
-        m_fields->enter();
-        return;
-    case WalkAction::runsOn:
-    case WalkAction::breaks:
-        m_fields->setRunsOn(action == WalkAction::runsOn ? TextRunsOn::yes : TextRunsOn::no);
-        takeReading();
-        return;
-    default:
-        break;
-    }
-    const auto kind = kindOf(action);
-    if (!kind) {
-        return;
-    }
-    if (const auto finding = m_walker.find(*kind)) {
-        startNote(*finding, *kind);
-    }
 }
 
 void WalkSheet::takeReading() {
@@ -188,6 +181,7 @@ void WalkSheet::startNote(const core::Id<core::CollationFinding>& finding,
     m_note->clear();
     m_noteRow->setVisible(true);
     m_note->setFocus(Qt::OtherFocusReason);
+    keepInSight();
 }
 
 void WalkSheet::takeNote(bool goOn) {
@@ -202,47 +196,7 @@ void WalkSheet::takeNote(bool goOn) {
     if (goOn) {
         m_walker.asExpected(); // it has its entry: only goes on
     }
-}
-
-void WalkSheet::keyPressEvent(QKeyEvent* event) {
-    if (!m_walker.here() && event->key() == Qt::Key_Return) {
-        m_walker.finish();
-        return;
-    }
-    if (event->key() == Qt::Key_Escape) {
-        m_walker.leave();
-        return;
-    }
-    if (const auto action = walkAction(*event)) {
-        act(*action);
-        return;
-    }
-    QWidget::keyPressEvent(event);
-}
-
-bool WalkSheet::event(QEvent* event) {
-    // Esc is the window's step back everywhere else.
-    if (event->type() == QEvent::ShortcutOverride) {
-        const auto* key = static_cast<QKeyEvent*>(event);
-        if (key->key() == Qt::Key_Escape || walkAction(*key)) {
-            event->accept();
-            return true;
-        }
-    }
-    return QWidget::event(event);
-}
-
-bool WalkSheet::eventFilter(QObject* watched, QEvent* event) {
-    const bool isKey =
-        event->type() == QEvent::ShortcutOverride || event->type() == QEvent::KeyPress;
-    if (watched == m_note && isKey && static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape) {
-        event->accept();
-        if (event->type() == QEvent::KeyPress) {
-            takeNote(false);
-        }
-        return true;
-    }
-    return QWidget::eventFilter(watched, event);
+    keepInSight();
 }
 
 void WalkSheet::focusInEvent(QFocusEvent* event) {

@@ -43,6 +43,7 @@ private:
     void startNote(const core::Id<core::CollationFinding>& finding, core::CollationKind kind);
     void showLeaf(std::size_t leaf);
     void showEnd();
+    void keepInSight();
     [[nodiscard]] QStringList remarks() const;
 
     Walker& m_walker;

@@ -230,8 +230,17 @@ void Walker::note(const core::Id<core::CollationFinding>& finding, const std::st
     m_session.apply(std::move(change));
 }
 
+bool Walker::keepsTypedStatement() const {
+    return m_collation && !m_collation->statement.empty() &&
+           m_collation->statement != statementOf(m_copy);
+}
+
 core::Collation Walker::concluded() const {
     core::Collation collation = withStatement(*m_collation, m_copy, m_session.clock());
+    if (keepsTypedStatement()) {
+        collation.statement = m_collation->statement;
+    }
+    collation.method = core::methodBeside(m_collation->method, collation.method);
     collation.finishedOn = m_session.clock().today();
     collation.who = m_session.person();
     return collation;

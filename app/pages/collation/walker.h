@@ -54,8 +54,10 @@ public:
     void keepReading(const core::LeafReading& reading);
     [[nodiscard]] std::optional<core::Id<core::CollationFinding>> find(core::CollationKind kind);
     void note(const core::Id<core::CollationFinding>& finding, const std::string& note);
-    // The walk is over, and the collation says what came of it.
+    // The walk is over, and the collation says what came of it; a statement that somebody typed
+    // is not written over.
     void finish();
+    [[nodiscard]] bool keepsTypedStatement() const;
 
 Q_SIGNALS:
     void moved();

@@ -199,6 +199,48 @@ TEST_F(WalkPageTest, aMisboundLeafSaysWhatPutsItRight) {
         QStringLiteral("One move puts the leaves in order: E3 goes after E2.")));
 }
 
+// In a low window the note's field must not push the leaf's name off the page.
+TEST_F(WalkPageTest, theLeafInFrontStaysInSightAtEveryKey) {
+    window.resize(1100, 640);
+    begin();
+    const auto isInSight = [&] {
+        QTest::qWait(1); // what was put off until the page is laid out again
+        const auto labels = sheet().findChildren<QLabel*>();
+        const auto name = std::ranges::find_if(
+            labels, [&](const QLabel* label) { return label->text() == sheet().place(); });
+        return name != labels.end() &&
+               (*name)->visibleRegion().boundingRect().height() == (*name)->height();
+    };
+    EXPECT_TRUE(isInSight());
+    for (int leaf = 0; leaf < 6; ++leaf) {
+        key(leaf % 2 == 0 ? Qt::Key_L : Qt::Key_O);
+        EXPECT_TRUE(isInSight()) << "with the note open at leaf " << leaf;
+        key(Qt::Key_Return);
+        EXPECT_TRUE(isInSight()) << "after leaf " << leaf;
+        key(Qt::Key_Space);
+        EXPECT_TRUE(isInSight()) << "after leaf " << leaf;
+    }
+}
+
+TEST_F(WalkPageTest, aStatementThatSomebodyTypedIsNotWrittenOver) {
+    core::Collation typed = now().collations.front();
+    typed.statement = "lacks C2, seen at the door";
+    typed.method = "Against the owner's other copy.";
+    sample.store.changeElsewhere(typed);
+    come();
+    begin();
+    for (int keys = 0; walker().here() && keys < 60; ++keys) {
+        key(Qt::Key_E);
+    }
+    EXPECT_TRUE(sheet().said().contains(QStringLiteral("stays")));
+    key(Qt::Key_Return);
+    const core::Collation kept = now().collations.front();
+    EXPECT_TRUE(kept.finishedOn.has_value());
+    EXPECT_EQ(kept.statement, "lacks C2, seen at the door");
+    EXPECT_TRUE(kept.method.starts_with("Against the owner's other copy. Gone through by "))
+        << kept.method;
+}
+
 TEST_F(WalkPageTest, whereTwoPeopleDoNotAgreeThePageSaysSo) {
     begin();
     key(Qt::Key_E);

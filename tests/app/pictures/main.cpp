@@ -139,11 +139,13 @@ void walksApart(app::MainWindow& window, SampleWorkshop& sample) {
 // The sheet of leaves, half ticked; and two walks that do not agree.
 void addLeafSheets(std::vector<Scene>& all) {
     const auto sheet = [](app::MainWindow& window, SampleWorkshop& sample) {
+        int position = 0;
         for (const auto& [technique, leaves, done] :
              {std::tuple{"tear_mending", "A2, B1–B4, C8", "A2, B1"},
               std::tuple{"guarding", "A1–A4, C1, C8", ""},
               std::tuple{"washing", "gatherings A–B", "gathering A"}}) {
             core::LeafTask task{.id = sample.ids.next<core::LeafTask>(), .job = *sample.hymnal};
+            task.position = ++position;
             task.technique = technique;
             task.leaves = leaves;
             task.done = done;

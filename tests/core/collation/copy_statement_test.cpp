@@ -69,10 +69,21 @@ TEST_F(CopyStatementTest, aPerfectCopyGoneThroughIsSaidToBeSo) {
 }
 
 TEST_F(CopyStatementTest, aCopyNotGoneThroughIsNotCalledPerfect) {
-    EXPECT_EQ(statementOf(copy).find("Nothing lacking"), std::string::npos);
+    EXPECT_EQ(statementOf(copy), "8°: A⁴ B–O⁸. Not gone through. 108 leaves called for.");
+    EXPECT_FALSE(tallyOf(copy).leavesPresent());
     walkThrough("N");
+    EXPECT_EQ(statementOf(copy), "8°: A⁴ B–O⁸. No departure found so far. Not looked at: "
+                                 "gatherings N–O. 108 leaves called for.");
     EXPECT_EQ(notExamined(copy), "gatherings N–O");
-    EXPECT_NE(statementOf(copy).find("No departure found so far."), std::string::npos);
+}
+
+TEST_F(CopyStatementTest, whatWasTypedOfHowItWasEstablishedStaysBesideTheWalks) {
+    EXPECT_EQ(methodBeside("", "Gone through."), "Gone through.");
+    EXPECT_EQ(methodBeside("Against the list of charts.", "Gone through."),
+              "Against the list of charts. Gone through.");
+    EXPECT_EQ(methodBeside("Gone through.", "Gone through. Gone through by Ada."),
+              "Gone through. Gone through by Ada.");
+    EXPECT_EQ(methodBeside("By hand. Gone through.", "Gone through."), "By hand. Gone through.");
 }
 
 TEST_F(CopyStatementTest, namesEveryDepartureTheWorstFirst) {
@@ -101,10 +112,10 @@ TEST_F(CopyStatementTest, countsWhatShouldBeThereBesideWhatIs) {
     plate("2", PlatePresence::lacking);
     plate("3", PlatePresence::supplied);
     plate("4", PlatePresence::notLookedFor);
+    walkThrough();
     EXPECT_EQ(tallyText(tallyOf(copy)),
               "108 leaves called for, 108 present; 4 plates called for, 1 present, 1 lacking, 1 "
               "supplied");
-    walkThrough();
     EXPECT_EQ(notExamined(copy), "1 plate");
 }
 

@@ -81,8 +81,8 @@ TEST(Folds, pointFromOneHalfToTheOtherInBothDirections) {
     const LaidBook in = book("A-C⁸");
     EXPECT_EQ(
         hintsOf(in, {"B2"}, {}),
-        std::vector<std::string>{"Leaf B2 is lacking: B7, the other half of its fold, is loose or "
-                                 "held by paste alone."});
+        std::vector<std::string>{"Leaf B2 is lacking: B7, the other half of its fold, may be "
+                                 "loose, or held by a stub or paste alone; see whether it holds."});
     EXPECT_EQ(
         hintsOf(in, {}, {"B7"}),
         std::vector<std::string>{"Leaf B7 is loose: its fold is broken; see whether B2, the other "
