@@ -1,5 +1,6 @@
 #include "app/shell/materials_view.h"
 
+#include <algorithm>
 #include <map>
 
 #include <QVBoxLayout>
@@ -127,10 +128,10 @@ std::optional<core::Lot> MaterialsView::newLot() {
 void MaterialsView::showMovements() {
     const auto chosen = m_lots->list().current();
     const auto lot = chosen ? std::optional{core::Id<core::Lot>{*chosen}} : std::nullopt;
-    m_movements->show(m_shelf, lot);
+    m_session.guarded([&] { m_whereabouts->show(lot); });
+    m_movements->show(m_shelf, lot, m_whereabouts->uses());
     const core::Lot* known = lot ? m_shelf.lot(*lot) : nullptr;
     m_lotSheet->setKind(known == nullptr ? std::nullopt : std::optional{known->material});
-    m_session.guarded([&] { m_whereabouts->show(lot); });
 }
 
 void MaterialsView::showSheets() {
@@ -164,7 +165,10 @@ bool MaterialsView::enter(const Destination& destination) {
 void MaterialsView::refresh() {
     m_session.guarded([this] {
         m_shelf = core::loadShelf(m_session.records());
-        const auto lots = allOf<core::Lot>(m_session.records());
+        auto lots = allOf<core::Lot>(m_session.records());
+        // What may be taken first; what is done with behind it.
+        std::ranges::stable_partition(lots.records,
+                                      [](const core::Lot& lot) { return !lot.finished; });
         const auto materials = allOf<core::Material>(m_session.records());
         m_lots->show(lots.records, [&](const core::Lot& l) { return lots.revisions.at(l.id); });
         m_materials->show(materials.records,
