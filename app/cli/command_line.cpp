@@ -37,14 +37,38 @@ int printHelp() {
     return static_cast<int>(Exit::done);
 }
 
-void addCommonOptions(QCommandLineParser& parser) {
-    parser.addOption({kJson, QStringLiteral("Answer as one JSON object.")});
-    parser.addOption({kWorkshop, QStringLiteral("The workshop's folder."), QStringLiteral("DIR")});
+QList<QCommandLineOption> commonOptions() {
+    return {{kJson, QStringLiteral("Answer as one JSON object.")},
+            {kWorkshop, QStringLiteral("The workshop's folder."), QStringLiteral("DIR")}};
+}
+
+// The help of one command: what it does, and each option it knows.
+int printHelpOf(const Command& command) {
+    std::string text = usageOf(command).toStdString() + "\n    " + command.purpose.toStdString();
+    const auto addOption = [&](const QCommandLineOption& option) {
+        QStringList names;
+        for (const QString& name : option.names()) {
+            names << (name.size() == 1 ? QStringLiteral("-") : QStringLiteral("--")) + name;
+        }
+        const QString said =
+            QStringLiteral("  %1 %2").arg(names.join(QStringLiteral(", ")), option.valueName());
+        text +=
+            "\n" + said.leftJustified(24).toStdString() + " " + option.description().toStdString();
+    };
+    text += "\n";
+    for (const QCommandLineOption& option : command.options) {
+        addOption(option);
+    }
+    for (const QCommandLineOption& option : commonOptions()) {
+        addOption(option);
+    }
+    printLine(text);
+    return static_cast<int>(Exit::done);
 }
 
 int runCommand(const Command& command, const QStringList& arguments, Surroundings& surroundings) {
     QCommandLineParser parser;
-    addCommonOptions(parser);
+    parser.addOptions(commonOptions());
     parser.addOptions(QList<QCommandLineOption>(command.options.begin(), command.options.end()));
     if (!parser.parse(arguments)) {
         printError(parser.errorText() + QStringLiteral(" Usage: ") + usageOf(command));
@@ -111,7 +135,7 @@ int runCommandLine(const QStringList& arguments, Surroundings& surroundings) {
     const auto command = std::find_if(commands.begin(), commands.end(),
                                       [&](const Command& c) { return c.name == word; });
     if (asksFor(arguments, "--help") || asksFor(arguments, "-h")) {
-        return printHelp();
+        return command == commands.end() ? printHelp() : printHelpOf(*command);
     }
     if (command == commands.end()) {
         printError(

@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 
+#include "app/session/session.h"
 #include "app/session/words.h"
 
 namespace headcap::app {
@@ -85,16 +86,17 @@ RowWords describeFacsimile(const core::Facsimile& leaf) {
                         leaf.verdict == core::Verdict::contradicted ? Ink::must : Ink::quiet};
 }
 
-Choices stepsOf(const std::optional<core::JobFile>& file) {
-    return [&file] {
+Choices stepsOf(const Session& session, const std::optional<core::JobFile>& file) {
+    return [&session, &file] {
         std::vector<Choice> all;
         if (!file) {
             return all;
         }
         for (const core::Step& step : file->steps) {
             if (!step.struckAt) {
-                const auto day = core::isoText(step.at).substr(0, 10);
-                all.push_back({step.id.text(), fromCore(day + " " + step.description)});
+                const core::Clock& clock = session.clock();
+                const QString day = shortDay(clock.dayOf(step.at), clock.today());
+                all.push_back({step.id.text(), dotted({day, fromCore(step.description)})});
             }
         }
         return all;

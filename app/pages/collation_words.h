@@ -12,6 +12,8 @@
 
 namespace headcap::app {
 
+class Session;
+
 // "83 leaves called for · 81 present · extent agrees".
 [[nodiscard]] QString tallyWords(const core::CollateAnswer& answer,
                                  const core::Collation& collation);
@@ -22,6 +24,6 @@ namespace headcap::app {
 [[nodiscard]] RowWords describeFacsimile(const core::Facsimile& leaf);
 
 // The steps of the file that is shown, by day and description.
-[[nodiscard]] Choices stepsOf(const std::optional<core::JobFile>& file);
+[[nodiscard]] Choices stepsOf(const Session& session, const std::optional<core::JobFile>& file);
 
 } // namespace headcap::app

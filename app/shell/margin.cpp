@@ -89,7 +89,7 @@ void Margin::show(const core::JobFile& file, std::span<const core::AuditPoint> p
     tick();
 
     const auto open = static_cast<int>(points.size());
-    m_strip->setText(open > 0 ? QStringLiteral("«\n%1").arg(open) : QStringLiteral("«"));
+    m_strip->setText(open > 0 ? tr("«\n%1\nopen").arg(open) : QStringLiteral("«"));
     m_strip->setAccessibleName(tr("Margin: %1 open").arg(open));
 }
 

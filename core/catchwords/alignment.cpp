@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <limits>
 
-#include "core/catchwords/letters.h"
+#include "core/catchwords/abbreviation_signs.h"
 
 namespace headcap::core {
 namespace {

@@ -83,6 +83,7 @@ void BookHabits::learnBare(const BoundBook& book, const LeafOrder& order) {
         else if (mark && before && mark->gathering && mark->gathering == before->gathering)
             learn(mark->leaf - before->leaf, 1, bare);
     }
+    m_countsBareElsewhere = counted > passedOver + 1;
     const double all = counted + passedOver + 2.0;
     m_countedCost = -std::log((counted + 1.0) / all);
     m_platesCost = -std::log((passedOver + 1.0) / all);

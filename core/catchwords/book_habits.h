@@ -27,6 +27,8 @@ public:
     // That so many of the bare leaves in one place belong to gatherings and numbers, the others
     // not: blanks do, plates do not.
     [[nodiscard]] double bareCost(int bare, int counted) const;
+    // Elsewhere than in one place the book counts its bare leaves oftener than it passes them over.
+    [[nodiscard]] bool countsBareElsewhere() const { return m_countsBareElsewhere; }
 
 private:
     void learnBare(const BoundBook& book, const LeafOrder& order);
@@ -34,6 +36,7 @@ private:
     void learnSigning(const BoundBook& book, const std::vector<std::size_t>& printed);
 
     bool m_hasMarks = false;
+    bool m_countsBareElsewhere = false;
     double m_countedCost = 0;
     double m_platesCost = 0;
     std::vector<double> m_foldCost;

@@ -17,20 +17,20 @@ std::vector<ReadPage> readAll(std::span<const PageRow> pages) {
     std::vector<ReadPage> read(pages.size());
     for (std::size_t row = 0; row < pages.size(); ++row) {
         const PageRow& page = pages[row];
-        if (auto number = readNumberOnPage(page.number); number && !number->supplied)
-            read[row].number = number;
+        read[row].number = readNumberOnPage(page.number);
         read[row].mark = readPrintedMark(page.signature);
-        read[row].unprinted = !page.isPrinted && !read[row].number && page.signature.empty() &&
+        const bool numbered = read[row].number && !read[row].number->supplied;
+        read[row].unprinted = !page.isPrinted && !numbered && page.signature.empty() &&
                               page.catchword.empty() && page.firstWords.empty();
     }
     return read;
 }
 
-Numbering numberingOf(const std::vector<ReadPage>& pages) {
+Numbering numberingOf(const std::vector<ReadPage>& pages, bool withSupplied) {
     int nextPage = 0;
     int nextLeaf = 0;
     for (std::size_t row = 0; row + 2 < pages.size(); ++row) {
-        if (!pages[row].number)
+        if (!pages[row].number || (pages[row].number->supplied && !withSupplied))
             continue;
         const int value = pages[row].number->value;
         if (pages[row + 1].number && pages[row + 1].number->value == value + 1)
@@ -39,7 +39,7 @@ Numbering numberingOf(const std::vector<ReadPage>& pages) {
             ++nextLeaf;
     }
     if (nextPage == 0 && nextLeaf == 0)
-        return Numbering::none;
+        return withSupplied ? Numbering::none : numberingOf(pages, true);
     return nextLeaf > nextPage ? Numbering::leaves : Numbering::pages;
 }
 
@@ -70,7 +70,8 @@ public:
 private:
     static constexpr int kMarkOnVerso = 6;
     static constexpr int kWrongParity = 2;
-    static constexpr int kOneSided = 5; // a leaf of which only one side is there, unprinted
+    static constexpr int kWrongReckoning = 1; // of a number supplied in brackets
+    static constexpr int kOneSided = 5;       // a leaf of which only one side is there, unprinted
     static constexpr int kOneSidedPrinted = 14;
 
     void reach(std::size_t row, std::size_t side) {
@@ -87,10 +88,11 @@ private:
     [[nodiscard]] int here(std::size_t row, std::size_t side) const {
         const ReadPage& page = m_pages[row];
         int cost = page.mark && side == 1 ? kMarkOnVerso : 0;
+        const int wrong = page.number && page.number->supplied ? kWrongReckoning : kWrongParity;
         if (page.number && m_numbering == Numbering::pages)
-            cost += (page.number->value % 2 == 1) == (side == 1) ? kWrongParity : 0;
+            cost += (page.number->value % 2 == 1) == (side == 1) ? wrong : 0;
         if (page.number && m_numbering == Numbering::leaves)
-            cost += side == 1 ? kWrongParity : 0;
+            cost += side == 1 ? wrong : 0;
         return cost;
     }
 
@@ -126,7 +128,7 @@ void settleDoubledV(std::vector<BoundLeaf>& leaves) {
 BoundBook bindLeaves(std::span<const PageRow> pages) {
     BoundBook book{.pages = pages};
     const auto read = readAll(pages);
-    book.numbering = numberingOf(read);
+    book.numbering = numberingOf(read, false);
     const auto versos = SideFinder(read, book.numbering).versos();
     for (std::size_t row = 0; row < pages.size(); ++row) {
         const bool opens = !versos[row] || book.leaves.empty() || book.leaves.back().verso;

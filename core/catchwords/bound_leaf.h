@@ -20,10 +20,13 @@ enum class Numbering { none, pages, leaves };
 struct BoundLeaf {
     std::optional<std::size_t> recto; // rows
     std::optional<std::size_t> verso;
-    std::array<std::optional<NumberOnPage>, 2> numbers; // printed ones only
+    std::array<std::optional<NumberOnPage>, 2> numbers; // printed, or supplied in brackets
     std::optional<PrintedMark> mark;
     bool unprinted = false;
 
+    [[nodiscard]] bool printsNumber() const {
+        return (numbers[0] && !numbers[0]->supplied) || (numbers[1] && !numbers[1]->supplied);
+    }
     [[nodiscard]] std::size_t firstRow() const { return recto ? *recto : *verso; }
     [[nodiscard]] std::size_t lastRow() const { return verso ? *verso : *recto; }
 };

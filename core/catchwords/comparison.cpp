@@ -4,7 +4,10 @@
 #include <cstdlib>
 #include <optional>
 
+#include "core/catchwords/abbreviation_signs.h"
 #include "core/catchwords/alignment.h"
+#include "core/catchwords/catchword_forms.h"
+#include "core/catchwords/letter_forms.h"
 #include "core/catchwords/letters.h"
 
 namespace headcap::core {
@@ -26,37 +29,8 @@ int slipsBorne(std::size_t letters) {
     return letters == 4 ? 40 : letters == 3 ? 25 : 0;
 }
 
-bool isFigure(char32_t c) {
-    return c >= '0' && c <= '9';
-}
-
 bool hasFigure(std::u32string_view text) {
     return std::ranges::any_of(text, isFigure);
-}
-
-// A note's mark, as in "(b) Auf" or "c) Es": the catchword of the notes at the foot.
-bool isNoteMark(std::string_view catchword) {
-    const bool open = catchword.starts_with('(');
-    const std::string_view rest = catchword.substr(open ? 1 : 0);
-    return rest.size() >= 2 && rest[1] == ')' && rest[0] >= 'a' && rest[0] <= 'z';
-}
-
-// A passage that the transcriber did not spell out stands in square brackets: [formula].
-bool beginsUnspelt(std::string_view text) {
-    return text.starts_with('[') && text.find(']') < 20 && text.size() > 2 && text[1] >= 'a' &&
-           text[1] <= 'z';
-}
-
-bool looksLikeFormula(std::string_view text) {
-    constexpr std::string_view kSigns[] = {"=", "+", "\\", "∫", "√", "½", "×"};
-    if (std::ranges::any_of(kSigns, [&](std::string_view sign) {
-            return text.find(sign) != std::string_view::npos;
-        }))
-        return true;
-    const LetterText letters = readLetters(text, kMostCatchwords);
-    return std::ranges::any_of(letters.words, [&](const LetterWord& word) {
-        return word.end - word.begin == 1 && !word.numeral && !isFigure(letters.plain[word.begin]);
-    });
 }
 
 std::u32string_view plainFrom(const LetterText& text, std::size_t word) {
@@ -299,58 +273,6 @@ private:
 
 CatchwordComparison compareCatchword(const CatchwordReading& reading) {
     return Comparer(reading).compare();
-}
-
-std::string_view wordOf(CatchwordVerdict verdict) {
-    switch (verdict) {
-    case Verdict::same:
-        return "same";
-    case Verdict::variant:
-        return "variant";
-    case Verdict::doubtful:
-        return "doubtful";
-    case Verdict::different:
-        return "different";
-    }
-    return {};
-}
-
-std::string_view sentenceOf(CatchwordReason reason) {
-    switch (reason) {
-    case Reason::equal:
-        return "the same word";
-    case Reason::partOfWord:
-        return "the first part of the word";
-    case Reason::spelling:
-        return "the same word, spelt otherwise";
-    case Reason::abbreviation:
-        return "the same word, abbreviated in one place";
-    case Reason::letterSlip:
-        return "the same word but for one letter";
-    case Reason::afterHeading:
-        return "found behind a heading or note";
-    case Reason::numberPassedOver:
-        return "the same word, with a number or mark in one place only";
-    case Reason::initialApart:
-        return "the same word, its initial set apart";
-    case Reason::moreThanOneSlip:
-        return "alike, but in more than one letter different";
-    case Reason::tooShort:
-        return "alike, but in too few letters to tell";
-    case Reason::laterWordsDiffer:
-        return "the first word agrees, the next does not";
-    case Reason::formulaNotSpelt:
-        return "the page begins with a formula that is not spelt out";
-    case Reason::wordOfNote:
-        return "the catchword belongs to a note at the foot";
-    case Reason::noCatchword:
-        return "there is no catchword";
-    case Reason::noText:
-        return "there is no text to compare";
-    case Reason::otherWord:
-        return "another word";
-    }
-    return {};
 }
 
 } // namespace headcap::core

@@ -163,9 +163,9 @@ private:
         for (int side = 0; side < m_perLeaf; ++side) {
             const auto page = static_cast<std::size_t>(side);
             ExtentPage entry;
-            if (bound.numbers[page] && !arrival.misprinted[page] && leaf.expectedNumber)
-                entry.number =
-                    NumberOnPage{*leaf.expectedNumber + side, bound.numbers[page]->style, false};
+            const auto& number = bound.numbers[page];
+            if (number && !number->supplied && !arrival.misprinted[page] && leaf.expectedNumber)
+                entry.number = NumberOnPage{*leaf.expectedNumber + side, number->style, false};
             entry.restarts = side == 0 && arrival.numbersRestart;
             m_pages.push_back(entry);
         }

@@ -8,6 +8,7 @@
 #include "core/catchwords/leaf_links.h"
 #include "core/catchwords/leaf_story.h"
 #include "core/catchwords/rebinding.h"
+#include "core/catchwords/story_evidence.h"
 #include "core/catchwords/story_findings.h"
 
 namespace headcap::core {
@@ -20,7 +21,7 @@ bool agrees(const TurnEvidence& turn) {
 // A plate with words on it: no number, mark or catchword, and the text passes over it.
 bool isPlate(const BoundBook& book, const LeafLinks& links, std::size_t leaf) {
     const BoundLeaf& bound = book.leaves[leaf];
-    if (bound.mark || bound.numbers[0] || bound.numbers[1] || leaf == 0)
+    if (bound.mark || bound.printsNumber() || leaf == 0)
         return false;
     for (const auto& row : {bound.recto, bound.verso}) {
         if (row && !book.pages[*row].catchword.empty())
@@ -55,7 +56,8 @@ LeafDiagnosis diagnoseLeaves(std::span<const PageRow> pages) {
     const Rebinding rebound = putInOrder(book, links, orderOf(book, links));
     const LeafOrder& order = rebound.order;
     const BookHabits habits(book, order);
-    const auto story = tellStory(book, order, links, habits);
+    const auto story =
+        withoutUnprovenLosses(book, order, habits, tellStory(book, order, links, habits));
     diagnosis.gatherings = gatheringsOf(book, habits, story);
     diagnosis.formula = formulaOf(diagnosis.gatherings);
     diagnosis.extent = extentOf(book, story);

@@ -1,151 +1,21 @@
 #include "core/catchwords/letters.h"
 
 #include <algorithm>
+#include <array>
 #include <cstdint>
 
 #include <unicode/uchar.h>
 #include <unicode/unorm2.h>
 
+#include "core/catchwords/abbreviation_signs.h"
+#include "core/catchwords/letter_forms.h"
+
 namespace headcap::core {
 namespace {
-
-// Private use code points for signs of abbreviation.
-enum Sign : char32_t {
-    kNasal = 0xE000, // a stroke over a vowel, m or n
-    kStroke,         // a stroke over another letter: something is left out
-    kAnd,
-    kPer,
-    kCon,
-    kUs,
-    kQuod,
-    kUe, // after q or b, at a word's end
-    kDe,
-    kSignEnd
-};
-
-using Spellings = std::span<const std::u32string_view>;
-constexpr std::u32string_view kNasalSpellings[] = {U"", U"m", U"n", U"mm", U"nn", U"ue", U"en"};
-constexpr std::u32string_view kStrokeSpellings[] = {U"", kAnyLetters};
-constexpr std::u32string_view kAndSpellings[] = {U"et", U"und", U"uund", U"and", U"i", U"e", U"en"};
-constexpr std::u32string_view kPerSpellings[] = {U"per", U"par", U"por", U"pro", U"pre"};
-constexpr std::u32string_view kConSpellings[] = {U"con", U"com", U"cum", U"us"};
-constexpr std::u32string_view kUsSpellings[] = {U"us", U"os", U"s"};
-constexpr std::u32string_view kQuodSpellings[] = {U"quod", U"que", U"quam", U"quae"};
-constexpr std::u32string_view kUeSpellings[] = {U"ue", U"us", U"ed", U"m", U"et", U"z", U""};
-constexpr std::u32string_view kDeSpellings[] = {U"de", U"d", U"uod"};
-
-constexpr std::array<Spellings, kSignEnd - kNasal> kSpellings = {
-    kNasalSpellings, kStrokeSpellings, kAndSpellings, kPerSpellings, kConSpellings,
-    kUsSpellings,    kQuodSpellings,   kUeSpellings,  kDeSpellings};
 
 constexpr char32_t kOgonek = 0x0328;
 constexpr char32_t kDotAbove = 0x0307;
 constexpr char32_t kDiaeresis = 0x0308;
-
-bool isVowel(char32_t c) {
-    return std::u32string_view(U"aeiouyvj").find(c) != std::u32string_view::npos;
-}
-
-bool isStrokeMark(char32_t c) {
-    return c == 0x0303 || c == 0x0304 || c == 0x0305 || c == 0x0342 || c == 0x035E || c == 0x0360;
-}
-
-bool isHyphen(char32_t c) {
-    return c == '-' || c == 0x2010 || c == 0x2011 || c == 0x2E17 || c == 0x00AD || c == 0x00AC ||
-           c == 0x2E40 || c == '=' || c == 0x2013;
-}
-
-bool isLineEnd(char32_t c) {
-    return c == '\n' || c == '\r' || c == 0x240A;
-}
-
-// Single letters that no decomposition levels.
-std::u32string_view special(char32_t c) {
-    switch (c) {
-    case 0x017F:
-        return U"s";
-    case 0xA75B:
-    case 0xA75A:
-        return U"r";
-    case 0x00DF:
-    case 0x1E9E:
-        return U"ss";
-    case 0x00E6:
-    case 0x00C6:
-        return U"ae";
-    case 0x0153:
-    case 0x0152:
-        return U"oe";
-    case 0x0119:
-    case 0x0118:
-        return U"ae";
-    case 0x00F8:
-    case 0x00D8:
-        return U"oe";
-    case 0x00FE:
-    case 0x00DE:
-        return U"th";
-    case 0x0131:
-        return U"i";
-    case 0x0142:
-    case 0x0141:
-        return U"l\xE001";
-    case 0xA75F:
-    case 0xA75E:
-        return U"v\xE001";
-    case 0xA753:
-    case 0xA752:
-        return U"pro";
-    case 0xA751:
-    case 0xA750:
-        return U"\xE003";
-    case 0xA76F:
-    case 0xA76E:
-        return U"\xE004";
-    case 0xA770:
-        return U"\xE005";
-    case 0xA759:
-    case 0xA758:
-        return U"\xE006";
-    case 0xA757:
-    case 0xA756:
-        return U"q\xE001";
-    case 0xA76B:
-    case 0xA76A:
-    case 0x0292:
-    case 0x01B7:
-        return U"\xE007";
-    case 0x0111:
-    case 0x0110:
-    case 0xA77A:
-    case 0xA779:
-        return U"\xE008";
-    case 0xA75D:
-    case 0xA75C:
-        return U"rum";
-    case 0x204A:
-    case '&':
-        return U"\xE002";
-    default:
-        return {};
-    }
-}
-
-// Takes one code point off the front; a byte that begins none is read as a space.
-char32_t nextCodePoint(std::string_view& utf8) {
-    const auto byteAt = [&](std::size_t at) { return static_cast<unsigned char>(utf8[at]); };
-    const unsigned char lead = byteAt(0);
-    const std::size_t length = lead < 0x80 ? 1 : lead >= 0xF0 ? 4 : lead >= 0xE0 ? 3 : 2;
-    if (length == 1 || lead < 0xC2 || lead > 0xF4 || utf8.size() < length) {
-        utf8.remove_prefix(1);
-        return lead < 0x80 ? lead : U' ';
-    }
-    auto code = static_cast<char32_t>(lead & (0xFF >> (length + 1)));
-    for (std::size_t at = 1; at < length; ++at)
-        code = (code << 6) | (byteAt(at) & 0x3F);
-    utf8.remove_prefix(length);
-    return code;
-}
 
 class Reader {
 public:
@@ -190,7 +60,7 @@ private:
             takeMark(c);
             return;
         }
-        if (const auto letters = special(c); !letters.empty()) {
+        if (const auto letters = levelled(c); !letters.empty()) {
             append(letters);
             return;
         }
@@ -279,8 +149,7 @@ private:
         word.dividedAtEnd = m_hyphen;
         const std::u32string_view letters =
             std::u32string_view(m_text.plain).substr(word.begin, word.end - word.begin);
-        const bool figures =
-            std::ranges::all_of(letters, [](char32_t c) { return c >= '0' && c <= '9'; });
+        const bool figures = std::ranges::all_of(letters, isFigure);
         const bool roman = std::ranges::all_of(letters, [](char32_t c) {
             return std::u32string_view(U"ivxlcdmj").find(c) != std::u32string_view::npos;
         });
@@ -326,12 +195,6 @@ private:
 
 LetterText readLetters(std::string_view utf8, std::size_t most) {
     return Reader(most).read(utf8);
-}
-
-std::span<const std::u32string_view> expansionsOf(char32_t sign) {
-    if (sign < kNasal || sign >= kSignEnd)
-        return {};
-    return kSpellings[sign - kNasal];
 }
 
 } // namespace headcap::core

@@ -6,9 +6,7 @@
 // Sources: usage of the handpress period; abbreviations as tallied in printed Latin and Spanish.
 #pragma once
 
-#include <array>
 #include <cstddef>
-#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -34,14 +32,5 @@ struct LetterText {
 
 // A line end is '\n' or the sign U+240A. At most `most` words are read.
 [[nodiscard]] LetterText readLetters(std::string_view utf8, std::size_t most = 64);
-
-// The spellings a sign of abbreviation may stand for, in loose letters; empty for a letter.
-// A sign that may stand for any few letters gives the one spelling kAnyLetters.
-[[nodiscard]] std::span<const std::u32string_view> expansionsOf(char32_t sign);
-inline constexpr std::u32string_view kAnyLetters = U"*";
-
-[[nodiscard]] constexpr bool isAbbreviationSign(char32_t c) {
-    return c >= 0xE000 && c < 0xE020;
-}
 
 } // namespace headcap::core

@@ -13,7 +13,4 @@ namespace headcap::core {
                                                   const BookHabits& habits,
                                                   const std::vector<StoryLeaf>& story);
 
-// "C3", "2A1"; "leaf 3 of an unsigned gathering"; empty where no marks tell.
-[[nodiscard]] std::string leafName(const StoryLeaf& leaf, int back = 0);
-
 } // namespace headcap::core

@@ -48,7 +48,8 @@ double NumberReader::misprints(StoryNode& node) const {
     double cost = 0;
     for (std::size_t page = 0; page < 2; ++page) {
         node.arrival.misprinted[page] = misses(node.state, page);
-        cost += node.arrival.misprinted[page] ? kMisprint : 0;
+        if (node.arrival.misprinted[page])
+            cost += m_numbers[page]->supplied ? kWrongReckoning : kMisprint;
     }
     return cost;
 }

@@ -24,6 +24,7 @@ inline constexpr double kRestart = 2.0;
 inline constexpr double kFirstNumber = 0.5;
 inline constexpr double kNewStyle = 1.0;
 inline constexpr double kMisprint = 3.5;
+inline constexpr double kWrongReckoning = 1.5; // a number supplied in brackets that does not fit
 inline constexpr double kMissignedLeaf = 4.0;
 inline constexpr double kMissignedGathering = 4.5;
 inline constexpr double kMissignedBoth = 8.0;
@@ -32,6 +33,7 @@ inline constexpr double kNewSeries = 2.0;
 inline constexpr double kLateSeries = 5.0; // a series that begins in its midst
 inline constexpr double kNamedLate =
     3.5; // a gathering that only its third leaf or a later one names
+inline constexpr double kUnnamedMark = 0.3; // a leaf's number without a letter
 inline constexpr double kOutOfOrder = 7.5;
 inline constexpr double kUnsigned = 3.0;
 

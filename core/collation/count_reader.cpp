@@ -35,7 +35,7 @@ bool TermReader::count(Term& term) {
     } else if (m_cursor.isSubscript() && isDigit(m_cursor.sign())) {
         read = leafNumbers(term, GlyphLevel::subscript);
     } else if (m_cursor.on(U'.') && term.first.kind == SignatureKind::number &&
-               isDigit(m_cursor.sign(1))) {
+               isDigit(m_cursor.sign(1)) && m_cursor.level(1) == GlyphLevel::line) {
         m_cursor.advance(); // quire.leaves of manuscript descriptions
         term.counts = {m_cursor.takeNumber()};
         term.form = CountForm::raised;
@@ -172,7 +172,7 @@ bool TermReader::dottedNumerals(Term& term) {
 }
 
 void TermReader::checkCounts(Term& term) {
-    const auto beyond = [](int n) { return n > kMostLeaves; };
+    const auto beyond = [](int n) { return n < 0 || n > kMostLeaves; };
     const bool none = term.only.empty() &&
                       std::find(term.counts.begin(), term.counts.end(), 0) != term.counts.end() &&
                       term.counts.size() == 1;

@@ -32,7 +32,7 @@ void ExtentReader::push(ExtentRun run, std::size_t at) {
         return;
     }
     run.part = m_part;
-    m_out.runs.push_back(std::move(run));
+    m_out.runs.push_back(run);
 }
 
 // "[4]" counts; "[1-2]" and, among Bowers's numbers, the next number alone are inferred numbers;

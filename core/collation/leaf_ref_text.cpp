@@ -26,6 +26,17 @@ const char* sideText(Side side) {
     return side == Side::recto ? "r" : side == Side::verso ? "v" : "";
 }
 
+// The verso of f. xi would read as f. xiv: there a space stands between.
+std::string folioText(const FolioRef& folio) {
+    const PrintedNumber& number = folio.folio.number;
+    const std::string joined = toText(number) + sideText(folio.side);
+    const std::string numeral = toRoman(number.value, false) + "v";
+    const auto other = romanValue(numeral);
+    const bool isAnother = folio.side == Side::verso && number.style == NumeralStyle::romanLower &&
+                           other && toRoman(*other, false) == numeral;
+    return isAnother ? toText(number) + " v" : joined;
+}
+
 std::string spanText(const LeafSpan& span) {
     if (!span.last) {
         return toText(span.first);
@@ -37,8 +48,7 @@ std::string spanText(const LeafSpan& span) {
     }
     if (const auto* folio = std::get_if<FolioRef>(&span.first)) {
         const auto& end = std::get<FolioRef>(last);
-        return "ff. " + toText(folio->folio.number) + sideText(folio->side) + kTo +
-               toText(end.folio.number) + sideText(end.side);
+        return "ff. " + folioText(*folio) + kTo + folioText(end);
     }
     if (const auto* plate = std::get_if<PlateRef>(&span.first)) {
         const auto& end = std::get<PlateRef>(last);
@@ -77,7 +87,7 @@ std::string toText(const LeafRef& ref) {
                (leaf->added > 0 ? "+" + std::to_string(leaf->added) : "") + sideText(leaf->side);
     }
     if (const auto* folio = std::get_if<FolioRef>(&ref)) {
-        return "f. " + toText(folio->folio.number) + sideText(folio->side);
+        return "f. " + folioText(*folio);
     }
     if (const auto* page = std::get_if<PageRef>(&ref)) {
         return "p. " + toText(page->page.number);

@@ -76,14 +76,20 @@ std::size_t TermReader::proseEnd() const {
 bool TermReader::prose(bool afterPoint) {
     const std::size_t start = m_cursor.position();
     const std::size_t at = m_cursor.byteOffset();
+    if (start < m_noWordsUntil) {
+        return false;
+    }
     const std::size_t end = proseEnd();
     int words = 0;
+    bool anyWord = false;
     bool raised = false;
     int depth = 0; // words in parentheses belong to the term before them
     for (GlyphCursor ahead = m_cursor; ahead.position() < end;) {
         const char32_t sign = ahead.sign();
         depth += sign == U'(' || sign == U'[' ? 1 : sign == U')' || sign == U']' ? -1 : 0;
-        const std::size_t length = depth > 0 ? 0 : wordLength(ahead);
+        const std::size_t word = wordLength(ahead);
+        const std::size_t length = depth > 0 ? 0 : word;
+        anyWord = anyWord || word > 0;
         words += length > 0 ? 1 : 0;
         raised = raised || (ahead.isSuperscript() && isDigit(ahead.sign()));
         std::size_t skip = length;
@@ -91,6 +97,10 @@ bool TermReader::prose(bool afterPoint) {
             ++skip;
         }
         ahead.advance(std::max<std::size_t>(skip, 1));
+    }
+    if (!anyWord) {
+        m_noWordsUntil = end;
+        return false;
     }
     const bool sentence = afterPoint ? words >= 2 || (words == 1 && wordsAhead()) : words > 0;
     if (!sentence || (!afterPoint && !wordsAhead() && words < 2)) {
@@ -172,6 +182,9 @@ bool TermReader::statement() {
             m_cursor.setPosition(end);
             return true;
         }
+    }
+    if (start > m_lastBlankWord) {
+        return false;
     }
     std::vector<LeafTarget> targets = leafList(false);
     m_cursor.skipSpaces();

@@ -137,7 +137,10 @@ bool sameMark(const Signature& a, const Signature& b) {
 
 std::string toText(const Signature& signature) {
     const bool mirrored = signature.parenthesised;
-    std::string out = signature.prefix;
+    // π2 is the second unsigned leaf: before a number the prefix is marked as raised.
+    const bool likeLeaf = signature.kind == SignatureKind::number &&
+                          (signature.prefix == "π" || signature.prefix == "χ");
+    std::string out = (likeLeaf ? "^" : "") + signature.prefix;
     out += mirrored ? "(" : "";
     if (signature.multiplier > 1) {
         out += std::to_string(signature.multiplier);

@@ -13,6 +13,25 @@ namespace {
 constexpr int kDeepest = 8;
 constexpr std::size_t kMostTerms = 5'000;
 constexpr std::size_t kMostProblems = 50;
+constexpr std::size_t kLongest = 10'000; // signs; the longest statement known has some 700
+
+// For each bracket the place of the one that closes it, or the end.
+std::vector<std::size_t> pairBrackets(const std::vector<Glyph>& glyphs) {
+    std::vector<std::size_t> partners(glyphs.size(), glyphs.size());
+    std::vector<std::size_t> round;
+    std::vector<std::size_t> square;
+    for (std::size_t i = 0; i < glyphs.size(); ++i) {
+        const char32_t sign = glyphs[i].sign;
+        auto& open = sign == U'(' || sign == U')' ? round : square;
+        if (sign == U'(' || sign == U'[') {
+            open.push_back(i);
+        } else if ((sign == U')' || sign == U']') && !open.empty()) {
+            partners[open.back()] = i;
+            open.pop_back();
+        }
+    }
+    return partners;
+}
 
 } // namespace
 
@@ -37,13 +56,23 @@ TermReader::TermReader(std::string_view formula)
             m_glyphs[i].sign = 0xFFFD;
         }
     }
+    m_partners = pairBrackets(m_glyphs);
+    for (GlyphCursor ahead = m_cursor; !ahead.atEnd(); ahead.advance()) {
+        m_lastBlankWord = ahead.startsWith("blank") ? ahead.position() : m_lastBlankWord;
+    }
 }
 
 Terms TermReader::read() {
+    if (m_glyphs.size() > kLongest) {
+        m_cursor.setEnd(kLongest);
+    }
     m_cursor.skipSpaces();
     label();
     items();
     repeatPart();
+    if (m_glyphs.size() > kLongest) {
+        problem(m_glyphs[kLongest].at, "no statement is so long: from here on it was not read");
+    }
     if (m_out.terms.empty() && m_out.problems.empty()) {
         problem(m_cursor.byteOffset(), "no gathering was found");
     }
@@ -274,16 +303,7 @@ std::string TermReader::textOf(std::size_t from, std::size_t to) const {
 
 // The place of the bracket that closes the one at `from`; the end of reading where there is none.
 std::size_t TermReader::closing(std::size_t from) const {
-    const char32_t open = m_glyphs[from].sign;
-    const char32_t shut = open == U'(' ? U')' : U']';
-    int depth = 0;
-    for (std::size_t i = from; i < m_cursor.end(); ++i) {
-        depth += m_glyphs[i].sign == open ? 1 : m_glyphs[i].sign == shut ? -1 : 0;
-        if (depth == 0) {
-            return i;
-        }
-    }
-    return m_cursor.end();
+    return std::min(m_partners[from], m_cursor.end());
 }
 
 void TermReader::problem(std::size_t at, std::string message) {

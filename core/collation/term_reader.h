@@ -79,7 +79,10 @@ private:
 
     std::string_view m_text;
     std::vector<Glyph> m_glyphs;
+    std::vector<std::size_t> m_partners; // of brackets
     GlyphCursor m_cursor;
+    std::size_t m_lastBlankWord = 0; // where "blank" stands last
+    std::size_t m_noWordsUntil = 0;  // up to here no word of ordinary language stands
     Terms m_out;
     int m_part = 0;
     std::size_t m_partStart = 0;

@@ -68,7 +68,7 @@ FacsimileList* makeFacsimileList(Session& session, PageEdits& edits, const BookO
     form.text(tr("How held"), &R::attachment).placeholder(tr("tipped to a guard, 3 mm strip"));
     form.text(tr("Marked"), &R::marking).placeholder(tr("outside the image, indelibly"));
     form.text(tr("Comes out"), &R::removal);
-    form.pick(tr("Put in by"), &R::step, stepsOf(file));
+    form.pick(tr("Put in by"), &R::step, stepsOf(session, file));
     list->describe = describeFacsimile;
     return list;
 }

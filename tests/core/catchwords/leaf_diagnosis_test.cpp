@@ -249,6 +249,58 @@ TEST(Leaves, foliatedAreUnderstood) {
         << diagnosis.findings[0].sentence;
 }
 
+// Bowers, Principles: brackets hold what is inferred. It is a reckoning, not what was printed.
+TEST(Leaves, numbersInBracketsCountForLessThanPrintedOnes) {
+    auto book = inventedBook(12);
+    for (std::size_t row = 80; row < 96; ++row)
+        book.numbers[row] = fmt::format("[{}]", book.numbers[row]);
+    EXPECT_EQ(diagnoseLeaves(book.rows()).extent, "80, [16] p.");
+    book.numbers[84] = "[35]";
+    EXPECT_TRUE(diagnoseLeaves(book.rows()).findings.empty());
+    for (std::size_t row = 84; row < 96; ++row)
+        book.numbers[row] = fmt::format("[{}]", row + 3);
+    const auto raised = diagnoseLeaves(book.rows());
+    ASSERT_EQ(raised.findings.size(), 1U) << told(raised);
+    EXPECT_EQ(raised.findings.front().kind, Kind::misnumbered);
+    EXPECT_EQ(raised.findings.front().afterRow, 84);
+}
+
+// A plate stands where the leaf stood, and would make up both number and fold; the catchword tells.
+TEST(Leaves, aPlateInItsPlaceDoesNotHideALostLeaf) {
+    const auto book = inventedBook(12);
+    auto rows = book.rows();
+    rows.insert(rows.begin() + 36, 2, PageRow{});
+    EXPECT_TRUE(diagnoseLeaves(rows).findings.empty());
+    const auto diagnosis = diagnoseLeaves(without(rows, 39, 2));
+    ASSERT_EQ(diagnosis.findings.size(), 1U) << told(diagnosis);
+    EXPECT_EQ(diagnosis.findings.front().kind, Kind::leafLacking);
+    EXPECT_EQ(diagnosis.findings.front().afterRow, 36);
+    EXPECT_EQ(diagnosis.findings.front().beforeRow, 39);
+    EXPECT_FALSE(diagnosis.findings.front().sure);
+}
+
+// Preliminaries signed with the leaves' numbers alone, behind a blank; no other evidence.
+TEST(Leaves, marksThatPassOneOverTellOfIt) {
+    InventedBook book;
+    book.add("", "", "", "");
+    book.add("", "", "", "");
+    for (int leaf = 1; leaf <= 7; ++leaf) {
+        const std::string mark = leaf > 1 && leaf < 6 ? fmt::format("{}", leaf) : "";
+        book.add("", mark, "", wordOfPage(70 + 2 * leaf));
+        book.add("", "", "", wordOfPage(71 + 2 * leaf));
+    }
+    const InventedBook signedPart = inventedBook(6);
+    for (const PageRow& page : signedPart.rows())
+        book.add(std::string(page.number), std::string(page.signature), std::string(page.catchword),
+                 std::string(page.firstWords));
+    EXPECT_TRUE(diagnoseLeaves(book.rows()).findings.empty()) << told(diagnoseLeaves(book.rows()));
+    const auto diagnosis = diagnoseLeaves(without(book.rows(), 7, 2));
+    ASSERT_EQ(diagnosis.findings.size(), 1U) << told(diagnosis);
+    EXPECT_EQ(diagnosis.findings.front().kind, Kind::leafLacking);
+    EXPECT_EQ(diagnosis.findings.front().afterRow, 6);
+    EXPECT_FALSE(diagnosis.findings.front().sure);
+}
+
 // No catchwords: the collator reads whether the text runs on, and that counts as one.
 TEST(Leaves, theCollatorsReadingStandsForACatchword) {
     auto book = inventedBook(12);

@@ -67,6 +67,29 @@ TEST(Tally, countsWhatIsCancelledAndWhatIsLackingApart) {
     EXPECT_EQ(counted.blank, 1);
 }
 
+// Found by feeding the reader changed text: a hundred thousand parentheses took it half a minute.
+TEST(Formula, isReadAsFarAsAnyStatementGoes) {
+    std::string statement = "A-D⁸";
+    const std::size_t read = statement.size();
+    statement += std::string(20'000, ' ') + "E⁸";
+    const FormulaReading reading = readFormula(statement);
+    EXPECT_EQ(toFormula(reading.makeUp), "A–D⁸");
+    ASSERT_EQ(reading.problems.size(), 1U);
+    EXPECT_GT(reading.problems.front().at, read);
+    EXPECT_LT(reading.problems.front().at, statement.size() - 3);
+}
+
+// Found in the same way: the point before a raised number made a gathering of minus one leaf.
+TEST(Formula, takesNoRaisedNumberBehindAPointForAQuiresLeaves) {
+    for (const char* written : {"1.⁸", "1.^8", "A⁸ 2.⁴ B⁸"}) {
+        const FormulaReading reading = readFormula(written);
+        EXPECT_GE(tally(reading.makeUp).known, 0) << written;
+        for (const Gathering& gathering : reading.makeUp.gatherings) {
+            EXPECT_GE(gathering.called, 0) << written;
+        }
+    }
+}
+
 TEST(Formula, refusesWhatNoBookHas) {
     EXPECT_FALSE(readFormula("A-60Z⁴⁰⁰").problems.empty());
     EXPECT_FALSE(readFormula("1-9999⁸").problems.empty());

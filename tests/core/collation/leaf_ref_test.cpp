@@ -71,6 +71,20 @@ TEST(LeafSet, aDoubledLetterThatLooksLikeASideIsWrittenOut) {
     EXPECT_EQ(again("πvv"), "gathering πvv");
 }
 
+// Found in the same way: printed as π2 it was read again as a leaf.
+TEST(LeafSet, aRaisedPiBeforeANumberIsMarkedAsRaised) {
+    EXPECT_EQ(again("^π2"), "gathering ^π2");
+    EXPECT_EQ(again("^chi3"), "gathering ^χ3");
+    EXPECT_EQ(again("π2"), "π2");
+}
+
+TEST(LeafSet, aRomanFoliosVersoStandsApartWhereItWouldBeAnotherNumber) {
+    EXPECT_EQ(again("f. xi v"), "f. xi v");
+    EXPECT_EQ(again("f. xiv"), "f. xiv");
+    EXPECT_EQ(again("ff. d v-dc v"), "ff. d v–dc v");
+    EXPECT_EQ(again("f. xiir"), "f. xiir");
+}
+
 TEST(LeafSet, saysWhereReadingStopped) {
     EXPECT_EQ(again(""), "error at 0");
     EXPECT_EQ(again("B2, ?"), "error at 4");
