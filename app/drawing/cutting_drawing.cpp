@@ -5,6 +5,7 @@
 
 #include <QCoreApplication>
 
+#include "app/drawing/cut_list.h"
 #include "app/drawing/sheet_painter.h"
 #include "app/session/words.h"
 
@@ -45,19 +46,6 @@ QString captionOf(const core::CutProblem& problem, const core::SheetPlace& on) {
     return caption;
 }
 
-QStringList cutWords(const core::CutPlan& plan, const core::SheetPlace& on) {
-    QStringList words;
-    for (const core::SheetCut& cut : plan.cuts) {
-        if (cut.on == on) {
-            words << tr(cut.axis == core::CutAxis::x ? "%1 at %2 from the left"
-                                                     : "%1 at %2 from the top")
-                         .arg(cut.order)
-                         .arg(mmWords(cut.at));
-        }
-    }
-    return words;
-}
-
 QStringList legendOf(const core::CutProblem& problem, const core::CutPlan& plan,
                      const core::SheetPlace& on) {
     QStringList words;
@@ -94,6 +82,7 @@ struct Grid {
     int columns;
     double column; // its width
     double scale;
+    bool mayStandBeside = true; // the words beside the sheet
 };
 
 Grid gridOf(const core::CutProblem& problem, const core::CutPlan& plan, double width) {
@@ -133,15 +122,30 @@ QString sizeWords(core::Length width, core::Length height) {
 
 namespace {
 
-double blockHeight(const CuttingDrawing& drawing, const core::CutProblem& problem,
-                   const core::CutPlan& plan, const core::SheetPlace& on, const Grid& grid) {
-    const QRectF area{0, 0, grid.column, 0};
-    return kCaption + mm(problem.sheets[on.sheet].height) * grid.scale + 6 +
-           paintWrapped(nullptr, drawing.small, {}, legendOf(problem, plan, on), area) +
-           paintWrapped(nullptr, drawing.small, {}, cutWords(plan, on), area) + kGutter / 2;
+// Legend and cuts stand beside the sheet where there is room, else below it.
+struct Block {
+    QRectF legend;
+    QRectF cuts;
+    double height; // of it all
+};
+
+Block blockOf(const CuttingDrawing& drawing, const core::CutProblem& problem,
+              const core::CutPlan& plan, const core::SheetPlace& on, const Grid& grid) {
+    const CutList cuts{plan, on, drawing.small};
+    const double wide = mm(problem.sheets[on.sheet].width) * grid.scale;
+    const double tall = mm(problem.sheets[on.sheet].height) * grid.scale;
+    const double left = wide + kGutter;
+    const bool isBeside = grid.mayStandBeside && grid.column - left >= cuts.columnWidth();
+    QRectF legend = isBeside ? QRectF{left, kCaption, grid.column - left, 0}
+                             : QRectF{0, kCaption + tall + 6, grid.column, 0};
+    legend.setHeight(paintWrapped(nullptr, drawing.small, {}, legendOf(problem, plan, on), legend) +
+                     kLegendRow / 2);
+    QRectF list{legend.left(), legend.bottom(), legend.width(), 0};
+    list.setHeight(cuts.height(list.width(), isBeside ? kCaption + tall - legend.bottom() : 0));
+    return {legend, list, std::max(kCaption + tall + 6, list.bottom()) + kGutter / 2};
 }
 
-// A sheet with its caption above and its legend below.
+// A sheet with its caption above.
 void paintBlock(QPainter& painter, const CuttingDrawing& drawing, const core::CutProblem& problem,
                 const core::CutPlan& plan, const core::SheetPlace& on, const QPointF& at,
                 const Grid& grid) {
@@ -151,11 +155,10 @@ void paintBlock(QPainter& painter, const CuttingDrawing& drawing, const core::Cu
                      Qt::AlignLeft | Qt::AlignVCenter, captionOf(problem, on));
     const Frame frame{{at.x(), at.y() + kCaption}, grid.scale};
     SheetPainter{painter, drawing, problem, plan, on, frame}.paint();
-    QRectF below{at.x(), at.y() + kCaption + mm(problem.sheets[on.sheet].height) * grid.scale + 6,
-                 grid.column, 0};
-    below.translate(0, paintWrapped(&painter, drawing.small, drawing.colours.ink,
-                                    legendOf(problem, plan, on), below));
-    paintWrapped(&painter, drawing.small, drawing.colours.accent, cutWords(plan, on), below);
+    const Block block = blockOf(drawing, problem, plan, on, grid);
+    paintWrapped(&painter, drawing.small, drawing.colours.ink, legendOf(problem, plan, on),
+                 block.legend.translated(at));
+    CutList{plan, on, drawing.small}.paint(painter, drawing.colours, block.cuts.translated(at));
 }
 
 } // namespace
@@ -169,7 +172,7 @@ double CuttingDrawing::height(const core::CutProblem& problem, const core::CutPl
         double tallest = 0;
         for (std::size_t k = i;
              k < std::min(sheets.size(), i + static_cast<std::size_t>(grid.columns)); ++k) {
-            tallest = std::max(tallest, blockHeight(*this, problem, plan, sheets[k], grid));
+            tallest = std::max(tallest, blockOf(*this, problem, plan, sheets[k], grid).height);
         }
         total += tallest;
     }
@@ -188,7 +191,7 @@ void CuttingDrawing::paint(QPainter& painter, const core::CutProblem& problem,
              k < std::min(sheets.size(), i + static_cast<std::size_t>(grid.columns)); ++k) {
             const double x = static_cast<double>(k - i) * (grid.column + kGutter);
             paintBlock(painter, *this, problem, plan, sheets[k], {x, y}, grid);
-            tallest = std::max(tallest, blockHeight(*this, problem, plan, sheets[k], grid));
+            tallest = std::max(tallest, blockOf(*this, problem, plan, sheets[k], grid).height);
         }
         y += tallest;
     }
@@ -199,13 +202,12 @@ void CuttingDrawing::paintSheet(QPainter& painter, const core::CutProblem& probl
                                 const QRectF& page) const {
     painter.setRenderHint(QPainter::Antialiasing);
     const core::StockSheet& sheet = problem.sheets[on.sheet];
-    const QRectF area{0, 0, page.width(), 0};
-    const double beside = kCaption + 6 +
-                          paintWrapped(nullptr, small, {}, legendOf(problem, plan, on), area) +
-                          paintWrapped(nullptr, small, {}, cutWords(plan, on), area);
+    // What the words below leave.
+    const double below =
+        blockOf(*this, problem, plan, on, {1, page.width(), 0, false}).height - kGutter / 2;
     const double scale = std::min(page.width() / mm(sheet.width),
-                                  std::max(40.0, page.height() - beside) / mm(sheet.height));
-    paintBlock(painter, *this, problem, plan, on, page.topLeft(), {1, page.width(), scale});
+                                  std::max(40.0, page.height() - below) / mm(sheet.height));
+    paintBlock(painter, *this, problem, plan, on, page.topLeft(), {1, page.width(), scale, false});
 }
 
 } // namespace headcap::app

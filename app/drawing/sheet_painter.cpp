@@ -151,6 +151,10 @@ void SheetPainter::paintBadge(const core::SheetCut& cut) {
          gone += kBadge) {
         round.translate(step);
     }
+    // Of a cut close to the edge, the number stays on the sheet.
+    const QRectF whole = m_frame.of(wholeOf(m_sheet));
+    round.moveRight(std::min(round.right(), whole.right()));
+    round.moveBottom(std::min(round.bottom(), whole.bottom()));
     m_badges.push_back(round);
     m_painter.setPen(QPen{m_drawing.colours.accent, 1.2});
     m_painter.setBrush(m_drawing.colours.paper);

@@ -25,16 +25,18 @@
 namespace headcap::app {
 ProposalPage::ProposalPage(Session& session, QWidget* parent)
     : JobPage(core::Page::proposal, Body::scrolled, session, parent), m_empty(new QWidget),
-      m_begin(new QPushButton(tr("Write the proposal"))), m_whole(new QWidget) {
+      m_begin(new QPushButton(tr("Write the proposal"))), m_whole(new QWidget),
+      m_reading(new PastReading(session.records(), this)) {
     buildEmpty();
     auto* down = new QVBoxLayout(m_whole);
     down->setContentsMargins(0, 0, 0, 0);
     down->setSpacing(0);
     body().addWidget(m_empty);
     body().addWidget(m_whole);
-    buildProposal();
+    buildVersions();
     buildOptions();
     buildOption();
+    buildProposal();
     m_decisions = new DecisionList(session, edits());
     down->addSpacing(kSection);
     down->addWidget(m_decisions);
@@ -49,6 +51,8 @@ ProposalPage::ProposalPage(Session& session, QWidget* parent)
     down->addSpacing(kSection);
     down->addWidget(m_departures);
     edits().alignLabels();
+    connect(m_reading, &PastReading::read, this,
+            [this](const std::shared_ptr<const PastReading::Past>& past) { takePast(*past); });
 }
 
 void ProposalPage::load(const core::JobFile& file) {
@@ -62,6 +66,7 @@ void ProposalPage::load(const core::JobFile& file) {
     }
     if (isOther) {
         m_pastOf.clear();
+        m_past.reset();
     }
     showShown();
 }
@@ -129,23 +134,43 @@ void ProposalPage::showOption(const core::Proposal& shown) {
     m_estimate->setVisible(isShown);
     if (isShown) {
         m_cost->show(*m_file, shown, *m_chosen);
-        m_estimate->show(*m_file, *m_chosen, past());
+        showEstimate();
     }
 }
 
-const std::vector<core::PastWork>& ProposalPage::past() {
+void ProposalPage::showEstimate() {
+    askForPast();
+    if (m_past) {
+        m_estimate->show(*m_file, *m_chosen, *m_past);
+    } else {
+        m_estimate->wait();
+    }
+}
+
+void ProposalPage::askForPast() {
     std::set<std::string> techniques;
     for (const core::ProposalLine& line : m_file->lines) {
         techniques.insert(line.technique);
     }
-    if (techniques != m_pastOf) {
-        m_pastOf = techniques;
-        session().guarded([&] {
-            m_past = core::loadPastWork(session().records(), {techniques.begin(), techniques.end()},
-                                        m_file->job.id);
-        });
+    if (techniques.empty()) {
+        m_past.emplace();
+    } else if (techniques != m_pastOf) {
+        m_past.reset();
+        m_reading->ask({techniques, m_file->job.id});
     }
-    return m_past;
+    m_pastOf = std::move(techniques);
+}
+
+void ProposalPage::takePast(const PastReading::Past& past) {
+    session().guarded([&] {
+        if (past.failure) {
+            throw core::StoreError{*past.failure};
+        }
+    });
+    m_past = past.work;
+    if (m_file && m_chosen && proposal() != nullptr) {
+        showEstimate();
+    }
 }
 
 bool ProposalPage::print() {
@@ -196,7 +221,8 @@ void ProposalPage::beginVersion() {
         core::nextVersion(*m_file, session().person(), session().clock().today(), session().ids());
     if (apply(std::move(made.change))) {
         choose(made.proposal);
-        m_proposal->focusFirst();
+        reveal(m_option);
+        m_option->focusFirst();
     }
 }
 
@@ -222,55 +248,6 @@ void ProposalPage::addOption(bool isDoingNothing) {
 void ProposalPage::removeOption() {
     if (edits().save() && m_option->record()) {
         apply(core::removeOption(*m_file, *m_option->record()));
-    }
-}
-
-bool ProposalPage::goTo(const core::RecordRef& ref) {
-    if (!m_file) {
-        return false;
-    }
-    for (const core::Proposal& one : m_file->proposals) {
-        if (core::refOf(one.id) == ref) {
-            choose(one.id);
-            m_proposal->focusFirst();
-            return true;
-        }
-    }
-    for (const core::ProposalOption& one : m_file->options) {
-        if (core::refOf(one.id) == ref) {
-            return goToOption(one);
-        }
-    }
-    for (const core::ProposalLine& line : m_file->lines) {
-        if (core::refOf(line.id) == ref && goTo(core::refOf(line.option))) {
-            reveal(m_lines);
-            return m_lines->goTo(ref.id);
-        }
-    }
-    for (const core::Decision& one : m_file->decisions) {
-        if (core::refOf(one.id) == ref) {
-            choose(one.proposal);
-            reveal(m_decisions);
-            return m_decisions->goTo(ref.id);
-        }
-    }
-    return false;
-}
-
-bool ProposalPage::goToOption(const core::ProposalOption& option) {
-    const core::Id<core::ProposalOption> id = option.id;
-    choose(option.proposal);
-    chooseOption(id);
-    m_option->focusFirst();
-    reveal(m_option);
-    return m_chosen == id;
-}
-
-void ProposalPage::enter() {
-    if (!m_file || m_file->proposals.empty()) {
-        m_begin->setFocus(Qt::OtherFocusReason);
-    } else {
-        JobPage::enter();
     }
 }
 

@@ -8,7 +8,7 @@
 
 #include "app/form/record_form.h"
 #include "app/pages/job_page.h"
-#include "core/treatment/past_work.h"
+#include "app/pages/proposal/past_reading.h"
 
 class QPushButton;
 
@@ -47,12 +47,15 @@ public:
 
 private:
     void buildEmpty();
+    void buildVersions();
     void buildProposal();
     void buildOptions();
     void buildOption();
     void buildTerms();
     void showOption(const core::Proposal& shown);
-    [[nodiscard]] const std::vector<core::PastWork>& past();
+    void showEstimate();
+    void askForPast();
+    void takePast(const PastReading::Past& past);
     void showShown();
     void choose(const core::Id<core::Proposal>& proposal);
     void chooseOption(const core::Id<core::ProposalOption>& option);
@@ -85,8 +88,9 @@ private:
     DecisionList* m_decisions;
     DepartureList* m_departures;
     // Of the techniques in this job's lines; read again when these have changed.
+    PastReading* m_reading;
     std::set<std::string> m_pastOf;
-    std::vector<core::PastWork> m_past;
+    std::optional<std::vector<core::PastWork>> m_past; // nothing: it is being read
 };
 
 } // namespace headcap::app

@@ -55,8 +55,7 @@ void ProposalPage::buildEmpty() {
     down->addWidget(m_begin, 0, Qt::AlignLeft);
 }
 
-void ProposalPage::buildProposal() {
-    using R = core::Proposal;
+void ProposalPage::buildVersions() {
     m_versions = new VersionBar;
     connect(m_versions, &VersionBar::chosen, this, &ProposalPage::choose);
     connect(m_versions, &VersionBar::nextAsked, this, &ProposalPage::beginVersion);
@@ -69,6 +68,15 @@ void ProposalPage::buildProposal() {
     });
     m_sentWords = new Label(Face::small, Ink::quiet);
     m_sentWords->setRunning();
+    auto* down = qobject_cast<QVBoxLayout*>(m_whole->layout());
+    down->addWidget(m_versions);
+    down->addSpacing(kGap);
+    down->addWidget(m_sentWords);
+}
+
+// What the letter says beside the options.
+void ProposalPage::buildProposal() {
+    using R = core::Proposal;
     m_proposal = new RecordForm<R>(session(), tr("Proposal"));
     m_proposal->lines(tr("Aim"), &R::aim).placeholder(tr("what the book is to be fit for"));
     m_proposal->lines(tr("Risks"), &R::risks).placeholder(tr("of any treatment of this book"));
@@ -90,10 +98,9 @@ void ProposalPage::buildProposal() {
     });
     edits().watch(m_proposal);
     auto* down = qobject_cast<QVBoxLayout*>(m_whole->layout());
-    down->addWidget(m_versions);
+    down->addSpacing(kSection);
+    down->addWidget(headed(tr("The letter"), {}));
     down->addSpacing(kGap);
-    down->addWidget(m_sentWords);
-    down->addSpacing(kSpace);
     down->addWidget(m_proposal);
 }
 
@@ -131,7 +138,7 @@ void ProposalPage::buildOption() {
     using R = core::ProposalOption;
     m_option = new RecordForm<R>(session(), tr("Option"));
     m_option->text(tr("Name"), &R::name).placeholder(tr("A: repair, and keep the old sewing"));
-    m_option->value(tr("Stands at"), &R::position);
+    m_option->value(tr("Order"), &R::position);
     m_option->lines(tr("What it does"), &R::effect);
     m_option->lines(tr("Risk"), &R::risk);
     m_option->lines(tr("Can't be undone"), &R::irreversible)

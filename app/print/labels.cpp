@@ -15,16 +15,16 @@ constexpr double kInset = 2; // mm
 constexpr double kMmOfPoint = 25.4 / 72;
 constexpr double kMmOfInch = 25.4;
 
-// As makers of such sheets publish them: widths, margins and pitches of the A4 sheets of 63.5 and
-// 99.1 mm and of the Letter sheet of 2 5/8 by 1 in agree with their published templates; the others
-// follow from the size of the paper. Makers differ by a millimetre: a test page is printed first.
+// Sizes and pitches are published, margins follow from the size of the paper where a sheet is
+// symmetrical; the test of this table names the publications each was held against, and how far
+// they lie apart: up to 1.4 mm. So a test page is printed before the first labels.
 constexpr std::array kSheets{
     LabelSheet{"A4, 3 × 7 of 63.5 × 38.1 mm", 210, 297, 3, 7, 63.5, 38.1, 7.25, 15.15, 66, 38.1},
     LabelSheet{"A4, 3 × 8 of 70 × 37 mm", 210, 297, 3, 8, 70, 37, 0, 0.5, 70, 37},
     LabelSheet{"A4, 2 × 7 of 99.1 × 38.1 mm", 210, 297, 2, 7, 99.1, 38.1, 4.65, 15.15, 101.6, 38.1},
     LabelSheet{"A4, 5 × 13 of 38.1 × 21.2 mm", 210, 297, 5, 13, 38.1, 21.2, 4.75, 10.7, 40.6, 21.2},
-    LabelSheet{"Letter, 3 × 10 of 66.7 × 25.4 mm", 215.9, 279.4, 3, 10, 66.7, 25.4, 4.8, 12.7, 69.8,
-               25.4},
+    LabelSheet{"Letter, 3 × 10 of 66.7 × 25.4 mm", 215.9, 279.4, 3, 10, 66.675, 25.4, 4.775, 12.7,
+               69.85, 25.4},
 };
 
 // Of a hundred units, which the painter scales to millimetres.

@@ -20,60 +20,11 @@ constexpr int kLeastScanned = 4;
 
 } // namespace
 
-ChipRow::ChipRow(QWidget* parent) : QWidget(parent) {
-    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-}
-
-void ChipRow::show(std::vector<LineChip> chips) {
-    m_chips = std::move(chips);
-    QStringList said;
-    for (const LineChip& chip : m_chips) {
-        said << QStringLiteral("%1 %2").arg(chip.label, chip.text);
-    }
-    setAccessibleName(said.join(QStringLiteral(", ")));
-    update();
-}
-
-QSize ChipRow::sizeHint() const {
-    return {320, QFontMetrics{faceFont(Face::smallStrong)}.height() + kGap};
-}
-
-void ChipRow::paintEvent(QPaintEvent*) {
-    QPainter painter{this};
-    painter.setRenderHint(QPainter::Antialiasing);
-    const Colours& c = coloursFor(palette());
-    const QFontMetrics quiet{faceFont(Face::small)};
-    const QFontMetrics strong{faceFont(Face::smallStrong)};
-    int x = 0;
-    for (const LineChip& chip : m_chips) {
-        const int labelWidth = quiet.horizontalAdvance(chip.label);
-        const int room = width() - x - labelWidth - 6 * kGrid;
-        if (room < 8 * kGrid) {
-            break;
-        }
-        const QString text = strong.elidedText(chip.text, Qt::ElideRight, room);
-        const int wide = labelWidth + strong.horizontalAdvance(text) + 6 * kGrid;
-        const QRectF box{x + 0.5, 0.5, wide - 1.0, height() - 1.0};
-        painter.setPen(QPen(chip.isDoubtful ? c.open : c.rule, 1,
-                            chip.isDoubtful ? Qt::DashLine : Qt::SolidLine));
-        painter.setBrush(c.paper);
-        painter.drawRoundedRect(box, 3, 3);
-        const int baseline = (height() + strong.ascent() - strong.descent()) / 2;
-        painter.setFont(faceFont(Face::small));
-        painter.setPen(c.quiet);
-        painter.drawText(x + kGap, baseline, chip.label);
-        painter.setFont(faceFont(Face::smallStrong));
-        painter.setPen(chip.isDoubtful ? c.open : c.ink);
-        painter.drawText(x + kGap + labelWidth + 2 * kGrid, baseline, text);
-        x += wide + kGap;
-    }
-}
-
 BenchLine::BenchLine(QWidget* parent)
     : QWidget(parent), m_chips(new ChipRow(this)), m_line(new QLineEdit(this)),
       m_hint(new Label(Face::small, Ink::quiet, tr("Enter takes it"), this)),
       m_asking(new QWidget(this)), m_question(new Label(Face::smallStrong, Ink::open)),
-      m_reason(new QLineEdit) {
+      m_heldBack(new Label(Face::smallStrong, Ink::open)), m_reason(new QLineEdit) {
     m_line->setProperty(kBare, true);
     m_line->setFont(faceFont(Face::bench));
     m_line->setMinimumHeight(kBenchControl);
@@ -108,6 +59,9 @@ BenchLine::BenchLine(QWidget* parent)
     down->setSpacing(0);
     down->addWidget(m_chips);
     down->addLayout(across);
+    m_heldBack->setWordWrap(true);
+    m_heldBack->hide();
+    down->addWidget(m_heldBack);
     down->addWidget(m_asking);
     setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
 }
@@ -122,6 +76,10 @@ void BenchLine::readAgain() {
     m_chips->show(isEmpty || !m_read ? std::vector<LineChip>{} : m_read(m_line->text()));
     m_hint->setVisible(!isEmpty);
     m_chips->setVisible(!isEmpty);
+    if (m_doubted != m_line->text()) {
+        m_doubted.clear();
+        m_heldBack->hide();
+    }
     if (m_asking->isVisible() && (!m_ask || m_ask(m_line->text()) != m_question->text())) {
         stopAsking();
     }
@@ -141,6 +99,9 @@ void BenchLine::take() {
     if (m_line->text().trimmed().isEmpty() || !m_take) {
         return;
     }
+    if (holdBack()) {
+        return;
+    }
     const QString question = m_ask ? m_ask(m_line->text()) : QString{};
     if (!question.isEmpty()) {
         m_question->setText(question);
@@ -149,6 +110,17 @@ void BenchLine::take() {
     } else if (m_take(m_line->text(), {})) {
         m_line->setText({}); // what was taken is no longer the field's to undo
     }
+}
+
+bool BenchLine::holdBack() {
+    const QString doubt = m_doubt ? m_doubt(m_line->text()) : QString{};
+    if (doubt.isEmpty() || m_doubted == m_line->text()) {
+        return false;
+    }
+    m_doubted = m_line->text();
+    m_heldBack->setText(doubt);
+    m_heldBack->show();
+    return true;
 }
 
 void BenchLine::takeWithReason() {
@@ -179,7 +151,8 @@ void BenchLine::offer() {
         m_offers = new LineOffers(window());
         connect(m_offers, &LineOffers::taken, this, &BenchLine::takeOffer);
     }
-    m_offers->show(m_complete(m_line->text().left(m_line->cursorPosition())), *m_line);
+    // What has been understood so far stays in sight.
+    m_offers->show(m_complete(m_line->text().left(m_line->cursorPosition())), *m_line, *this);
 }
 
 void BenchLine::takeOffer(const LineOffer& offer) {

@@ -12,6 +12,7 @@
 #include <QElapsedTimer>
 #include <QWidget>
 
+#include "app/shell/chip_row.h"
 #include "app/shell/line_offers.h"
 
 class QKeyEvent;
@@ -20,27 +21,6 @@ class QLineEdit;
 namespace headcap::app {
 
 class Label;
-
-struct LineChip {
-    QString label; // "lot"
-    QString text;  // "31-006 wheat paste 0.6 g"
-    bool isDoubtful = false;
-};
-
-class ChipRow : public QWidget {
-    Q_OBJECT
-public:
-    explicit ChipRow(QWidget* parent = nullptr);
-    void show(std::vector<LineChip> chips);
-    using QWidget::show;
-    [[nodiscard]] QSize sizeHint() const override;
-
-protected:
-    void paintEvent(QPaintEvent* event) override;
-
-private:
-    std::vector<LineChip> m_chips;
-};
 
 class BenchLine : public QWidget {
     Q_OBJECT
@@ -63,6 +43,8 @@ public:
     void setReader(Reader reader);
     void setTaker(Taker taker) { m_take = std::move(taker); }
     void setAsker(Asker asker) { m_ask = std::move(asker); }
+    // What is not understood of a line, in a sentence: it is taken at the second Enter.
+    void setDoubter(Asker doubter) { m_doubt = std::move(doubter); }
     void setCompleter(Completer completer) { m_complete = std::move(completer); }
     void setScanner(Scanner scanner) { m_scan = std::move(scanner); }
     // Milliseconds that go by; by default those of the machine.
@@ -82,6 +64,7 @@ protected:
 
 private:
     void take();
+    bool holdBack();
     void takeWithReason();
     void stopAsking();
     void offer();
@@ -95,11 +78,14 @@ private:
     Label* m_hint;
     QWidget* m_asking; // the question and the reason
     Label* m_question;
+    Label* m_heldBack; // why Enter did not take it yet
     QLineEdit* m_reason;
     LineOffers* m_offers = nullptr; // floats in the window, once there is one
     Reader m_read;
     Taker m_take;
     Asker m_ask;
+    Asker m_doubt;
+    QString m_doubted; // the line that was held back
     Completer m_complete;
     Scanner m_scan;
     QElapsedTimer m_machine;

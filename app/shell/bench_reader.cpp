@@ -9,9 +9,9 @@
 #include "app/session/sentences.h"
 #include "app/session/words.h"
 #include "core/custody/first_work.h"
-#include "core/materials/fitness.h"
 #include "core/treatment/approval.h"
 #include "core/treatment/line_completion.h"
+#include "core/treatment/line_fitness.h"
 #include "core/treatment/step_line.h"
 #include "core/values/decimal.h"
 #include "core/values/spoken_time.h"
@@ -43,19 +43,8 @@ core::LineContext BenchReader::context() const {
 std::vector<core::FitnessPoint> BenchReader::fitnessOf(const core::LineUse& use,
                                                        const core::StepLine& said,
                                                        const core::JobFile* file) const {
-    const core::Shelf& shelf = context().shelf;
-    const core::Lot* lot = use.lot ? shelf.lot(*use.lot) : nullptr;
-    const core::Material* kind = lot == nullptr ? nullptr : shelf.material(lot->material);
-    if (kind == nullptr) {
-        return {};
-    }
-    core::MaterialUse meant{.id = core::Id<core::MaterialUse>{lot->id.uuid()},
-                            .job = core::Id<core::Job>{lot->id.uuid()},
-                            .step = core::Id<core::Step>{lot->id.uuid()},
-                            .grainAtSpine = said.grainAtSpine};
-    core::fillFrom(meant, *kind);
-    return core::fitnessOf(*lot, *kind,
-                           core::purposeOf(meant, said.technique, file, m_session.clock().today()));
+    return core::fitnessOf(use, {said.technique, said.grainAtSpine}, context().shelf, file,
+                           m_session.clock().today());
 }
 
 QString BenchReader::question(const QString& line, const core::JobFile& file) const {
@@ -73,6 +62,24 @@ QString BenchReader::question(const QString& line, const core::JobFile& file) co
     return asked.isEmpty()
                ? QString{}
                : tr("%1. Why is it used all the same?").arg(asked.join(QStringLiteral("; ")));
+}
+
+QString BenchReader::doubt(const QString& line) const {
+    const std::string all = toCore(line);
+    const core::StepLine said = core::readStepLine(all, context());
+    QStringList unknown;
+    for (const core::LineSpan& span : said.spans) {
+        if (span.part == core::LinePart::unknownLot) {
+            unknown << fromCore(std::string_view{all}.substr(span.begin, span.end - span.begin));
+        }
+    }
+    if (!unknown.isEmpty()) {
+        return tr("There is no lot %1 on the shelf. Enter again logs it as words alone.")
+            .arg(unknown.join(QStringLiteral(", ")));
+    }
+    return said.technique.empty()
+               ? tr("No technique is understood. Enter again logs the words as they stand.")
+               : QString{};
 }
 
 std::vector<LineChip> BenchReader::read(const QString& line, const core::JobFile* file) const {

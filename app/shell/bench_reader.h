@@ -18,6 +18,8 @@ public:
     // Why must it be said: a lot of the line is unfit or past its date; empty: nothing speaks
     // against it.
     [[nodiscard]] QString question(const QString& line, const core::JobFile& file) const;
+    // What of the line would be kept as mere words; empty: all of it says something.
+    [[nodiscard]] QString doubt(const QString& line) const;
     // What the last words of the line may become; what the job's approved lines wait for first.
     [[nodiscard]] std::vector<LineOffer> offers(const QString& upToCursor,
                                                 const core::JobFile& file) const;

@@ -23,7 +23,7 @@ LineOffers::LineOffers(QWidget* parent) : QWidget(parent) {
     hide();
 }
 
-void LineOffers::show(std::vector<LineOffer> offers, const QWidget& field) {
+void LineOffers::show(std::vector<LineOffer> offers, const QWidget& field, const QWidget& foot) {
     m_offers = std::move(offers);
     m_current = 0;
     m_isChosen = false;
@@ -39,7 +39,8 @@ void LineOffers::show(std::vector<LineOffer> offers, const QWidget& field) {
     const QPoint at = field.mapTo(parentWidget(), QPoint{0, 0});
     const int high = static_cast<int>(m_offers.size()) * kBenchControl + 2;
     const int wide = std::min(std::max(kNarrowest, field.width() * 3 / 5), field.width());
-    setGeometry(at.x() - kGap, at.y() - high - kGap, wide, high);
+    const int bottom = foot.mapTo(parentWidget(), QPoint{0, 0}).y();
+    setGeometry(at.x() - kGap, bottom - high - kGrid, wide, high);
     raise();
     setVisible(true);
     update();

@@ -13,6 +13,7 @@
 #include "app/look/label.h"
 #include "app/session/sentences.h"
 #include "app/session/words.h"
+#include "app/stock/fit_height.h"
 #include "app/stock/ledger_words.h"
 #include "core/materials/mix_text.h"
 
@@ -44,7 +45,8 @@ LotMovements::LotMovements(Session& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_heading(new Label(Face::heading)),
       m_balance(new Label(Face::strong)), m_what(new QComboBox), m_amount(new QLineEdit),
       m_note(new QLineEdit), m_enter(new QPushButton(tr("Enter in the ledger"))),
-      m_ledger(new RuledTable(tr("Ledger of the lot"), {.mark = 56, .right = 120, .middle = {4}})) {
+      m_ledger(new RuledTable(tr("Ledger of the lot"),
+                              {.mark = 88, .right = 120, .title = 2, .middle = {5}})) {
     m_what->addItems({tr("came in"), tr("mixed from"), tr("thrown away"), tr("counted")});
     m_what->setAccessibleName(tr("What happened to the lot"));
     m_amount->setAccessibleName(tr("How much"));
@@ -70,7 +72,6 @@ void LotMovements::layOut() {
     line->addWidget(m_amount, 1);
     line->addWidget(m_note, 3);
     line->addWidget(m_enter);
-    m_ledger->setFixedHeight(kLedgerHeight);
     auto* down = new QVBoxLayout(this);
     down->setContentsMargins(0, 0, 0, 0);
     down->addLayout(head);
@@ -103,13 +104,14 @@ void LotMovements::showHints() {
     m_note->setEnabled(movement() != Movement::cameIn);
 }
 
-void LotMovements::show(const core::Shelf& shelf, const std::optional<core::Id<core::Lot>>& lot) {
+void LotMovements::show(const core::Shelf& shelf, const std::optional<core::Id<core::Lot>>& lot,
+                        const Uses& uses) {
     m_shelf = shelf;
     m_lot = lot;
     const core::Lot* chosen = lot ? m_shelf.lot(*lot) : nullptr;
     setVisible(chosen != nullptr);
     if (chosen != nullptr) {
-        showLedger(*chosen, m_shelf.material(chosen->material));
+        showLedger(*chosen, m_shelf.material(chosen->material), uses);
     }
 }
 
@@ -126,7 +128,7 @@ std::vector<core::LedgerEntry> LotMovements::newestLines(const core::Lot& lot) c
     return lines;
 }
 
-void LotMovements::showLedger(const core::Lot& lot, const core::Material* kind) {
+void LotMovements::showLedger(const core::Lot& lot, const core::Material* kind, const Uses& uses) {
     m_heading->setText(tr("Ledger of %1").arg(fromCore(core::lotName(lot, kind))));
     const auto balance = m_shelf.balanceOf(lot.id);
     m_balance->setInk(balance && balance->count >= 0 ? Ink::ink : Ink::must);
@@ -140,16 +142,20 @@ void LotMovements::showLedger(const core::Lot& lot, const core::Material* kind) 
             {.title = {tr("Earlier movements are not listed here."), Face::small, Ink::quiet}});
     }
     for (const core::LedgerEntry& entry : lines) {
-        rows.push_back({.id = entry.id.uuid(),
-                        .title = {words(entry.kind), Face::body, Ink::ink},
-                        .mark = clockTime(entry.at),
-                        .middle = {{fromCore(entry.note)}},
-                        .right = {fromCore(core::toText(entry.amount)), Face::body,
-                                  entry.amount.count < 0 ? Ink::quiet : Ink::ink},
-                        .below = {shortDay(clock.dayOf(entry.at), clock.today())}});
+        const auto use = entry.use ? uses.find(*entry.use) : uses.end();
+        QString amount = fromCore(core::toText(entry.amount));
+        rows.push_back(
+            {.id = entry.id.uuid(),
+             .title = {words(entry.kind), Face::body, Ink::ink},
+             .mark = shortDay(clock.dayOf(entry.at), clock.today()),
+             .middle = {{use == uses.end() ? fromCore(entry.note)
+                                           : dotted({use->second, fromCore(entry.note)})}},
+             .right = {amount.replace(QLatin1Char('-'), QChar(0x2212)), Face::body,
+                       entry.amount.count < 0 ? Ink::quiet : Ink::ink}});
     }
     m_ledger->setVisible(!rows.empty());
     m_ledger->show(std::move(rows));
+    fitHeight(*m_ledger, kLedgerHeight);
 }
 
 tl::expected<core::Change, QString> LotMovements::composed(const core::Lot& lot) const {

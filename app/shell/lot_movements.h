@@ -2,6 +2,7 @@
 // it. Entries are never edited; a wrong one is undone, and its contrary stands beside it.
 #pragma once
 
+#include <map>
 #include <optional>
 
 #include <QWidget>
@@ -22,8 +23,10 @@ class LotMovements : public QWidget {
     Q_OBJECT
 public:
     explicit LotMovements(Session& session, QWidget* parent = nullptr);
+    using Uses = std::map<core::Id<core::MaterialUse>, QString>; // in words
     // Nothing: no lot is chosen.
-    void show(const core::Shelf& shelf, const std::optional<core::Id<core::Lot>>& lot);
+    void show(const core::Shelf& shelf, const std::optional<core::Id<core::Lot>>& lot,
+              const Uses& uses);
     using QWidget::show;
 
 private:
@@ -32,7 +35,7 @@ private:
     void layOut();
     void showHints();
     [[nodiscard]] std::vector<core::LedgerEntry> newestLines(const core::Lot& lot) const;
-    void showLedger(const core::Lot& lot, const core::Material* kind);
+    void showLedger(const core::Lot& lot, const core::Material* kind, const Uses& uses);
     void enterMovement();
     [[nodiscard]] Movement movement() const;
     // The change, or in one sentence why there is none.

@@ -145,7 +145,9 @@ void MaterialsView::buildMaterials() {
     form.lines(tr("Note"), &R::note);
     m_materials->describe = [](const R& material) {
         return RowWords{.title = fromCore(material.name),
-                        .detail = fromCore(material.removal),
+                        .detail = material.removal.empty()
+                                      ? QString{}
+                                      : tr("comes off by: %1").arg(fromCore(material.removal)),
                         .right = words(material.kind)};
     };
     // A kind of the vocabulary brings what is known of it with its name.

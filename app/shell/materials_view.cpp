@@ -150,10 +150,10 @@ std::optional<core::Lot> MaterialsView::newLot() {
 void MaterialsView::showMovements() {
     const auto chosen = m_lots->list().current();
     const auto lot = chosen ? std::optional{core::Id<core::Lot>{*chosen}} : std::nullopt;
-    m_movements->show(m_shelf, lot);
+    m_session.guarded([&] { m_whereabouts->show(lot); });
+    m_movements->show(m_shelf, lot, m_whereabouts->uses());
     const core::Lot* known = lot ? m_shelf.lot(*lot) : nullptr;
     m_lotSheet->setKind(known == nullptr ? std::nullopt : std::optional{known->material});
-    m_session.guarded([&] { m_whereabouts->show(lot); });
 }
 
 void MaterialsView::showSheets() {

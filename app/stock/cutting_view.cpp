@@ -50,6 +50,7 @@ CuttingView::CuttingView(Session& session, QWidget* parent)
       m_proposer(new WorkProposer(session)), m_pieces(new PieceList(session)),
       m_sheetList(new RuledList(tr("Sheets and offcuts"))),
       m_noSheets(new Label(Face::body, Ink::quiet)), m_standing(new Label(Face::heading)),
+      m_against(new Label(Face::body, Ink::open)),
       m_stop(quietButton(tr("Stop"), tr("Takes the best plan found so far"))),
       m_book(new QPushButton(tr("Book the cutting"))), m_drawing(new CuttingPlanWidget),
       m_swell(new SwellForm(session)), m_house(new HouseValueList(session)),
@@ -73,6 +74,9 @@ void CuttingView::layOut() {
     down->addWidget(m_proposer);
     down->addSpacing(kSection);
     down->addWidget(m_pieces);
+    const int label = std::max(m_form->widestLabel(), m_proposer->form().widestLabel());
+    m_form->alignLabels(label);
+    m_proposer->form().alignLabels(label);
     addHeading(*down, tr("Sheets and offcuts"));
     m_sheetList->setMarkWidth(104);
     m_noSheets->setText(tr("No lot of this material can be cut: it needs the size of its sheets, "
@@ -90,6 +94,8 @@ void CuttingView::layOut() {
     ways->addWidget(m_stop);
     ways->addWidget(m_book);
     down->addLayout(ways);
+    m_against->setRunning();
+    down->addWidget(m_against);
     down->addSpacing(kGap);
     down->addWidget(m_drawing);
     addHeading(*down, tr("Swell of the spine"));

@@ -76,6 +76,7 @@ private:
     RuledList* m_sheetList;
     Label* m_noSheets;
     Label* m_standing;
+    Label* m_against; // grain that would lie across the spine
     QPushButton* m_stop;
     QPushButton* m_book;
     CuttingPlanWidget* m_drawing;

@@ -86,6 +86,7 @@ void CuttingView::forget(const QString& why, bool isWrong) {
     m_standing->setInk(isWrong ? Ink::open : Ink::quiet);
     m_standing->setText(why);
     m_drawing->hide();
+    m_against->hide();
     m_stop->hide();
     m_book->setEnabled(false);
 }
@@ -104,6 +105,9 @@ void CuttingView::showPlan(const core::CutProblem& problem, const core::CutPlan&
         .job = job(), .problem = problem, .plan = plan, .lots = m_lots, .note = {}};
     m_standing->setInk(plan.leftOut.empty() ? Ink::settled : Ink::open);
     m_standing->setText(standingWords(problem, plan));
+    const QString against = m_planned->job ? grainAgainst(problem, plan) : QString{};
+    m_against->setText(against.isEmpty() ? QString{} : against + QLatin1Char('.'));
+    m_against->setVisible(!against.isEmpty());
     m_drawing->show(problem, plan);
     m_drawing->setVisible(!plan.placed.empty());
     m_book->setEnabled(!plan.placed.empty());
@@ -111,6 +115,10 @@ void CuttingView::showPlan(const core::CutProblem& problem, const core::CutPlan&
 
 QString CuttingView::unfitness() const {
     QStringList said;
+    if (const QString grain = grainAgainst(m_planned->problem, m_planned->plan);
+        m_planned->job && !grain.isEmpty()) {
+        said << grain;
+    }
     for (const core::SheetPlace& on : sheetsCut(m_planned->plan)) {
         const core::Lot* lot = m_shelf.lot(m_planned->lots[on.sheet]);
         const core::Material* kind = lot == nullptr ? nullptr : m_shelf.material(lot->material);

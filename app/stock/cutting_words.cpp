@@ -7,6 +7,7 @@
 #include "app/drawing/cutting_drawing.h"
 #include "app/look/fonts.h"
 #include "app/session/words.h"
+#include "core/materials/cut_grain.h"
 #include "core/materials/fitness.h"
 #include "core/values/decimal.h"
 
@@ -87,6 +88,16 @@ QString standingWords(const core::CutProblem& problem, const core::CutPlan& plan
         said << tr("No plan does with less.");
     }
     return said.join(QLatin1Char(' '));
+}
+
+QString grainAgainst(const core::CutProblem& problem, const core::CutPlan& plan) {
+    QStringList names;
+    for (const std::size_t piece : core::piecesAcrossSpine(problem, plan)) {
+        names << fromCore(problem.pieces[piece].id);
+    }
+    return names.isEmpty() ? QString{}
+                           : tr("The grain would lie across the spine in: %1")
+                                 .arg(names.join(QStringLiteral(", ")));
 }
 
 QString sentenceFor(const core::CutProblemError& error, const core::CutProblem& problem) {

@@ -32,7 +32,7 @@ QString numbersOf(const std::vector<const core::Lot*>& lots) {
 
 TableCell throughOf(const core::LotTrace& trace, const core::Lot& used) {
     const auto way = trace.through(used);
-    return {way.empty() ? tr("itself") : tr("through %1").arg(numbersOf(way))};
+    return {way.empty() ? QString{} : tr("through %1").arg(numbersOf(way))};
 }
 
 TableRow headingOf(const core::TracedJob& job) {
@@ -53,15 +53,19 @@ QString nameOf(const core::LotTrace& trace, const core::Step& step) {
     return fromCore(name.empty() ? step.description : name);
 }
 
+const std::string& placeOf(const core::TracedUse& one) {
+    return one.use->place.empty() ? one.step->place : one.use->place;
+}
+
 TableRow rowOf(const core::LotTrace& trace, const core::TracedUse& one, const core::Clock& clock) {
-    const std::string& place = one.use->place.empty() ? one.step->place : one.use->place;
-    return {.id = one.use->id.uuid(),
-            .title = {nameOf(trace, *one.step), Face::body, Ink::ink},
-            .mark = shortDay(clock.dayOf(one.step->at), clock.today()),
-            .middle = {{fromCore(place), Face::formula, Ink::ink}, throughOf(trace, *one.lot)},
-            .right = {one.use->amount ? fromCore(core::toText(*one.use->amount)) : QString{},
-                      Face::small, Ink::ink},
-            .below = {one.use->stays ? QString{} : tr("nothing of it stays")}};
+    return {
+        .id = one.use->id.uuid(),
+        .title = {nameOf(trace, *one.step), Face::body, Ink::ink},
+        .mark = shortDay(clock.dayOf(one.step->at), clock.today()),
+        .middle = {{fromCore(placeOf(one)), Face::formula, Ink::ink}, throughOf(trace, *one.lot)},
+        .right = {one.use->amount ? fromCore(core::toText(*one.use->amount)) : QString{},
+                  Face::small, Ink::ink},
+        .below = {one.use->stays ? QString{} : tr("nothing of it stays")}};
 }
 
 TableRow rowOf(const core::LotTrace& trace, const core::TracedLeaf& one) {
@@ -115,6 +119,7 @@ void LotWhereabouts::show(const std::optional<core::Id<core::Lot>>& lot) {
     const auto trace = lot ? core::traceLot(all, *lot) : std::nullopt;
     setVisible(trace.has_value());
     m_places.clear();
+    m_uses.clear();
     std::vector<TableRow> rows;
     if (trace) {
         m_heading->setText(tr("Where %1 went").arg(fromCore(trace->lot->number)));
@@ -124,6 +129,8 @@ void LotWhereabouts::show(const std::optional<core::Id<core::Lot>>& lot) {
             rows.push_back(headingOf(job));
             for (const core::TracedUse& one : job.uses) {
                 rows.push_back(rowOf(*trace, one, m_session.clock()));
+                m_uses[one.use->id] = dotted(
+                    {fromCore(job.job->number), nameOf(*trace, *one.step), fromCore(placeOf(one))});
                 m_places[*rows.back().id] = {.view = ViewId::job,
                                              .job = job.job->id,
                                              .page = core::Page::bench,

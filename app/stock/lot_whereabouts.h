@@ -2,6 +2,7 @@
 // with its owner, step by step. Enter goes to the step.
 #pragma once
 
+#include <map>
 #include <optional>
 
 #include <QWidget>
@@ -9,6 +10,7 @@
 #include "app/session/session.h"
 #include "app/shell/view.h"
 #include "core/materials/material.h"
+#include "core/treatment/step.h"
 
 namespace headcap::app {
 
@@ -22,6 +24,10 @@ public:
     // Nothing: no lot is chosen.
     void show(const std::optional<core::Id<core::Lot>>& lot);
     using QWidget::show;
+    // What each use that stands was, for the ledger: "2031-014 · Guarding · K7".
+    [[nodiscard]] const std::map<core::Id<core::MaterialUse>, QString>& uses() const {
+        return m_uses;
+    }
 
 Q_SIGNALS:
     void goAsked(const headcap::app::Destination& destination);
@@ -36,6 +42,7 @@ private:
     Label* m_none;
     RuledTable* m_table;
     std::map<core::Uuid, Destination> m_places;
+    std::map<core::Id<core::MaterialUse>, QString> m_uses;
 };
 
 } // namespace headcap::app

@@ -11,8 +11,6 @@
 #include "app/stock/ledger_words.h"
 #include "app/stock/plain_form.h"
 #include "core/custody/job_states.h"
-#include "core/materials/fitness.h"
-#include "core/materials/shelf_life.h"
 
 namespace headcap::app {
 
@@ -73,6 +71,7 @@ void MixEditor::build() {
     m_form = new PlainForm;
     const core::Day today = m_session.clock().today();
     m_yield = &m_form->line(tr("To make"), tr("450 g"));
+    m_yield->tip(tr("What is left of it once it is made: some water boils away"));
     m_yield->accept(m_recipe.yields ? fromCore(core::toText(*m_recipe.yields)) : QString{});
     connect(m_yield, &FieldRow::left, this, &MixEditor::scale);
     m_number = &m_form->line(tr("Its number"), tr("on its label"));
@@ -95,73 +94,6 @@ void MixEditor::build() {
     m_down->insertWidget(5, m_form);
 }
 
-void MixEditor::addPart(const core::RecipeCardPart& part) {
-    const core::Material* kind = part.material ? m_shelf.material(*part.material) : nullptr;
-    const QString name = fromCore(kind != nullptr && part.what.empty() ? kind->name : part.what);
-    PartRows rows{&m_form->line(name), &m_form->line(tr("from lot")), nullptr};
-    rows.amount->accept(fromCore(core::toText(part.amount)));
-    const auto offered = core::lotsFor(part, m_shelf, m_session.clock().today());
-    if (!offered.empty()) {
-        rows.lot->accept(
-            fromCore(core::lotName(*offered.front(), m_shelf.material(offered.front()->material))));
-    }
-    const Choices lots = lotsOf(m_session);
-    rows.lot->completed([lots] { return wordsOf(lots()); })
-        .placeholder(tr("scan its label, or type"))
-        .understood([this, part](const QString& text) { return standingOf(text, part); });
-    rows.why = &m_form->line(tr("used because"), tr("why, though it is not fit"), true);
-    const auto showWhy = [this, rows] {
-        const core::Lot* lot = lotOf(rows.lot->text());
-        rows.why->setVisible(lot != nullptr && !unfitness(*lot).isEmpty());
-    };
-    connect(rows.lot, &FieldRow::edited, this, showWhy);
-    connect(rows.lot, &FieldRow::left, this, showWhy);
-    showWhy();
-    m_parts.push_back(rows);
-}
-
-const core::Lot* MixEditor::lotOf(const QString& text) const {
-    if (text.trimmed().isEmpty()) {
-        return nullptr;
-    }
-    const auto key = keyOf(lotsOf(m_session)(), text.trimmed());
-    const auto id = key ? core::Uuid::fromText(*key) : std::nullopt;
-    return id ? m_shelf.lot(core::Id<core::Lot>{*id}) : nullptr;
-}
-
-QString MixEditor::unfitness(const core::Lot& lot) const {
-    const core::Material* kind = m_shelf.material(lot.material);
-    QStringList said;
-    if (kind != nullptr) {
-        for (const core::FitnessPoint& point :
-             core::fitnessOf(lot, *kind, {.on = m_session.clock().today(), .stays = false})) {
-            if (point.asksReason) {
-                said << fromCore(point.sentence);
-            }
-        }
-    }
-    return said.join(QStringLiteral("; "));
-}
-
-QString MixEditor::standingOf(const QString& text, const core::RecipeCardPart&) const {
-    const core::Lot* lot = lotOf(text);
-    if (lot == nullptr) {
-        return text.trimmed().isEmpty() ? QString{} : tr("no such lot on the shelf");
-    }
-    QStringList said;
-    if (const auto balance = m_shelf.balanceOf(lot->id)) {
-        said << tr("%1 left").arg(fromCore(core::toText(*balance)));
-    }
-    const core::Material* kind = m_shelf.material(lot->material);
-    if (kind != nullptr) {
-        for (const core::FitnessPoint& point :
-             core::fitnessOf(*lot, *kind, {.on = m_session.clock().today(), .stays = false})) {
-            said << fromCore(point.sentence);
-        }
-    }
-    return dotted(said);
-}
-
 // By what is to be made; amounts changed by hand are put anew.
 void MixEditor::scale() {
     const ReadingContext context{.today = m_session.clock().today()};
@@ -182,59 +114,32 @@ void MixEditor::scale() {
     }
 }
 
-std::optional<std::vector<core::MixPart>> MixEditor::parts() {
-    const ReadingContext context{.today = m_session.clock().today()};
-    std::vector<core::MixPart> parts;
-    bool isWhole = true;
-    for (const PartRows& rows : m_parts) {
-        const auto amount = valueOf<core::Amount>(*rows.amount, context);
-        const core::Lot* lot = lotOf(rows.lot->text());
-        const QString why = rows.why->text().trimmed();
-        if (lot == nullptr) {
-            rows.lot->setError(
-                tr("Which lot was it taken from? Receive it first, if it has none."));
-        } else if (!unfitness(*lot).isEmpty() && why.isEmpty()) {
-            rows.why->setError(
-                tr("%1 %2: say why it is used.").arg(fromCore(lot->number), unfitness(*lot)));
-            lot = nullptr;
-        }
-        isWhole = isWhole && amount && lot != nullptr;
-        if (amount && lot != nullptr) {
-            parts.push_back({.source = lot->id, .amount = *amount, .why = toCore(why)});
-        }
-    }
-    return isWhole ? std::optional{parts} : std::nullopt;
-}
-
 void MixEditor::book() {
     const ReadingContext context{.today = m_session.clock().today()};
-    const core::Material* makes = core::materialMade(m_recipe, m_shelf);
-    const auto from = parts();
+    auto from = parts();
     const auto yield = valueOf<core::Amount>(*m_yield, context);
     const auto until = valueOf<core::Day>(*m_until, context);
-    if (makes == nullptr) {
-        m_session.say({Notice::Kind::refused,
-                       tr("The workshop has no kind of material that this recipe makes; add it "
-                          "under Materials and lots, with the vocabulary's own name.")});
-        return;
-    }
     if (!from || !yield || m_until->hasError()) {
         return;
     }
-    const core::Hand hand{m_session.person(), m_session.clock().now()};
-    core::Lot lot = core::lotMixed(m_recipe, *makes, toCore(m_number->text().trimmed()),
-                                   m_session.ids().next<core::Lot>(), hand, context.today);
-    lot.goodUntil = until;
-    lot.keptAt = toCore(m_keptAt->text().trimmed());
-    auto change = core::mixLot(lot, *from, *yield, m_shelf, hand, m_session.ids());
+    const core::RecipeMix mix{.recipe = m_recipe,
+                              .parts = std::move(*from),
+                              .number = toCore(m_number->text().trimmed()),
+                              .yield = *yield,
+                              .goodUntil = until,
+                              .keptAt = toCore(m_keptAt->text().trimmed()),
+                              .on = context.today};
+    auto change = core::mixByRecipe(mix, m_shelf, {m_session.person(), m_session.clock().now()},
+                                    m_session.ids());
     if (!change) {
-        m_session.say({Notice::Kind::refused, ledgerSentence(change.error(), makes)});
+        m_session.say({Notice::Kind::refused,
+                       ledgerSentence(change.error(), core::materialMade(m_recipe, m_shelf))});
         return;
     }
     const QString done = fromCore(change->sentence);
     if (m_session.apply(std::move(*change))) {
         m_session.say({Notice::Kind::done, done, true});
-        Q_EMIT booked(fromCore(lot.number));
+        Q_EMIT booked(fromCore(mix.number));
     }
 }
 

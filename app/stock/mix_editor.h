@@ -8,7 +8,7 @@
 #include <QWidget>
 
 #include "app/session/session.h"
-#include "core/materials/recipes.h"
+#include "core/materials/recipe_mix.h"
 
 class QPushButton;
 class QVBoxLayout;
@@ -38,6 +38,7 @@ private:
         FieldRow* amount;
         FieldRow* lot;
         FieldRow* why;
+        bool isNoneThere; // no lot of it is on the shelf
     };
 
     void build();
@@ -46,11 +47,12 @@ private:
     void book();
     void keepAsOwn();
     void removeOwn();
-    [[nodiscard]] QString standingOf(const QString& text, const core::RecipeCardPart& part) const;
+    [[nodiscard]] QString standingOf(const QString& text, bool isNoneThere) const;
     [[nodiscard]] const core::Lot* lotOf(const QString& text) const;
     // Why a lot can't be used without a reason; empty: it can.
     [[nodiscard]] QString unfitness(const core::Lot& lot) const;
-    [[nodiscard]] std::optional<std::vector<core::MixPart>> parts();
+    [[nodiscard]] std::optional<std::vector<core::PartTaken>> parts();
+    [[nodiscard]] std::string numberAfter(std::string last) const;
     [[nodiscard]] core::RecipeCard asTyped();
 
     Session& m_session;

@@ -77,9 +77,8 @@ void MixingView::refresh() {
             if (!id) {
                 id = m_keys.try_emplace(card.key, m_session.ids().nextUuid()).first->second;
             }
-            rows.push_back(
-                {*id, RowWords{.title = fromCore(card.name),
-                               .detail = card.isOwn ? tr("our own") : fromCore(card.source)}});
+            rows.push_back({*id, RowWords{.title = fromCore(card.name),
+                                          .detail = card.isOwn ? tr("our own") : QString{}}});
             m_recipes.insert_or_assign(*id, std::move(card));
         }
         const auto first = rows.front().id;

@@ -189,10 +189,11 @@ void PieceList::showAll() {
     std::vector<RuledModel::Row> rows;
     for (std::size_t i = 0; i < m_pieces.size(); ++i) {
         const core::WantedPiece& piece = m_pieces[i].piece;
-        rows.push_back({m_pieces[i].key, RowWords{.mark = letterOf(i),
-                                                  .title = fromCore(piece.id),
-                                                  .detail = detailOf(piece),
-                                                  .right = tr("%1 of it").arg(piece.count)}});
+        rows.push_back({m_pieces[i].key,
+                        RowWords{.mark = letterOf(i),
+                                 .title = fromCore(piece.id),
+                                 .detail = detailOf(piece),
+                                 .right = counted(piece.count, tr("%1 piece"), tr("%1 pieces"))}});
     }
     showRows(std::move(rows));
 }

@@ -53,31 +53,25 @@ std::vector<TableRow> endingRows(const core::Shelf& shelf, core::Day today,
                                  const core::Clock& clock, core::IdSource& keys) {
     std::vector<TableRow> rows;
     const auto off = core::goingOff(shelf, today, kSoonDays, clock);
-    if (!off.empty()) {
-        rows.push_back({.title = {tr("Goes off"), Face::heading, Ink::ink}});
-    }
     for (const core::StockLine& line : off) {
         rows.push_back({.id = line.lot->id.uuid(),
                         .title = {fromCore(line.kind->name), Face::body, Ink::ink},
                         .mark = fromCore(line.lot->number),
-                        .middle = {standing(line.age, line.goodUntil, today)},
+                        .middle = {{}, standing(line.age, line.goodUntil, today)},
                         .right = {fromCore(core::toText(line.balance)), Face::small, Ink::ink}});
     }
     const auto out = core::runningOut(shelf, today, kSoonDays, clock);
-    if (!out.empty()) {
-        rows.push_back(
-            {.title = {tr("Runs out, at the pace of the last year"), Face::heading, Ink::ink}});
-    }
     for (const core::RunningOut& one : out) {
         rows.push_back(
             {.id = keys.nextUuid(),
              .title = {fromCore(one.kind->name), Face::body, Ink::ink},
-             .middle = {{one.left.count == 0 ? tr("nothing left")
+             .middle = {{},
+                        {one.left.count == 0 ? tr("nothing left")
                                              : counted(one.days, tr("lasts about %1 day"),
                                                        tr("lasts about %1 days")),
                          Face::smallStrong, Ink::open}},
              .right = {fromCore(core::toText(one.left)), Face::small, Ink::ink},
-             .below = {tr("%1 in a year").arg(fromCore(core::toText(one.usedInAYear)))}});
+             .below = {tr("%1 in the last year").arg(fromCore(core::toText(one.usedInAYear)))}});
     }
     return rows;
 }

@@ -54,7 +54,7 @@ StockView::StockView(Session& session, QWidget* parent)
                                       {.mark = 88, .right = 120, .title = 5, .middle = {3, 3}}));
     m_ending = addTable(*down, tr("Goes off or runs out"),
                         new RuledTable(tr("Goes off or runs out"),
-                                       {.mark = 88, .right = 120, .title = 5, .middle = {4}}));
+                                       {.mark = 88, .right = 120, .title = 5, .middle = {3, 3}}));
     m_use = addTable(*down, tr("Used, by kind and year"),
                      new RuledTable(tr("Used, by kind and year"),
                                     {.mark = 0, .right = 120, .title = 4, .middle = {5}}));

@@ -22,11 +22,15 @@ TableRow heading(const QString& words, const QString& right = {}) {
             .right = {right, Face::smallStrong, Ink::ink}};
 }
 
+// A person, or a job: its number stands where a step has its time.
 TableRow hoursRow(const core::HoursOf& hours, core::IdSource& ids) {
+    const QString name = fromCore(hours.name);
+    const QString also = fromCore(hours.also);
     return {.id = ids.next<core::Job>().uuid(),
-            .title = {fromCore(hours.name), Face::body, Ink::ink},
-            .middle = {{fromCore(hours.also), Face::formula, Ink::ink},
-                       {counted(static_cast<int>(hours.steps), tr("%1 step"), tr("%1 steps"))}},
+            .title = {also.isEmpty() ? name : also, also.isEmpty() ? Face::body : Face::formula,
+                      Ink::ink},
+            .mark = also.isEmpty() ? QString{} : name,
+            .middle = {{}, {counted(static_cast<int>(hours.steps), tr("%1 step"), tr("%1 steps"))}},
             .right = {spent(hours.minutes), Face::small, Ink::ink}};
 }
 

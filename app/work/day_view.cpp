@@ -22,6 +22,7 @@
 namespace headcap::app {
 namespace {
 
+constexpr int kDayMark = 88;       // one grid for all lists of the day
 constexpr int kMostHeight = 4'000; // the page scrolls, the tables do not
 
 void put(RuledTable& table, std::vector<TableRow> rows) {
@@ -39,15 +40,15 @@ DayView::DayView(Session& session, QWidget* parent)
       m_after(quietButton(tr("Day after ›"), tipOf(ActionId::dayAfter))),
       m_copy(quietButton(tr("Copy as text"), tipOf(ActionId::copyAsText))),
       m_log(new RuledTable(tr("Steps of the day"),
-                           {.mark = 64, .right = 88, .title = 6, .middle = {5, 3}})),
+                           {.mark = kDayMark, .right = 88, .title = 5, .middle = {5, 3}})),
       m_sums(new RuledTable(tr("By person and by job"),
-                            {.mark = 0, .right = 88, .title = 4, .middle = {7, 3}})),
+                            {.mark = kDayMark, .right = 88, .title = 5, .middle = {5, 3}})),
       m_settingHeading(new Label(Face::heading, Ink::ink, tr("Setting"))),
-      m_settings(
-          new RuledTable(tr("Setting"), {.mark = 0, .right = 0, .title = 5, .middle = {5, 4}})),
+      m_settings(new RuledTable(tr("Setting"),
+                                {.mark = kDayMark, .right = 88, .title = 5, .middle = {5, 3}})),
       m_period(new PlainForm),
       m_hours(new RuledTable(tr("Hours by person"),
-                             {.mark = 0, .right = 88, .title = 4, .middle = {7, 3}})),
+                             {.mark = kDayMark, .right = 88, .title = 5, .middle = {5, 3}})),
       m_nothing(new Label(Face::body, Ink::quiet)) {
     m_from = &m_period->line(tr("From"), tr("1 Mar; empty: the Monday of this week"));
     m_to = &m_period->line(tr("To"), tr("31 Mar; empty: the day shown"));

@@ -9,6 +9,33 @@ QString tr(const char* text) {
     return QCoreApplication::translate("technique", text);
 }
 
+// Empty where it is not known, or nothing sets.
+FieldRow& minutesIfAny(TechniqueForm& form, const QString& label,
+                       core::Minutes core::HouseTechnique::*member) {
+    using R = core::HouseTechnique;
+    using Minutes = Reader<core::Minutes>;
+    return form
+        .bind(
+            label, new QLineEdit, false,
+            [member](const R& r) {
+                return r.*member == core::Minutes{0} ? QString{} : printed(r.*member);
+            },
+            [member](R& r, const QString& text) {
+                const std::string typed = toCore(text.trimmed());
+                const auto read = Minutes::read(typed, {});
+                if (!typed.empty() && !read) {
+                    return sentence(read.error(), Minutes::kReading);
+                }
+                r.*member = typed.empty() ? core::Minutes{0} : *read;
+                return QString{};
+            })
+        .understood([](const QString& text) {
+            const auto read = Minutes::read(toCore(text.trimmed()), {});
+            return read ? printed(*read) : QString{};
+        })
+        .tip(example(Minutes::kReading));
+}
+
 void addWhat(TechniqueForm& form) {
     using R = core::HouseTechnique;
     form.text(tr("Name"), &R::name).placeholder(tr("as the proposal and the report call it"));
@@ -17,10 +44,11 @@ void addWhat(TechniqueForm& form) {
         .placeholder(tr("as it is written in the log, one way a line: tipped in"));
     form.text(tr("Done to"), &R::doneTo).placeholder(tr("leaves, boards, spine"));
     form.lines(tr("Usually with"), &R::materials).placeholder(tr("materials, one a line"));
-    form.value(tr("Usually takes"), &R::minutes).placeholder(tr("12 min; 0: not known"));
+    minutesIfAny(form, tr("Usually takes"), &R::minutes)
+        .placeholder(tr("12 min; empty: not known"));
     form.text(tr("Of that"), &R::minutesBasis).placeholder(tr("a leaf, a board, a book"));
-    form.value(tr("Sets"), &R::sets)
-        .placeholder(tr("setting, drying or pressing: 2 h; 0: does not"));
+    minutesIfAny(form, tr("Sets"), &R::sets)
+        .placeholder(tr("setting, drying or pressing: 2 h; empty: nothing sets"));
 }
 
 void addCare(TechniqueForm& form) {

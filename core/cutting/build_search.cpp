@@ -5,6 +5,7 @@
 #include <limits>
 #include <queue>
 
+#include "core/cutting/build_bounds.h"
 #include "core/cutting/builds_by_counts.h"
 #include "core/cutting/piece_counts.h"
 
@@ -26,17 +27,13 @@ class BuildSearch {
 public:
     BuildSearch(const SheetTask& task, const CutGrid& grid, const std::vector<double>& price,
                 std::int64_t known, SearchBudget& budget)
-        : m_task(task), m_grid(grid), m_price(price), m_budget(budget), m_packing(task.most),
-          m_words(m_packing.words()), m_byCounts(m_words), m_sum(m_words),
+        : m_task(task), m_grid(grid), m_budget(budget), m_bounds(task, grid, price),
+          m_packing(task.most), m_words(m_packing.words()), m_byCounts(m_words), m_sum(m_words),
           m_byWidth(static_cast<std::size_t>(grid.across.size())),
-          m_byHeight(static_cast<std::size_t>(grid.down.size())), m_value(known) {
-        for (std::size_t i = 0; i < price.size(); ++i) {
-            m_allowance += price[i] * static_cast<double>(task.most[i]);
-        }
-    }
+          m_byHeight(static_cast<std::size_t>(grid.down.size())), m_value(known) {}
 
     BuildAnswer run() {
-        if (!prepare()) {
+        if (!m_bounds.prepare(m_budget)) {
             return {{}, m_value, kNoBound};
         }
         for (std::size_t i = 0; i < m_task.options.size(); ++i) {
@@ -73,28 +70,6 @@ private:
         double value, worth;
     };
 
-    bool prepare() {
-        RelaxedValues relaxed(m_task, m_grid);
-        std::vector<double> worth(m_task.value.begin(), m_task.value.end());
-        if (!relaxed.solve(worth, m_budget)) {
-            return false;
-        }
-        m_beside = relaxed.beside(m_budget);
-        for (std::size_t i = 0; i < worth.size(); ++i) {
-            worth[i] -= m_price[i];
-        }
-        m_worth = worth;
-        if (!relaxed.solve(worth, m_budget)) {
-            return false;
-        }
-        m_pricedBeside = relaxed.beside(m_budget);
-        return true;
-    }
-
-    [[nodiscard]] double boundOf(double value, double worth, std::size_t cell) const {
-        return std::min(value + m_beside[cell], m_allowance + worth + m_pricedBeside[cell]);
-    }
-
     void addPiece(int option) {
         const auto i = static_cast<std::size_t>(option);
         const int type = m_task.options[i].type;
@@ -105,13 +80,14 @@ private:
         build.y = static_cast<std::int16_t>(m_grid.optionY[i]);
         build.first = option;
         build.value = static_cast<double>(m_task.value[static_cast<std::size_t>(type)]);
-        build.worth = m_worth[static_cast<std::size_t>(type)];
+        build.worth = m_bounds.worthOf(type);
         add(build);
     }
 
     // Keeps a build, whose counts are in m_sum, unless one of the same pieces is no larger.
     void add(Build build) {
-        const double bound = boundOf(build.value, build.worth, m_grid.cell(build.x, build.y));
+        const double bound =
+            m_bounds.boundOf(build.value, build.worth, m_grid.cell(build.x, build.y));
         if (bound < static_cast<double>(m_value) + 1) {
             considerBest(build);
             return;
@@ -187,7 +163,7 @@ private:
             const std::size_t cell = start + stride * static_cast<std::size_t>(larger);
             const double value = build.value + other.value;
             const double worth = build.worth + other.worth;
-            if (boundOf(value, worth, cell) >= static_cast<double>(m_value) + 1) {
+            if (m_bounds.boundOf(value, worth, cell) >= static_cast<double>(m_value) + 1) {
                 join(index, other, sideBySide, sum, larger);
             }
         }
@@ -238,15 +214,13 @@ private:
 
     const SheetTask& m_task;
     const CutGrid& m_grid;
-    const std::vector<double>& m_price;
     SearchBudget& m_budget;
+    BuildBounds m_bounds;
     PieceCounts m_packing;
     std::size_t m_words;
     BuildsByCounts m_byCounts;
     std::vector<std::uint64_t> m_sum;
     std::vector<std::vector<Closed>> m_byWidth, m_byHeight;
-    std::vector<double> m_worth, m_beside, m_pricedBeside;
-    double m_allowance = 0;
     std::vector<Build> m_builds;
     std::vector<std::uint64_t> m_counts;
     std::priority_queue<Open> m_open;

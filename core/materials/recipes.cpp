@@ -150,19 +150,25 @@ OwnRecipe ownCopy(const RecipeCard& card, const Shelf& shelf, IdSource& ids) {
                              .caution = card.caution,
                              .source = card.source}};
     for (const RecipeCardPart& part : card.parts) {
-        const auto kind = std::ranges::find_if(shelf.materials, [&](const Material& material) {
-            return isOfKind(material, part.kindKey, part.what);
-        });
+        const Material* kind = materialOf(part, shelf);
         own.parts.push_back({.id = ids.next<RecipePart>(),
                              .recipe = own.recipe.id,
                              .position = static_cast<std::int64_t>(own.parts.size()) + 1,
-                             .material = part.material                   ? part.material
-                                         : kind == shelf.materials.end() ? std::nullopt
-                                                                         : std::optional{kind->id},
+                             .material = kind == nullptr ? part.material : std::optional{kind->id},
                              .what = part.what,
                              .amount = part.amount});
     }
     return own;
+}
+
+const Material* materialOf(const RecipeCardPart& part, const Shelf& shelf) {
+    if (part.material) {
+        return shelf.material(*part.material);
+    }
+    const auto found = std::ranges::find_if(shelf.materials, [&](const Material& material) {
+        return isOfKind(material, part.kindKey, part.what);
+    });
+    return found == shelf.materials.end() ? nullptr : &*found;
 }
 
 std::vector<const Lot*> lotsFor(const RecipeCardPart& part, const Shelf& shelf, Day today) {

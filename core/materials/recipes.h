@@ -66,6 +66,9 @@ struct OwnRecipe {
 [[nodiscard]] std::vector<const Lot*> lotsFor(const RecipeCardPart& part, const Shelf& shelf,
                                               Day today);
 
+// The kind a part is of, as the workshop keeps it; nothing where it has none.
+[[nodiscard]] const Material* materialOf(const RecipeCardPart& part, const Shelf& shelf);
+
 // The kind of material a recipe makes, as the workshop keeps it; nothing where it has none.
 [[nodiscard]] const Material* materialMade(const RecipeCard& recipe, const Shelf& shelf);
 

@@ -2,21 +2,33 @@
 
 #include <algorithm>
 #include <fstream>
+#include <mutex>
 
 #include "core/values/fold.h"
 
 namespace headcap::tests {
+namespace {
+
+// As the real one, it answers any thread.
+std::recursive_mutex& asking() {
+    static std::recursive_mutex mutex;
+    return mutex;
+}
+
+} // namespace
 
 MemoryStore::MemoryStore() = default;
 MemoryStore::~MemoryStore() = default;
 
 std::optional<core::Found> MemoryStore::find(const core::RecordRef& ref) const {
+    const std::scoped_lock lock{asking()};
     failIfBroken();
     const auto at = m_records.find(ref);
     return at == m_records.end() ? std::nullopt : std::optional{at->second};
 }
 
 std::vector<core::Found> MemoryStore::all(core::RecordKind kind) const {
+    const std::scoped_lock lock{asking()};
     failIfBroken();
     std::vector<core::Found> found;
     for (const auto& [ref, one] : m_records) {
@@ -92,6 +104,7 @@ std::vector<std::string> MemoryStore::lately(core::RecordKind kind, std::string_
 }
 
 tl::expected<core::Revision, core::Refusal> MemoryStore::apply(const core::Change& change) {
+    const std::scoped_lock lock{asking()};
     failIfBroken();
     if (failNext) {
         const auto code = *failNext;
@@ -122,6 +135,7 @@ tl::expected<core::Revision, core::Refusal> MemoryStore::apply(const core::Chang
 }
 
 std::int64_t MemoryStore::dataVersion() const {
+    const std::scoped_lock lock{asking()};
     failIfBroken();
     return m_sequence;
 }
@@ -217,6 +231,7 @@ MemoryStore::redo(std::optional<core::Id<core::Person>>) {
 }
 
 void MemoryStore::changeElsewhere(core::AnyRecord record) {
+    const std::scoped_lock lock{asking()};
     const core::RecordRef ref = core::refOf(record);
     ++m_sequence;
     m_records.insert_or_assign(ref, core::Found{std::move(record), {m_sequence}});
@@ -303,6 +318,7 @@ const core::AnyRecord& MemoryStore::asChanged(const core::RecordRef& ref,
 }
 
 void MemoryStore::write(core::JournalEntry entry) {
+    const std::scoped_lock lock{asking()};
     entry.sequence = ++m_sequence;
     for (const core::JournalRecord& record : entry.records) {
         if (record.after) {

@@ -9,7 +9,7 @@
 #include "app/form/record_choices.h"
 #include "app/look/grid.h"
 #include "app/look/label.h"
-#include "app/look/style.h"
+#include "app/look/quiet_button.h"
 #include "app/papers/data_sheets.h"
 #include "core/materials/shelf_life.h"
 #include "core/treatment/step_line.h"
@@ -20,7 +20,7 @@ UseRow::UseRow(Session& session, const core::Shelf& shelf, const core::MaterialU
                Purpose purpose, QWidget* parent)
     : QWidget(parent), m_session(session), m_shelf(shelf), m_purpose(std::move(purpose)),
       m_form(new RecordForm<core::MaterialUse>(session, tr("Material"))),
-      m_sheet(new papers::DataSheetButton(session)), m_more(new QPushButton(tr("More …"))) {
+      m_sheet(new papers::DataSheetButton(session)), m_more(quietButton(tr("More …"))) {
     build();
     m_form->showDraft(use);
     for (FieldRow* row : m_form->rows()) {
@@ -51,12 +51,11 @@ void UseRow::build() {
         connect(row, &FieldRow::edited, this, &UseRow::follow);
     }
 
-    auto* drop = new QPushButton(tr("Not used"));
+    auto* drop = quietButton(tr("Not used"),
+                             tr("Takes this material out of the step that is being written"));
     for (QPushButton* button : {static_cast<QPushButton*>(m_sheet), m_more, drop}) {
-        button->setProperty(kQuietButton, true);
         button->setMinimumHeight(kBenchControl);
     }
-    drop->setToolTip(tr("Takes this material out of the step that is being written"));
     connect(m_more, &QPushButton::clicked, this, [this] { showMore(m_more->isChecked()); });
     connect(drop, &QPushButton::clicked, this, &UseRow::removeAsked);
     m_more->setCheckable(true);

@@ -22,6 +22,14 @@ QString minutesWords(core::Minutes minutes) {
     return fromCore(core::toText(minutes));
 }
 
+// As exactly as such a thing can be known: to a half hour of days, to five minutes of an hour.
+QString aboutMinutes(core::Minutes minutes) {
+    const auto count = minutes.count();
+    const auto step = count >= 4 * 60 ? 30 : count >= 60 ? 15 : 5;
+    const auto about = std::max<core::Minutes::rep>(step, (count + step / 2) / step * step);
+    return minutesWords(count == 0 ? core::Minutes{0} : core::Minutes{about});
+}
+
 QString restsOn(const core::LineEstimate& line) {
     const QString jobs = counted(static_cast<int>(line.jobs), EstimateView::tr("%1 job"),
                                  EstimateView::tr("%1 jobs"));
@@ -134,8 +142,8 @@ void EstimateRows::paintEvent(QPaintEvent*) {
         const bool isKnown = row.estimate.basis != core::EstimateBasis::nothing;
         const QString range =
             isKnown ? tr("%1–%2, %3")
-                          .arg(minutesWords(row.estimate.quarter),
-                               minutesWords(row.estimate.threeQuarters), restsOn(row.estimate))
+                          .arg(aboutMinutes(row.estimate.quarter),
+                               aboutMinutes(row.estimate.threeQuarters), restsOn(row.estimate))
                     : restsOn(row.estimate);
         painter.drawText(QRect{width() - restWidth, top, restWidth, rowHeight()},
                          Qt::AlignLeft | Qt::AlignVCenter,
@@ -163,9 +171,12 @@ QString EstimateView::sentence() const {
         return tr("Nothing is known of such work yet: no finished job, and no usual minutes.");
     }
     QString words =
-        tr("Half of all such work takes %1 to %2, four in five of it %3 to %4.")
-            .arg(minutesWords(m_estimate.quarter), minutesWords(m_estimate.threeQuarters),
-                 minutesWords(m_estimate.low), minutesWords(m_estimate.high));
+        tr("Likely %1 to %2; four times in five %3 to %4.")
+            .arg(aboutMinutes(m_estimate.quarter), aboutMinutes(m_estimate.threeQuarters),
+                 aboutMinutes(m_estimate.low), aboutMinutes(m_estimate.high));
+    if (m_said > core::Minutes{0}) {
+        words += QLatin1Char(' ') + tr("Proposed: %1.").arg(minutesWords(m_said));
+    }
     words += QLatin1Char(' ');
     words += m_estimate.steps == 0
                  ? tr("It rests on usual minutes alone: none of it was done here before.")
@@ -180,6 +191,13 @@ QString EstimateView::sentence() const {
     return words;
 }
 
+void EstimateView::wait() {
+    m_isWaiting = true;
+    m_words->setText(tr("Looking through what such work took here before …"));
+    m_rows->hide();
+    m_legend->hide();
+}
+
 void EstimateView::show(const core::JobFile& file, const core::Id<core::ProposalOption>& option,
                         const std::vector<core::PastWork>& past) {
     const auto lines = core::linesOf(file, option);
@@ -189,6 +207,10 @@ void EstimateView::show(const core::JobFile& file, const core::Id<core::Proposal
         asked.push_back(core::askedOf(*line, file.item));
     }
     m_estimate = core::estimateOf(asked, past, file.techniques.offered());
+    m_said = core::Minutes{0};
+    for (const core::ProposalLine* line : lines) {
+        m_said += line->minutes;
+    }
     std::vector<EstimateRows::Row> rows;
     for (std::size_t i = 0; i < lines.size(); ++i) {
         const core::LineWork work = core::workedOn(file, *lines[i]);
@@ -200,6 +222,9 @@ void EstimateView::show(const core::JobFile& file, const core::Id<core::Proposal
     }
     m_words->setText(sentence());
     m_rows->show(std::move(rows));
+    m_isWaiting = false;
+    m_rows->setVisible(true);
+    m_legend->setVisible(true);
 }
 
 } // namespace headcap::app

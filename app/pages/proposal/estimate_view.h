@@ -47,11 +47,16 @@ public:
     void show(const core::JobFile& file, const core::Id<core::ProposalOption>& option,
               const std::vector<core::PastWork>& past);
     using QWidget::show;
+    // Until finished work has been read.
+    void wait();
+    [[nodiscard]] bool isWaiting() const { return m_isWaiting; }
     [[nodiscard]] const core::OptionEstimate& estimate() const { return m_estimate; }
     [[nodiscard]] QString sentence() const;
 
 private:
     core::OptionEstimate m_estimate;
+    core::Minutes m_said{0};
+    bool m_isWaiting = false;
     Label* m_words;
     EstimateRows* m_rows;
     Label* m_legend;

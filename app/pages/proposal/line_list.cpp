@@ -2,19 +2,22 @@
 
 #include "app/form/record_choices.h"
 #include "app/pages/place_in_book.h"
+#include "core/materials/ledger_in_brief.h"
 #include "core/treatment/approval.h"
+#include "core/treatment/line_fitness.h"
 #include "core/treatment/totals.h"
 
 namespace headcap::app {
 namespace {
 
-RowWords lineWords(const core::ProposalLine& line, const core::TechniquesInForce& techniques) {
+RowWords lineWords(const core::ProposalLine& line, const core::TechniquesInForce& techniques,
+                   const QString& against) {
     const QString title = fromCore(core::lineTitle(line, techniques));
     const bool isDescribed = !line.technique.empty() || title.isEmpty();
     return {.mark = QString::number(line.position),
             .title = title,
-            .detail = dotted(
-                {isDescribed ? fromCore(line.description) : QString{}, fromCore(line.materials)}),
+            .detail = dotted({isDescribed ? fromCore(line.description) : QString{},
+                              fromCore(line.materials), against}),
             .right = dotted({line.minutes > core::Minutes{0} ? printed(line.minutes) : QString{},
                              line.price ? printed(*line.price) : QString{}})};
 }
@@ -26,9 +29,10 @@ LineList::LineList(Session& session, PageEdits& edits, QWidget* parent)
           session, edits,
           {tr("Its lines"), tr("Add a line"),
            tr("What would be done, line by line. An option without lines is to do nothing.")},
-          tr("Line"), parent) {
+          tr("Line"), parent),
+      m_session(session) {
     using R = core::ProposalLine;
-    FieldRow& technique = form().term(tr("Technique"), &R::technique, techniqueTerms(session));
+    m_technique = &form().term(tr("Technique"), &R::technique, techniqueTerms(session));
     form()
         .usedText(tr("Where"), &R::place)
         .placeholder(tr("K7, C1–C4, spine"))
@@ -36,14 +40,17 @@ LineList::LineList(Session& session, PageEdits& edits, QWidget* parent)
     form().value(tr("How many"), &R::count);
     form().lines(tr("What"), &R::description);
     m_materials = &form().usedText(tr("Materials"), &R::materials);
+    m_materials->placeholder(tr("kozo tissue 26-014, grain along the spine"))
+        .understood([this](const QString& text) { return againstTyped(text); });
     m_minutes = &form().value(tr("Minutes"), &R::minutes);
     form().value(tr("Price"), &R::price).placeholder(tr("of the work; empty: by the hour"));
     form().value(tr("Materials cost"), &R::materialsCost);
     form().value(tr("Place in it"), &R::position);
-    connect(&technique, &FieldRow::edited, this,
-            [this, row = &technique] { fillFromTechnique(row->text()); });
+    connect(m_technique, &FieldRow::edited, this,
+            [this] { fillFromTechnique(m_technique->text()); });
     describe = [this](const R& line) {
-        return lineWords(line, m_file ? m_file->techniques : core::TechniquesInForce{});
+        return lineWords(line, m_file ? m_file->techniques : core::TechniquesInForce{},
+                         against(line));
     };
     make = [this, &session]() -> std::optional<R> {
         if (!m_option || !m_file) {
@@ -69,6 +76,40 @@ void LineList::showOption(const core::JobFile& file,
         }
     }
     show(lines, file);
+}
+
+QString LineList::against(const core::ProposalLine& line) const {
+    if (!m_file || line.materials.empty()) {
+        return {};
+    }
+    m_session.guarded([this] { m_shelf = core::shelfInBrief(m_session.records()); });
+    if (!m_shelf) {
+        return {};
+    }
+    QStringList said;
+    for (const core::ProposedFitness& one :
+         core::fitnessOf(line, *m_shelf, *m_file, m_session.clock().today())) {
+        said << QStringLiteral("%1 %2").arg(fromCore(one.name), fromCore(one.point.sentence));
+    }
+    return said.join(QStringLiteral("; "));
+}
+
+QString LineList::againstTyped(const QString& materials) const {
+    if (!m_option || !m_file) {
+        return {};
+    }
+    const core::Uuid none = m_option->uuid();
+    core::ProposalLine line{.id = core::Id<core::ProposalLine>{none},
+                            .job = m_file->job.id,
+                            .option = *m_option,
+                            .materials = toCore(materials)};
+    for (const core::Technique& technique : m_file->techniques.offered()) {
+        if (fromCore(technique.name).compare(m_technique->text().trimmed(), Qt::CaseInsensitive) ==
+            0) {
+            line.technique = technique.key;
+        }
+    }
+    return against(line);
 }
 
 void LineList::fillFromTechnique(const QString& typed) {

@@ -2,7 +2,10 @@
 // known fills in its usual minutes and materials, where nothing is written there yet.
 #pragma once
 
+#include <memory>
+
 #include "app/form/record_list.h"
+#include "core/materials/shelf.h"
 #include "core/treatment/proposal.h"
 
 namespace headcap::app {
@@ -16,9 +19,15 @@ public:
 
 private:
     void fillFromTechnique(const QString& typed);
+    // What speaks against the materials named, in words.
+    [[nodiscard]] QString against(const core::ProposalLine& line) const;
+    [[nodiscard]] QString againstTyped(const QString& materials) const;
 
     std::optional<core::JobFile> m_file;
     std::optional<core::Id<core::ProposalOption>> m_option;
+    Session& m_session;
+    mutable std::shared_ptr<const core::Shelf> m_shelf{}; // as last read, for what speaks against
+    FieldRow* m_technique = nullptr;
     FieldRow* m_materials = nullptr;
     FieldRow* m_minutes = nullptr;
 };

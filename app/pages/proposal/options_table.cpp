@@ -19,8 +19,20 @@ namespace {
 
 constexpr int kLabelWidth = 124;
 
+// Never lower than its words, whatever room the page believes it needs.
+class Wrapped : public Label {
+public:
+    using Label::Label;
+
+protected:
+    void resizeEvent(QResizeEvent* event) override {
+        Label::resizeEvent(event);
+        setMinimumHeight(heightForWidth(width()));
+    }
+};
+
 Label* wrapped(Face face, Ink ink, const QString& words) {
-    auto* label = new Label(face, ink, words);
+    auto* label = new Wrapped(face, ink, words);
     label->setWordWrap(true);
     label->setContentsMargins(kGap, 0, 0, 0);
     QSizePolicy policy{QSizePolicy::Ignored, QSizePolicy::Minimum};

@@ -6,7 +6,7 @@
 #include <QPushButton>
 
 #include "app/look/grid.h"
-#include "app/look/style.h"
+#include "app/look/quiet_button.h"
 #include "app/session/words.h"
 #include "core/treatment/approval.h"
 
@@ -26,16 +26,14 @@ QString wordsOf(const core::JobFile& file, const core::Proposal& proposal, core:
 } // namespace
 
 VersionBar::VersionBar(QWidget* parent)
-    : QWidget(parent), m_versions(new QHBoxLayout), m_print(new QPushButton(tr("Print …"))),
-      m_save(new QPushButton(tr("Save as PDF …"))), m_sent(new QPushButton(tr("Sent today"))),
-      m_next(new QPushButton(tr("New version"))) {
-    m_sent->setToolTip(tr("It went to the owner today; the job is then proposed"));
-    m_next->setToolTip(tr("Begins the next version with the options and lines of the latest"));
-    m_print->setToolTip(tr("Prints this version on the letterhead (Ctrl+P)"));
-    m_save->setToolTip(tr("Writes this version on the letterhead to a PDF"));
-    for (QPushButton* button : {m_print, m_save, m_sent, m_next}) {
-        button->setProperty(kQuietButton, true);
-    }
+    : QWidget(parent), m_versions(new QHBoxLayout),
+      m_print(quietButton(tr("Print …"), tr("Prints this version on the letterhead (Ctrl+P)"))),
+      m_save(
+          quietButton(tr("Save as PDF …"), tr("Writes this version on the letterhead to a PDF"))),
+      m_sent(quietButton(tr("Sent today"),
+                         tr("It went to the owner today; the job is then proposed"))),
+      m_next(quietButton(tr("New version"),
+                         tr("Begins the next version with the options and lines of the latest"))) {
     connect(m_sent, &QPushButton::clicked, this, &VersionBar::sentAsked);
     connect(m_print, &QPushButton::clicked, this, &VersionBar::printAsked);
     connect(m_save, &QPushButton::clicked, this, &VersionBar::saveAsked);

@@ -91,8 +91,9 @@ void ReleasePanel::show(const core::JobFile& file) {
         std::ranges::count_if(m_rows, [](const core::ReleaseRow& row) { return !row.isSettled(); });
     m_standing->setInk(open == 0 ? Ink::settled : Ink::open);
     m_standing->setText(open == 0 ? tr("Everything is settled: it may leave.")
-                                  : counted(static_cast<int>(open), tr("%1 row is still open."),
-                                            tr("%1 rows are still open.")));
+                                  : counted(static_cast<int>(open),
+                                            tr("%1 point of this list is still open."),
+                                            tr("%1 points of this list are still open.")));
     const bool isGone = m_file->job.state == core::JobState::returned;
     m_return->setVisible(!isGone);
     m_giveBack->setEnabled(core::mayLeave(m_rows));
@@ -116,11 +117,15 @@ void ReleasePanel::addRow(const core::ReleaseRow& row) {
                            isSettled ? QStringLiteral("●") : QStringLiteral("○"));
     mark->setAccessibleName(isSettled ? tr("settled") : tr("open"));
     mark->setFixedWidth(kMarkWidth);
+    mark->setMinimumHeight(kControl);
+    mark->setAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     across->addWidget(mark, 0, Qt::AlignTop);
     auto* words = new QVBoxLayout;
     words->setSpacing(0);
     auto* asks = new Label(Face::body, Ink::ink, said(row.asks));
     asks->setWordWrap(true);
+    asks->setMinimumHeight(kControl); // in line with the mark and the button
+    asks->setAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     words->addWidget(asks);
     QString below = said(row.finds);
     if (row.answer != nullptr && row.answer->answer != core::ReleaseAnswer::open) {
@@ -149,7 +154,7 @@ void ReleasePanel::addRow(const core::ReleaseRow& row) {
             answer(key, isCount ? core::ReleaseAnswer::done : core::ReleaseAnswer::explained,
                    why->text().trimmed());
         });
-        auto* button = new QPushButton(row.isByRecord          ? tr("To it")
+        auto* button = new QPushButton(row.isByRecord          ? tr("Go to it")
                                        : key == core::kSignOff ? tr("Sign off")
                                                                : tr("Done"));
         button->setProperty(kKey, said(key));
@@ -233,25 +238,6 @@ void ReleasePanel::returnIt() {
         return;
     }
     keep(core::giveBack(*m_file, back, m_session.clock(), m_session.ids()));
-}
-
-QString sentence(core::ReleaseProblem problem) {
-    using Problem = core::ReleaseProblem;
-    switch (problem) {
-    case Problem::noSuchRow:
-        return ReleasePanel::tr("That row is not in this job's list.");
-    case Problem::unexplained:
-        return ReleasePanel::tr("Not noted: say why it may leave all the same.");
-    case Problem::nobody:
-        return ReleasePanel::tr("Not noted: who is working? Choose first.");
-    case Problem::stillOpen:
-        return ReleasePanel::tr("Not signed off: other rows are still open.");
-    case Problem::toWhomMissing:
-        return ReleasePanel::tr("Not noted: to whom was it given?");
-    case Problem::conditionMissing:
-        return ReleasePanel::tr("Not noted: in what condition did it leave?");
-    }
-    return {};
 }
 
 } // namespace headcap::app

@@ -111,6 +111,30 @@ TEST_F(BenchWorkTest, minutesMeasuredAndNotLoggedWaitToBeLogged) {
     EXPECT_EQ(page().form().draft()->logged.step.minutes, core::Minutes{20});
 }
 
+TEST_F(BenchWorkTest, wordsThatNameNoTechniqueAreLoggedOnlyAtTheSecondEnter) {
+    const std::size_t before = file().steps.size();
+    say("abc");
+    EXPECT_EQ(file().steps.size(), before);
+    EXPECT_EQ(line().text(), QStringLiteral("abc")) << "nothing is dropped";
+    QTest::keyClicks(&line(), QStringLiteral(" d"));
+    QTest::keyClick(&line(), Qt::Key_Return);
+    EXPECT_EQ(file().steps.size(), before) << "it is another line";
+    QTest::keyClick(&line(), Qt::Key_Return);
+    ASSERT_EQ(file().steps.size(), before + 1);
+    EXPECT_EQ(file().steps.back().description, "abc d");
+}
+
+TEST_F(BenchWorkTest, aLotThatIsNotOnTheShelfIsNotMadeWordsUnasked) {
+    const std::size_t before = file().steps.size();
+    say("guarded K7 with paste 26-001 0.4 g 20 min");
+    EXPECT_EQ(file().steps.size(), before);
+    say(" ");
+    line().setText(QStringLiteral("guarded K7 with paste 31-006 0.4 g 20 min"));
+    QTest::keyClick(&line(), Qt::Key_Return);
+    ASSERT_EQ(file().steps.size(), before + 1);
+    EXPECT_TRUE(file().uses.back().lot.has_value());
+}
+
 TEST_F(BenchWorkTest, whatHasSetIsSaidUntilATouchSaysItWasSeenTo) {
     say("guarded K7 18 min sets 30 min");
     const core::Id<core::Step> id = file().steps.back().id;

@@ -32,6 +32,9 @@ protected:
         type(page().lines().form(), QStringLiteral("Price"), price);
         QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
     }
+    bool isEstimated(int withinMs = 5'000) {
+        return QTest::qWaitFor([this] { return !page().estimate().isWaiting(); }, withinMs);
+    }
     void decide(core::DecisionKind kind, const QString& by) {
         page().decisions().start(kind);
         type(page().decisions().form(), QStringLiteral("By"), by);
@@ -59,6 +62,30 @@ TEST_F(ProposalPageTest, aLineTakesWhatIsUsualOfItsTechnique) {
     EXPECT_EQ(now.lines.front().price, (core::Money{4'850, "EUR"}));
     EXPECT_EQ(core::totalsOf(now, now.lines.front().option).prices,
               (std::vector{core::Money{4'850, "EUR"}}));
+}
+
+TEST_F(ProposalPageTest, aLineSaysWhatSpeaksAgainstTheLotsItNames) {
+    for (auto& lot : core::all<core::Lot>(sample.store)) {
+        if (lot.record.number == "29-102") {
+            lot.record.grain = core::Grain::alongHeight;
+            sample.store.changeElsewhere(lot.record);
+        }
+    }
+    begin();
+    addLine(QStringLiteral("Lining the spine"), QStringLiteral("48.50"));
+    const auto shown = [this] {
+        return page().lines().list().model()->index(0, 0).data(Qt::AccessibleTextRole).toString();
+    };
+    EXPECT_FALSE(shown().contains(QStringLiteral("say how its grain lies")));
+    ASSERT_TRUE(page().lines().goTo(hymnal().lines.front().id.uuid()));
+    type(page().lines().form(), QStringLiteral("Materials"), QStringLiteral("29-102"));
+    EXPECT_TRUE(job().leave());
+    EXPECT_TRUE(shown().contains(QStringLiteral("say how its grain lies")))
+        << shown().toStdString();
+    type(page().lines().form(), QStringLiteral("Materials"),
+         QStringLiteral("29-102, grain along the spine"));
+    EXPECT_TRUE(job().leave());
+    EXPECT_FALSE(shown().contains(QStringLiteral("say how its grain lies")));
 }
 
 TEST_F(ProposalPageTest, sendingTakesTheJobToProposedInOneEntry) {
@@ -163,8 +190,31 @@ TEST_F(ProposalPageTest, aTaxThatIsNoneIsAskedForInPercent) {
 TEST_F(ProposalPageTest, theEstimateSaysWhatItRestsOn) {
     ASSERT_TRUE(open(*sample.grafting, core::Page::proposal));
     EXPECT_TRUE(page().estimate().isVisible());
+    ASSERT_TRUE(isEstimated());
     EXPECT_GT(page().estimate().estimate().high, page().estimate().estimate().low);
     EXPECT_TRUE(page().estimate().sentence().contains(QStringLiteral("usual minutes alone")))
+        << page().estimate().sentence().toStdString();
+}
+
+TEST_F(ProposalPageTest, anEstimateRestsOnFinishedWorkOfOtherJobs) {
+    // The hymnal's line is guarded as it was in a job that has passed.
+    core::Job passed = file().job;
+    passed.id = sample.ids.next<core::Job>();
+    passed.number = "2030-009";
+    passed.state = core::JobState::passed;
+    sample.store.changeElsewhere(passed);
+    for (const core::Step& step : file().steps) {
+        core::Step same = step;
+        same.id = sample.ids.next<core::Step>();
+        same.job = passed.id;
+        same.line.reset();
+        sample.store.changeElsewhere(same);
+    }
+    begin();
+    addLine(QStringLiteral("Guarding"), QStringLiteral("48.50"));
+    ASSERT_TRUE(isEstimated());
+    EXPECT_EQ(page().estimate().estimate().lines.front().jobs, 1U);
+    EXPECT_TRUE(page().estimate().sentence().contains(QStringLiteral("1 finished step of our own")))
         << page().estimate().sentence().toStdString();
 }
 

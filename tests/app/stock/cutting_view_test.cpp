@@ -84,6 +84,29 @@ TEST_F(CuttingViewTest, plansByItselfAndBooksInOneChange) {
     EXPECT_TRUE(view.pieces().pieces().empty());
 }
 
+// The sheets' grain runs along their height; a piece that wants it along its width lies across.
+TEST_F(CuttingViewTest, grainAcrossTheSpineOfABookIsExplainedBeforeItIsBooked) {
+    ASSERT_TRUE(view.enter({.view = ViewId::cutting, .job = sample.grafting}));
+    choose("Aaa endpaper stock");
+    view.pieces().add({.id = "lining",
+                       .width = core::Length::millimetres(30),
+                       .height = core::Length::millimetres(180),
+                       .grain = core::GrainWay::alongWidth});
+    ASSERT_TRUE(isPlanned());
+    ASSERT_EQ(view.planned()->plan.placed.size(), 1U);
+    book();
+    EXPECT_TRUE(core::all<core::Cutting>(sample.store).empty());
+    FieldRow* note = nullptr;
+    for (FieldRow* row : view.findChildren<FieldRow*>()) {
+        note = row->hasError() ? row : note;
+    }
+    ASSERT_NE(note, nullptr);
+    qobject_cast<QLineEdit*>(note->control())
+        ->setText(QStringLiteral("a strip for the spine, to stiffen it"));
+    book();
+    EXPECT_EQ(core::all<core::Cutting>(sample.store).size(), 1U);
+}
+
 TEST_F(CuttingViewTest, piecesOfWorkAreProposedFromTheBook) {
     auto& form = view.proposer().form();
     field(form, "Leaf's width")->setText(QStringLiteral("118 mm"));

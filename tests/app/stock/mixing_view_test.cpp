@@ -1,4 +1,7 @@
 // Mixing, by keys, with a look at the store.
+#include <algorithm>
+#include <set>
+
 #include <QLineEdit>
 #include <QPushButton>
 #include <QTest>
@@ -174,6 +177,42 @@ TEST_F(MixingViewTest, aTitrationIsJudged) {
     }
     EXPECT_TRUE(titration->answer().contains(QStringLiteral("0.45 mol/kg")));
     EXPECT_TRUE(titration->answer().contains(QStringLiteral("2.252 %")));
+}
+
+// The first paste of a new workshop: no kind, no lot, and yet every gram has a lot.
+TEST(FirstMix, makesTheKindsItLacksAndReceivesItsParts) {
+    tests::SampleWorkshop sample;
+    Session session{sample.means()};
+    MixingView view{session};
+    view.resize(1280, 900);
+    view.setVisible(true);
+    ASSERT_TRUE(QTest::qWaitForWindowExposed(&view));
+    view.enter({ViewId::mixing});
+    Notice said;
+    QObject::connect(&session, &Session::said, &view, [&](const Notice& one) { said = one; });
+    const std::size_t before = core::all<core::Lot>(sample.store).size();
+    const std::size_t changes = sample.store.changes();
+    QTest::mouseClick(&view.editor().bookButton(), Qt::LeftButton);
+    EXPECT_EQ(said.kind, Notice::Kind::done) << said.sentence.toStdString();
+    EXPECT_EQ(sample.store.changes(), changes + 1) << "in one change";
+    const core::Shelf shelf = core::loadShelf(sample.store);
+    ASSERT_EQ(shelf.lots.size(), before + 3) << "the paste, the starch and the water";
+    std::set<std::string> numbers;
+    for (const core::Lot& lot : shelf.lots) {
+        EXPECT_TRUE(numbers.insert(lot.number).second) << lot.number;
+    }
+    ASSERT_FALSE(shelf.parts.empty());
+    const core::Lot* paste = shelf.lot(shelf.parts.back().lot);
+    ASSERT_NE(paste, nullptr);
+    EXPECT_FALSE(paste->recipe.empty());
+    int parts = 0;
+    for (const core::LotPart& part : shelf.parts) {
+        if (part.lot == paste->id) {
+            ++parts;
+            EXPECT_EQ(shelf.balanceOf(part.source)->count, 0) << "received as it was taken";
+        }
+    }
+    EXPECT_EQ(parts, 2);
 }
 
 } // namespace

@@ -1,4 +1,8 @@
 // The shelf as a whole, where a lot went, and labels.
+#include <algorithm>
+#include <set>
+#include <string>
+
 #include <QTest>
 
 #include <gtest/gtest.h>
@@ -83,6 +87,55 @@ TEST(Labels, lieOnTheirSheetAndApart) {
             }
         }
     }
+}
+
+// A sheet as somebody else published it, in millimetres.
+struct PublishedSheet {
+    const char* name;
+    const char* source;
+    double width, height, left, top, columnStep, rowStep;
+    double apart; // the most it and ours may lie apart, anywhere on the sheet
+};
+
+// Held against the templates collected in glabels-qt (templates/avery-iso-, zweckform-iso-
+// and avery-us-templates.xml at 21c6b82b; points of 1/72 in there), and against the maker's
+// template sheet of the 65 labels as quoted by others. The 70 mm sheet fills the paper's
+// width (3 × 70 = 210); whether it begins at its upper edge or half a millimetre below (297 =
+// 8 × 37 + 1) the two publications do not agree.
+TEST(Labels, agreeWithWhatIsPublishedOfTheirSheets) {
+    constexpr double kPoint = 25.4 / 72;
+    constexpr double kInch = 25.4;
+    const PublishedSheet published[]{
+        {"A4, 3 × 7 of 63.5 × 38.1 mm", "templates, 7160", 181.4 * kPoint, 108 * kPoint,
+         21.2 * kPoint, 43.9 * kPoint, 187.2 * kPoint, 108 * kPoint, 0.5},
+        {"A4, 3 × 8 of 70 × 37 mm", "templates, 3474", 70, 37, 0, 0, 70, 37, 0.5},
+        {"A4, 2 × 7 of 99.1 × 38.1 mm", "templates, 7163", 280.9 * kPoint, 108 * kPoint,
+         9.5 * kPoint, 43 * kPoint, 292 * kPoint, 108 * kPoint, 1.4},
+        {"A4, 5 × 13 of 38.1 × 21.2 mm", "templates, 8651", 108 * kPoint, 60.09 * kPoint,
+         13.32 * kPoint, 30.90 * kPoint, 115.09 * kPoint, 60.09 * kPoint, 0.3},
+        {"A4, 5 × 13 of 38.1 × 21.2 mm", "the maker's template sheet LP65/38", 38.1, 21.2, 4.75,
+         10.7, 40.6, 21.2, 0.01},
+        {"Letter, 3 × 10 of 66.7 × 25.4 mm", "published dimensions, 5160", 2.625 * kInch, 1 * kInch,
+         0.188 * kInch, 0.5 * kInch, 2.75 * kInch, 1 * kInch, 0.01},
+    };
+    std::set<std::string> checked;
+    for (const PublishedSheet& theirs : published) {
+        const auto ours = std::ranges::find_if(print::labelSheets(), [&](const auto& sheet) {
+            return std::string{sheet.name} == theirs.name;
+        });
+        ASSERT_NE(ours, print::labelSheets().end()) << theirs.name;
+        checked.insert(theirs.name);
+        for (int i = 0; i < ours->count(); ++i) {
+            const QRectF place = ours->place(i);
+            const double left = theirs.left + i % ours->columns * theirs.columnStep;
+            const double top = theirs.top + i / ours->columns * theirs.rowStep;
+            EXPECT_NEAR(place.left(), left, theirs.apart) << theirs.source << ", label " << i;
+            EXPECT_NEAR(place.top(), top, theirs.apart) << theirs.source << ", label " << i;
+            EXPECT_NEAR(place.right(), left + theirs.width, theirs.apart + 0.5) << theirs.source;
+            EXPECT_NEAR(place.bottom(), top + theirs.height, theirs.apart) << theirs.source;
+        }
+    }
+    EXPECT_EQ(checked.size(), print::labelSheets().size()) << "every sheet that is offered";
 }
 
 // ISO/IEC 18004: three finder patterns of 7 × 7, a light ring about each, and timing lines between.

@@ -1,0 +1,76 @@
+#include "app/drawing/cut_list.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include <QCoreApplication>
+#include <QFontMetricsF>
+#include <QPainter>
+
+#include "app/drawing/sheet_painter.h"
+
+namespace headcap::app {
+namespace {
+
+constexpr double kBetween = 10; // within a row
+constexpr double kApart = 28;   // two columns
+
+QString tr(const char* text) {
+    return QCoreApplication::translate("CuttingDrawing", text);
+}
+
+} // namespace
+
+CutList::CutList(const core::CutPlan& plan, const core::SheetPlace& on, const QFont& font)
+    : m_font(font) {
+    const QFontMetricsF metrics{font};
+    for (const core::SheetCut& cut : plan.cuts) {
+        if (cut.on != on) {
+            continue;
+        }
+        m_rows.push_back({QString::number(cut.order), tr("%1 mm").arg(mmWords(cut.at)),
+                          cut.axis == core::CutAxis::x ? tr("from the left") : tr("from the top")});
+        m_order = std::max(m_order, metrics.horizontalAdvance(m_rows.back().order));
+        m_at = std::max(m_at, metrics.horizontalAdvance(m_rows.back().at));
+        m_from = std::max(m_from, metrics.horizontalAdvance(m_rows.back().from));
+    }
+}
+
+double CutList::columnWidth() const {
+    return std::ceil(m_order + kBetween + m_at + kBetween + m_from) + 1;
+}
+
+std::size_t CutList::rowsAColumn(double width, double free) const {
+    const auto columns = std::max<std::size_t>(
+        1, static_cast<std::size_t>((width + kApart) / (columnWidth() + kApart)));
+    const std::size_t least = (m_rows.size() + columns - 1) / columns;
+    const auto stand = static_cast<std::size_t>(std::max(0.0, free) / kRow);
+    return std::max(least, std::min(m_rows.size(), stand));
+}
+
+double CutList::height(double width, double free) const {
+    return static_cast<double>(rowsAColumn(width, free)) * kRow;
+}
+
+void CutList::paint(QPainter& painter, const Colours& colours, const QRectF& area) const {
+    if (m_rows.empty()) {
+        return;
+    }
+    const std::size_t rows = rowsAColumn(area.width(), area.height());
+    painter.setFont(m_font);
+    for (std::size_t i = 0; i < m_rows.size(); ++i) {
+        double x = area.left() + static_cast<double>(i / rows) * (columnWidth() + kApart);
+        const double y = area.top() + static_cast<double>(i % rows) * kRow;
+        const auto set = [&](const QString& words, double wide, Qt::Alignment side,
+                             const QColor& ink) {
+            painter.setPen(ink);
+            painter.drawText(QRectF{x, y, wide, kRow}, side | Qt::AlignVCenter, words);
+            x += wide + kBetween;
+        };
+        set(m_rows[i].order, m_order, Qt::AlignRight, colours.accent);
+        set(m_rows[i].at, m_at, Qt::AlignRight, colours.ink);
+        set(m_rows[i].from, m_from + 1, Qt::AlignLeft, colours.quiet);
+    }
+}
+
+} // namespace headcap::app
