@@ -47,6 +47,7 @@ ReportPage::ReportPage(Session& session, QWidget* parent)
     m_below = new QStackedWidget;
     m_below->addWidget(m_preview);
     m_below->addWidget(m_release);
+    body().addSpacing(kGap);
     body().addWidget(m_below, 1);
     edits().alignLabels();
 }

@@ -105,7 +105,8 @@ void HazardStrip::paintEvent(QPaintEvent*) {
     }
     painter.setFont(faceFont(Face::smallStrong));
     const QRect words = wordsRect(width());
-    painter.fillRect(words.adjusted(-kGap, -2, 4 * kGrid, 2), c.paper);
+    painter.fillRect(QRect(words.left() - kGap, 0, words.width() + kGap + 4 * kGrid, height()),
+                     c.paper);
     painter.setPen(c.open);
     painter.drawText(words, Qt::TextWordWrap, m_words);
 }
