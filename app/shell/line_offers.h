@@ -18,8 +18,8 @@ class LineOffers : public QWidget {
     Q_OBJECT
 public:
     explicit LineOffers(QWidget* parent);
-    // Stands above `foot`, its words in line with the field's; hides where there is nothing to
-    // offer.
+    // Stands above `foot`, its words in line with those of the field; hides where there is nothing
+    // to offer.
     void show(std::vector<LineOffer> offers, const QWidget& field, const QWidget& foot);
     using QWidget::show;
     void move(int by);
