@@ -12,6 +12,11 @@
 #include "db/workshop.h"
 #include "demo-data/build_demo.h"
 
+namespace app = headcap::app;
+namespace core = headcap::core;
+namespace db = headcap::db;
+namespace demo = headcap::demo;
+
 namespace {
 
 std::filesystem::path usualWorkshop() {
@@ -28,10 +33,8 @@ void chooseOffscreenWhereThereIsNoDisplay() {
 }
 
 // The demo's finished jobs stand the audit: one that does not is a fault of its data.
-void issueOrFail(const headcap::core::Stores& stores, const headcap::core::Clock& clock,
-                 headcap::core::IdSource& ids, const headcap::core::Id<headcap::core::Job>& job,
-                 const headcap::core::Id<headcap::core::Person>& who) {
-    using namespace headcap;
+void issueOrFail(const core::Stores& stores, const core::Clock& clock, core::IdSource& ids,
+                 const core::Id<core::Job>& job, const core::Id<core::Person>& who) {
     const auto file = core::loadJobFile(stores.records, job);
     const auto issued =
         file ? app::issueReport(stores, clock, ids, *file, {.who = who, .changes = {}})
@@ -46,7 +49,6 @@ void issueOrFail(const headcap::core::Stores& stores, const headcap::core::Clock
 } // namespace
 
 int main(int argc, char* argv[]) {
-    using namespace headcap;
     chooseOffscreenWhereThereIsNoDisplay();
     // Standard error is for sentences; Qt's words for programmers come with QT_LOGGING_RULES.
     QLoggingCategory::setFilterRules(QStringLiteral("default.warning=false"));

@@ -59,12 +59,14 @@ void CutList::paint(QPainter& painter, const Colours& colours, const QRectF& are
     const std::size_t rows = rowsAColumn(area.width(), area.height());
     painter.setFont(m_font);
     for (std::size_t i = 0; i < m_rows.size(); ++i) {
-        double x = area.left() + static_cast<double>(i / rows) * (columnWidth() + kApart);
+        const std::size_t column = i / rows;
+        double x = area.left() + static_cast<double>(column) * (columnWidth() + kApart);
         const double y = area.top() + static_cast<double>(i % rows) * kRow;
-        const auto set = [&](const QString& words, double wide, Qt::Alignment side,
+        const auto set = [&](const QString& words, double wide, Qt::AlignmentFlag side,
                              const QColor& ink) {
             painter.setPen(ink);
-            painter.drawText(QRectF{x, y, wide, kRow}, side | Qt::AlignVCenter, words);
+            painter.drawText(QRectF{x, y, wide, kRow},
+                             static_cast<int>(side) | static_cast<int>(Qt::AlignVCenter), words);
             x += wide + kBetween;
         };
         set(m_rows[i].order, m_order, Qt::AlignRight, colours.accent);

@@ -24,7 +24,7 @@ public:
             one(m_all.materials, m_all.lots.back().material);
             for (auto& part : allWith(m_store, &LotPart::source, lot)) {
                 waiting.push_back(part.record.lot);
-                m_all.parts.push_back(std::move(part.record));
+                m_all.parts.push_back(part.record);
             }
             for (const auto& offcut : allWith(m_store, &Lot::parent, lot)) {
                 waiting.push_back(offcut.record.id);

@@ -13,7 +13,15 @@
 namespace headcap::core {
 namespace {
 
-using namespace report;
+using report::addFact;
+using report::addIf;
+using report::itemTitle;
+using report::joined;
+using report::letterheadOf;
+using report::personName;
+using report::plain;
+using report::row;
+using report::told;
 
 std::string money(const std::optional<Money>& sum) {
     return sum ? toText(*sum) : std::string{};

@@ -62,7 +62,7 @@ public:
                 found.push_back(*one);
             }
         }
-        std::ranges::stable_partition(found, [&](const LineCompletion& one) {
+        std::stable_partition(found.begin(), found.end(), [&](const LineCompletion& one) {
             return std::ranges::any_of(awaited, [&](const std::string& key) {
                 const auto known = std::ranges::find(m_context.techniques, key, &Technique::key);
                 return known != m_context.techniques.end() && known->name == one.says;

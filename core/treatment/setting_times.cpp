@@ -66,9 +66,9 @@ std::vector<SettingTime> settingTimes(const JobFile& file, Instant now) {
         time.left = time.until > now ? std::chrono::ceil<Minutes>(time.until - now) : Minutes{0};
     }
     std::ranges::stable_sort(times, {}, &SettingTime::until);
-    const auto over = std::ranges::stable_partition(
-        times, [](const SettingTime& time) { return !time.isOver(); });
-    std::ranges::reverse(over);
+    const auto over = std::stable_partition(times.begin(), times.end(),
+                                            [](const SettingTime& time) { return !time.isOver(); });
+    std::reverse(over, times.end());
     return times;
 }
 

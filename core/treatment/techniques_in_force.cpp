@@ -47,10 +47,11 @@ TechniquesInForce::TechniquesInForce(std::span<const HouseTechnique> own) : m_ta
             retired.push_back(one.key);
         }
     }
-    const auto firstRetired = std::ranges::stable_partition(table.all, [&](const Technique& one) {
-        return std::ranges::find(retired, one.key) == retired.end();
-    });
-    table.offered = static_cast<std::size_t>(firstRetired.begin() - table.all.begin());
+    const auto firstRetired =
+        std::stable_partition(table.all.begin(), table.all.end(), [&](const Technique& one) {
+            return std::ranges::find(retired, one.key) == retired.end();
+        });
+    table.offered = static_cast<std::size_t>(firstRetired - table.all.begin());
     m_table = std::make_shared<const Table>(std::move(table));
 }
 

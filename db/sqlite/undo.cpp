@@ -17,7 +17,7 @@ using core::Write;
 
 tl::unexpected<Refusal> refuse(Refusal::Code code, std::optional<RecordRef> ref,
                                std::string detail = {}) {
-    return tl::unexpected(Refusal{code, std::move(ref), std::move(detail)});
+    return tl::unexpected(Refusal{code, ref, std::move(detail)});
 }
 
 bool isPermanent(const RecordRef& ref) {

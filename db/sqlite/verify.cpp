@@ -64,7 +64,7 @@ private:
     }
 
     void find(const std::string& what, std::optional<RecordRef> record, std::string sentence) {
-        m_report.findings.push_back({what, std::move(record), std::move(sentence)});
+        m_report.findings.push_back({what, record, std::move(sentence)});
     }
 
     void checkedOne() {

@@ -38,7 +38,7 @@ std::vector<const core::ProposalLine*> waiting(const core::JobFile& file) {
     std::erase_if(lines, [&](const core::ProposalLine* line) {
         return core::runningFor(file, line->id) != nullptr;
     });
-    std::ranges::stable_partition(lines, [&](const core::ProposalLine* line) {
+    std::stable_partition(lines.begin(), lines.end(), [&](const core::ProposalLine* line) {
         return core::workedOn(file, *line).steps == 0;
     });
     return lines;

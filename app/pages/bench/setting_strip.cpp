@@ -43,7 +43,8 @@ void SettingStrip::tick() {
     }
     m_times = core::settingTimes(*m_file, m_clock.now());
     // What is over comes first: somebody is to see to it.
-    std::ranges::stable_partition(m_times, &core::SettingTime::isOver);
+    std::stable_partition(m_times.begin(), m_times.end(),
+                          [](const core::SettingTime& time) { return time.isOver(); });
     m_times.resize(std::min(m_times.size(), kShown));
     const auto& times = m_times;
     while (m_down->count() > static_cast<int>(times.size())) {
