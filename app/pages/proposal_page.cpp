@@ -26,7 +26,7 @@ namespace headcap::app {
 ProposalPage::ProposalPage(Session& session, QWidget* parent)
     : JobPage(core::Page::proposal, Body::scrolled, session, parent), m_empty(new QWidget),
       m_begin(new QPushButton(tr("Write the proposal"))), m_whole(new QWidget),
-      m_reading(new PastReading(session.records(), this)) {
+      m_aside(new Aside(session, this)) {
     buildEmpty();
     auto* down = new QVBoxLayout(m_whole);
     down->setContentsMargins(0, 0, 0, 0);
@@ -51,8 +51,6 @@ ProposalPage::ProposalPage(Session& session, QWidget* parent)
     down->addSpacing(kSection);
     down->addWidget(m_departures);
     edits().alignLabels();
-    connect(m_reading, &PastReading::read, this,
-            [this](const std::shared_ptr<const PastReading::Past>& past) { takePast(*past); });
 }
 
 void ProposalPage::load(const core::JobFile& file) {
@@ -156,18 +154,18 @@ void ProposalPage::askForPast() {
         m_past.emplace();
     } else if (techniques != m_pastOf) {
         m_past.reset();
-        m_reading->ask({techniques, m_file->job.id});
+        m_aside->ask(
+            [&records = session().records(), techniques, job = m_file->job.id] {
+                return core::loadPastWork(records, {techniques.begin(), techniques.end()}, job);
+            },
+            [this](std::vector<core::PastWork> past) { takePast(std::move(past)); },
+            [this] { takePast({}); });
     }
     m_pastOf = std::move(techniques);
 }
 
-void ProposalPage::takePast(const PastReading::Past& past) {
-    session().guarded([&] {
-        if (past.failure) {
-            throw core::StoreError{*past.failure};
-        }
-    });
-    m_past = past.work;
+void ProposalPage::takePast(std::vector<core::PastWork> past) {
+    m_past = std::move(past);
     if (m_file && m_chosen && proposal() != nullptr) {
         showEstimate();
     }

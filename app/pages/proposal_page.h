@@ -8,7 +8,8 @@
 
 #include "app/form/record_form.h"
 #include "app/pages/job_page.h"
-#include "app/pages/proposal/past_reading.h"
+#include "app/session/aside.h"
+#include "core/treatment/past_work.h"
 
 class QPushButton;
 
@@ -55,7 +56,7 @@ private:
     void showOption(const core::Proposal& shown);
     void showEstimate();
     void askForPast();
-    void takePast(const PastReading::Past& past);
+    void takePast(std::vector<core::PastWork> past);
     void showShown();
     void choose(const core::Id<core::Proposal>& proposal);
     void chooseOption(const core::Id<core::ProposalOption>& option);
@@ -88,7 +89,7 @@ private:
     DecisionList* m_decisions;
     DepartureList* m_departures;
     // Of the techniques in this job's lines; read again when these have changed.
-    PastReading* m_reading;
+    Aside* m_aside;
     std::set<std::string> m_pastOf;
     std::optional<std::vector<core::PastWork>> m_past; // nothing: it is being read
 };

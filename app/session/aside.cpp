@@ -13,16 +13,20 @@ Aside::~Aside() {
     m_pool.waitForDone();
 }
 
-void Aside::start(std::function<Shown()> read) {
+void Aside::start(std::function<Shown()> read, Shown failed) {
     const int turn = ++m_turn;
     ++m_waiting;
-    m_pool.start([this, turn, read = std::move(read)] {
-        Shown show;
+    m_pool.start([this, turn, read = std::move(read), failed = std::move(failed)] {
+        Shown show = [] {};
         try {
-            show = read();
+            if (turn == m_turn) {
+                show = read();
+            }
         } catch (const core::StoreError& error) {
-            const QString why = sentence(error);
-            show = [this, why] { m_session.say({Notice::Kind::failed, why}); };
+            show = [this, why = sentence(error), failed] {
+                m_session.say({Notice::Kind::failed, why});
+                failed();
+            };
         }
         QMetaObject::invokeMethod(
             this, [this, turn, show] { finish(turn, show); }, Qt::QueuedConnection);

@@ -11,6 +11,7 @@
 #include "app/look/quiet_button.h"
 #include "app/session/actions.h"
 #include "app/session/words.h"
+#include "app/shell/worklist.h"
 #include "core/custody/hazards.h"
 #include "core/custody/job_states.h"
 
@@ -18,20 +19,6 @@ namespace headcap::app {
 namespace {
 
 constexpr int kIndent = 24 * kGrid; // where the words of the head begin
-
-QString dueWords(const core::Job& job, core::Day today, bool& isLate) {
-    isLate = false;
-    if (!job.dueOn || !core::isInTheHouse(job.state)) {
-        return {};
-    }
-    const int days = core::daysBetween(today, *job.dueOn);
-    if (days < 0) {
-        isLate = true;
-        return counted(-days, JobHead::tr("overdue %1 day"), JobHead::tr("overdue %1 days"));
-    }
-    return days == 0 ? JobHead::tr("due today")
-                     : JobHead::tr("due %1").arg(shortDay(*job.dueOn, today));
-}
 
 } // namespace
 
@@ -157,9 +144,9 @@ void JobHead::show(const core::JobFile& file, core::Day today) {
             : QStringLiteral("%1 · %2").arg(fromCore(file.item.format), fromCore(file.owner.name)));
     m_state->setText(words(file.job.state));
     m_state->setAccessibleName(tr("State: %1").arg(words(file.job.state)));
-    bool isLate = false;
-    m_due->setText(dueWords(file.job, today, isLate));
-    m_due->setInk(isLate ? Ink::must : Ink::quiet);
+    const Due due = core::isInTheHouse(file.job.state) ? dueOf(file.job.dueOn, today) : Due{};
+    m_due->setText(due.words);
+    m_due->setInk(due.isLate ? Ink::must : Ink::quiet);
     m_due->setVisible(!m_due->text().isEmpty());
     m_hazards->setWords(hazardWords(file));
 }

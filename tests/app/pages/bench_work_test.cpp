@@ -45,6 +45,16 @@ protected:
         QTest::keyClicks(&line(), QString::fromUtf8(words));
         QTest::keyClick(&line(), Qt::Key_Return);
     }
+    // Lot 31-006 is past its date.
+    void letThePasteGoOff() {
+        for (auto& lot : core::all<core::Lot>(sample.store)) {
+            if (lot.record.number == "31-006") {
+                lot.record.goodUntil = std::chrono::year{2031} / 3 / 1;
+                sample.store.changeElsewhere(lot.record);
+            }
+        }
+        session.poll();
+    }
 };
 
 TEST_F(BenchWorkTest, oneTouchStartsTheClockOfALineAndAnotherLogsItsMinutes) {
@@ -243,13 +253,7 @@ TEST_F(BenchWorkTest, whatIsScannedWithTheCursorInTheLogGoesIntoTheLine) {
 
 // An overdue lot is not used without a word why; the reason goes into the record.
 TEST_F(BenchWorkTest, aLotPastItsDateAsksForTheReasonInTheLine) {
-    for (auto& lot : core::all<core::Lot>(sample.store)) {
-        if (lot.record.number == "31-006") {
-            lot.record.goodUntil = std::chrono::year{2031} / 3 / 1;
-            sample.store.changeElsewhere(lot.record);
-        }
-    }
-    session.poll();
+    letThePasteGoOff();
     const std::size_t before = file().steps.size();
     QLineEdit& reason = job().benchLine().reason();
     say("guarded K7 with 31-006 0.6 g 18 min");
@@ -271,13 +275,7 @@ TEST_F(BenchWorkTest, aLotPastItsDateAsksForTheReasonInTheLine) {
 }
 
 TEST_F(BenchWorkTest, theFormAsksForTheReasonToo) {
-    for (auto& lot : core::all<core::Lot>(sample.store)) {
-        if (lot.record.number == "31-006") {
-            lot.record.goodUntil = std::chrono::year{2031} / 3 / 1;
-            sample.store.changeElsewhere(lot.record);
-        }
-    }
-    session.poll();
+    letThePasteGoOff();
     const std::size_t before = file().steps.size();
     page().log().setFocus();
     press(ActionId::addRecord);
