@@ -86,6 +86,7 @@ void CuttingView::layOut() {
     addHeading(*down, tr("The plan"));
     m_standing->setWordWrap(true);
     m_standing->setAccessibleName(tr("How the plan stands"));
+    m_book->setDefault(true);
     m_book->setToolTip(
         tr("Pieces to the job, offcuts back to stock, waste written down; one change"));
     auto* ways = new QHBoxLayout;

@@ -26,6 +26,7 @@ MixEditor::MixEditor(Session& session, QWidget* parent)
     for (Label* label : {m_source, m_method, m_caution}) {
         label->setRunning();
     }
+    m_book->setDefault(true);
     m_book->setToolTip(tr("Takes the parts from their lots and puts the mix on the shelf"));
     auto* ways = new QHBoxLayout;
     ways->addWidget(m_book);
