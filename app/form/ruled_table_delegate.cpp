@@ -2,6 +2,7 @@
 
 #include <numeric>
 
+#include <QApplication>
 #include <QPainter>
 
 #include "app/form/ruled_table.h"
@@ -12,19 +13,6 @@ namespace {
 
 constexpr int kPad = 2 * kGrid;
 constexpr int kTie = 4 * kGrid; // what hangs on the row above stands in by so much
-
-// A piece of text and where it stands in the row.
-struct Piece {
-    QRect at;
-    TableCell cell;
-    Qt::Alignment alignment = Qt::AlignLeft;
-    bool isStruck = false;
-};
-struct Set {
-    std::vector<Piece> pieces;
-    int height = 0;
-    int baseline = 0; // of the first line
-};
 
 int heightOf(const TableCell& cell, int width) {
     if (cell.text.isEmpty()) {
@@ -45,6 +33,9 @@ int widthOf(const TableCell& cell) {
 int ascentOf(const TableCell& cell) {
     return QFontMetrics{faceFont(cell.face)}.ascent();
 }
+
+using Piece = RuledTableDelegate::Piece;
+using Set = RuledTableDelegate::Set;
 
 class RowSetter {
 public:
@@ -152,10 +143,6 @@ private:
     Set m_made;
 };
 
-Set setOf(const RuledTable& table, const QModelIndex& index) {
-    return RowSetter{table.rows().row(index.row()), table, table.viewport()->width()}.set();
-}
-
 // From the row above down to this one.
 void drawTie(QPainter& painter, const Set& set, const QColor& ink) {
     const int x = kPad + kGrid;
@@ -168,14 +155,32 @@ void drawTie(QPainter& painter, const Set& set, const QColor& ink) {
 } // namespace
 
 RuledTableDelegate::RuledTableDelegate(RuledTable& table)
-    : QStyledItemDelegate(&table), m_table(table) {}
+    : QStyledItemDelegate(&table), m_table(table) {
+    connect(&table.rows(), &QAbstractItemModel::modelAboutToBeReset, this,
+            [this] { m_sets.clear(); });
+}
+
+const RuledTableDelegate::Set& RuledTableDelegate::setOf(const QModelIndex& index) const {
+    const int width = m_table.viewport()->width();
+    if (m_width != width || m_font != QApplication::font()) {
+        m_sets.clear();
+        m_width = width;
+        m_font = QApplication::font();
+    }
+    m_sets.resize(static_cast<std::size_t>(m_table.rows().rowCount()));
+    auto& set = m_sets[static_cast<std::size_t>(index.row())];
+    if (!set) {
+        set = RowSetter{m_table.rows().row(index.row()), m_table, width}.set();
+    }
+    return *set;
+}
 
 void RuledTableDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
                                const QModelIndex& index) const {
     const TableRow& row = m_table.rows().row(index.row());
     const Colours& c = coloursFor(option.palette);
     const QRect rect = option.rect;
-    const Set set = setOf(m_table, index);
+    const Set& set = setOf(index);
     painter->save();
     const bool isFresh = row.id && m_table.fresh() == row.id;
     if (row.id && (option.state & QStyle::State_Selected)) {
@@ -202,7 +207,7 @@ void RuledTableDelegate::paint(QPainter* painter, const QStyleOptionViewItem& op
 }
 
 QSize RuledTableDelegate::sizeHint(const QStyleOptionViewItem&, const QModelIndex& index) const {
-    return {200, setOf(m_table, index).height};
+    return {200, setOf(index).height};
 }
 
 } // namespace headcap::app

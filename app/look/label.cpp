@@ -28,7 +28,12 @@ void Label::setRunning() {
 }
 
 int Label::heightForWidth(int width) const {
-    return QLabel::heightForWidth(std::min(width, maximumWidth()));
+    width = std::min(width, maximumWidth());
+    if (m_measured.width != width || m_measured.isWrapped != wordWrap() ||
+        m_measured.text != text()) {
+        m_measured = {text(), wordWrap(), width, QLabel::heightForWidth(width)};
+    }
+    return m_measured.height;
 }
 
 void Label::dress() {
@@ -45,6 +50,7 @@ void Label::dress() {
 }
 
 void Label::changeEvent(QEvent* event) {
+    m_measured = {};
     QLabel::changeEvent(event);
     switch (event->type()) {
     case QEvent::ApplicationFontChange:

@@ -17,17 +17,24 @@ public:
     void setInk(Ink ink);
     // Running text: wraps, and is never set wider than 75 characters.
     void setRunning();
-    // Of the width it may have.
+    // Of the width it may have; a layout asks it many times over.
     [[nodiscard]] int heightForWidth(int width) const override;
 
 protected:
     void changeEvent(QEvent* event) override;
 
 private:
+    struct Measured {
+        QString text;
+        bool isWrapped = false;
+        int width = -1;
+        int height = 0;
+    };
     void dress();
     Face m_face;
     Ink m_ink;
     bool m_isRunning = false;
+    mutable Measured m_measured{}; // last
 };
 
 // A hair rule across.

@@ -64,8 +64,8 @@ void MainWindow::layOut() {
     m_back->setParent(m_views); // below the lines
     m_back->setAccessibleName(tr("Back"));
     m_back->setFocusPolicy(Qt::NoFocus); // Esc is its key
-    m_back->adjustSize();
     m_back->move(kGap, 7 * kGrid);
+    m_back->hide();
     connect(m_back, &QPushButton::clicked, this, &MainWindow::back);
 }
 
@@ -153,8 +153,12 @@ bool MainWindow::open(const Destination& destination) {
 
 void MainWindow::showWayBack(ViewId view) {
     // The worklist is where every way begins; a job has it in its head.
-    m_back->setVisible(view != ViewId::worklist && view != ViewId::job);
-    m_back->raise();
+    const bool isShown = view != ViewId::worklist && view != ViewId::job;
+    if (isShown) {
+        m_back->adjustSize(); // its face may take a while to load
+        m_back->raise();
+    }
+    m_back->setVisible(isShown);
 }
 
 bool MainWindow::go(const Destination& destination) {

@@ -43,9 +43,17 @@ QSize Slip::sizeHint() const {
 }
 
 int Slip::heightForWidth(int width) const {
-    const int left = wordsX();
-    return kPad + QFontMetrics{faceFont(Face::slip)}.height() +
-           QFontMetrics{faceFont(Face::small)}.height() + nextRect(left, 0, width).height() + kPad;
+    if (m_measured.width() != width) {
+        m_measured = {width, kPad + QFontMetrics{faceFont(Face::slip)}.height() +
+                                 QFontMetrics{faceFont(Face::small)}.height() +
+                                 nextRect(wordsX(), 0, width).height() + kPad};
+    }
+    return m_measured.height();
+}
+
+void Slip::changeEvent(QEvent* event) {
+    m_measured = {-1, -1};
+    QAbstractButton::changeEvent(event);
 }
 
 // Where the words of the slip begin, beside its number.

@@ -34,6 +34,7 @@ public:
 protected:
     void paintEvent(QPaintEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
+    void changeEvent(QEvent* event) override;
 
 private:
     [[nodiscard]] int wordsX() const;
@@ -41,6 +42,7 @@ private:
 
     SlipWords m_words;
     std::string m_folded;
+    mutable QSize m_measured{-1, -1}; // the height of the width last asked
 };
 
 } // namespace headcap::app

@@ -27,9 +27,14 @@ constexpr int kRefreshMs = 30'000; // setting times run
 } // namespace
 
 WorklistView::WorklistView(Session& session, QWidget* parent)
-    : View(parent), m_session(session), m_head(new WorklistHead(session)),
-      m_faces(new QStackedWidget), m_slips(new SlipSheet), m_model(new AllJobsModel(session, this)),
-      m_table(new QTableView) {
+    : View(parent), m_session(session),
+      m_ahead(std::async(std::launch::async,
+                         [stores = session.stores(), &clock = session.clock()] {
+                             const auto version = stores.records.dataVersion();
+                             return Ahead{version, worklistOf(stores, clock)};
+                         })),
+      m_head(new WorklistHead(session)), m_faces(new QStackedWidget), m_slips(new SlipSheet),
+      m_model(new AllJobsModel(session, this)) {
     auto* scroll = new QScrollArea;
     scroll->setFrameShape(QFrame::NoFrame);
     scroll->setWidgetResizable(true);
@@ -37,7 +42,6 @@ WorklistView::WorklistView(Session& session, QWidget* parent)
     scroll->setFocusPolicy(Qt::NoFocus);
     scroll->setWidget(m_slips);
     m_faces->addWidget(scroll);
-    buildTable();
     auto* down = new QVBoxLayout(this);
     down->setContentsMargins(0, 0, 0, 0);
     down->setSpacing(0);
@@ -48,7 +52,11 @@ WorklistView::WorklistView(Session& session, QWidget* parent)
     setTable(m_session.settings().value(Setting::worklistAsTable).toBool());
 }
 
-void WorklistView::buildTable() {
+QTableView& WorklistView::table() {
+    if (m_table != nullptr) {
+        return *m_table;
+    }
+    m_table = new QTableView;
     m_table->setModel(m_model);
     m_table->setAccessibleName(tr("All jobs"));
     m_table->setFrameShape(QFrame::NoFrame);
@@ -68,6 +76,10 @@ void WorklistView::buildTable() {
     box->setContentsMargins(13 * kGrid, 0, 13 * kGrid, kSpace); // its words stand on the grid
     box->addWidget(m_table);
     m_faces->addWidget(face);
+    const auto openRow = [this](const QModelIndex& at) { openJob(m_model->line(at.row()).id); };
+    connect(m_table, &QTableView::activated, this, openRow);
+    connect(m_table, &QTableView::clicked, this, openRow);
+    return *m_table;
 }
 
 void WorklistView::connectParts() {
@@ -81,9 +93,6 @@ void WorklistView::connectParts() {
     connect(&find(), &QLineEdit::returnPressed, this, &WorklistView::openFound);
     connect(m_slips, &SlipSheet::chosen, this, &WorklistView::openJob);
     connect(m_slips, &SlipSheet::newJobAsked, this, [this] { Q_EMIT goAsked({ViewId::newJob}); });
-    const auto openRow = [this](const QModelIndex& at) { openJob(m_model->line(at.row()).id); };
-    connect(m_table, &QTableView::activated, this, openRow);
-    connect(m_table, &QTableView::clicked, this, openRow);
     auto* timer = new QTimer(this);
     connect(timer, &QTimer::timeout, this, [this] {
         if (isVisible()) {
@@ -108,9 +117,19 @@ bool WorklistView::enter(const Destination&) {
     return true;
 }
 
+Worklist WorklistView::read() {
+    if (m_ahead.valid()) {
+        Ahead ahead = m_ahead.get();
+        if (ahead.version == m_session.records().dataVersion()) {
+            return std::move(ahead.list);
+        }
+    }
+    return worklistOf(m_session.stores(), m_session.clock());
+}
+
 void WorklistView::refresh() {
     Worklist list;
-    if (!m_session.guarded([&] { list = worklistOf(m_session.stores(), m_session.clock()); })) {
+    if (!m_session.guarded([&] { list = read(); })) {
         return;
     }
     m_head->setInTheHouse(list.inTheHouse);
@@ -127,8 +146,10 @@ void WorklistView::setTable(bool isTable) {
     m_session.settings().set(Setting::worklistAsTable, isTable);
     if (isTable) {
         m_model->reload();
+        m_faces->setCurrentWidget(table().parentWidget());
+    } else {
+        m_faces->setCurrentIndex(0);
     }
-    m_faces->setCurrentIndex(isTable ? 1 : 0);
     m_head->setTable(isTable ? std::optional{m_model->total()} : std::nullopt);
 }
 

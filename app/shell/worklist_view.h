@@ -3,6 +3,7 @@
 #pragma once
 
 #include <array>
+#include <future>
 
 #include "app/session/session.h"
 #include "app/shell/view.h"
@@ -36,17 +37,23 @@ protected:
     void keyPressEvent(QKeyEvent* event) override;
 
 private:
-    void buildTable();
+    struct Ahead {
+        std::int64_t version = 0; // of the store it was read from
+        Worklist list{};
+    };
+    [[nodiscard]] Worklist read();
+    [[nodiscard]] QTableView& table();
     void connectParts();
     void openFound();
     void openJob(const core::Id<core::Job>& job);
 
     Session& m_session;
+    std::future<Ahead> m_ahead; // what is shown first is read while the window is built
     WorklistHead* m_head;
     QStackedWidget* m_faces;
     SlipSheet* m_slips;
     AllJobsModel* m_model;
-    QTableView* m_table;
+    QTableView* m_table = nullptr; // made when it is first asked for
 };
 
 } // namespace headcap::app

@@ -49,10 +49,10 @@ DayView::DayView(Session& session, QWidget* parent)
       m_period(new PlainForm),
       m_hours(new RuledTable(tr("Hours by person"),
                              {.mark = kDayMark, .right = 88, .title = 5, .middle = {5, 3}})),
-      m_nothing(new Label(Face::body, Ink::quiet)) {
+      m_nothing(new Label(Face::body, Ink::quiet)), m_aside(session) {
     m_from = &m_period->line(tr("From"), tr("1 Mar; empty: the Monday of this week"));
     m_to = &m_period->line(tr("To"), tr("31 Mar; empty: the day shown"));
-    m_shown.day = session.clock().today();
+    m_asked = session.clock().today();
     layOut();
     connectAll();
 }
@@ -89,7 +89,7 @@ void DayView::layOut() {
 }
 
 void DayView::connectAll() {
-    const auto move = [this](int days) { showDay(core::dayAfter(m_shown.day, days)); };
+    const auto move = [this](int days) { showDay(core::dayAfter(m_asked, days)); };
     const auto on = [this](ActionId id, QPushButton* button, auto work) {
         connect(app::addAction(this, id), &QAction::triggered, this, work);
         connect(button, &QPushButton::clicked, this, work);
@@ -107,33 +107,60 @@ void DayView::connectAll() {
     }
 }
 
-void DayView::read() {
-    const core::Clock& clock = m_session.clock();
-    const ReadingContext context{.today = clock.today()};
-    const auto from = valueOf<core::Day>(*m_from, context).value_or(core::weekBegin(m_shown.day));
-    const auto to = valueOf<core::Day>(*m_to, context).value_or(m_shown.day);
-    m_shown = core::loadDay(m_session.records(), clock, m_shown.day, from, std::max(from, to));
-    m_techniques = core::loadTechniques(m_session.records());
+DayView::Asked DayView::asked() const {
+    const ReadingContext context{.today = m_session.clock().today()};
+    const auto from = valueOf<core::Day>(*m_from, context).value_or(core::weekBegin(m_asked));
+    const auto to = valueOf<core::Day>(*m_to, context).value_or(m_asked);
+    return {m_asked, from, std::max(from, to)};
 }
 
-void DayView::showRows() {
-    const bool isToday = m_shown.day == m_session.clock().today();
-    m_day->setText(fullDay(m_shown.day));
+DayView::Read DayView::read(const core::RecordStore& records, const core::Clock& clock,
+                            const Asked& asked) {
+    core::IdSource keys{clock}; // of rows that are no record
+    Read read{.day = core::loadDay(records, clock, asked.day, asked.from, asked.to),
+              .techniques = core::loadTechniques(records)};
+    read.steps = stepRows(read.day, read.techniques);
+    read.sums = sumRows(read.day, keys);
+    read.settings = settingRows(read.day, clock);
+    read.hours = hourRows(read.day, keys);
+    return read;
+}
+
+// The period may be years: read elsewhere, and shown when it is there.
+void DayView::refresh() {
+    m_day->setText(fullDay(m_asked));
+    m_today->setEnabled(m_asked != m_session.clock().today());
+    m_aside.ask([&records = m_session.records(), &clock = m_session.clock(),
+                 asked = asked()] { return read(records, clock, asked); },
+                [this](Read read) { showRead(std::move(read)); });
+}
+
+void DayView::showRead(Read read) {
+    m_shown = std::move(read.day);
+    m_techniques = std::move(read.techniques);
     const core::Minutes minutes = core::minutesOf(m_shown.work);
     m_sum->setText(minutes > core::Minutes{0} ? tr("%1 in all").arg(fromCore(core::toText(minutes)))
                                               : QString{});
-    put(*m_log, stepRows(m_shown, m_techniques));
+    put(*m_log, std::move(read.steps));
     m_nothing->setVisible(m_shown.work.empty());
-    m_nothing->setText(isToday ? tr("Nothing is logged today yet. In a job, %1 goes to the bench "
-                                    "line: type what was done.")
-                                     .arg(keyText(ActionId::toBenchLine))
-                               : tr("Nothing was logged on this day."));
-    put(*m_sums, sumRows(m_shown, m_session.ids()));
-    put(*m_settings, settingRows(m_shown, m_session.clock()));
+    m_nothing->setText(m_shown.day == m_session.clock().today()
+                           ? tr("Nothing is logged today yet. In a job, %1 goes to the bench "
+                                "line: type what was done.")
+                                 .arg(keyText(ActionId::toBenchLine))
+                           : tr("Nothing was logged on this day."));
+    put(*m_sums, std::move(read.sums));
+    put(*m_settings, std::move(read.settings));
     m_settingHeading->setVisible(!m_shown.settings.empty());
-    put(*m_hours, hourRows(m_shown, m_session.ids()));
-    m_today->setEnabled(!isToday);
+    put(*m_hours, std::move(read.hours));
     fit();
+    takeFocus();
+}
+
+void DayView::takeFocus() {
+    if (m_isEntering && m_before->hasFocus() && !m_shown.work.empty()) {
+        m_log->setFocus(Qt::OtherFocusReason);
+    }
+    m_isEntering = false;
 }
 
 // A row is higher where it is narrow.
@@ -149,22 +176,15 @@ void DayView::resizeEvent(QResizeEvent* event) {
 }
 
 void DayView::showDay(core::Day day) {
-    m_shown.day = day;
+    m_asked = day;
     refresh();
 }
 
 bool DayView::enter(const Destination&) {
+    m_isEntering = true;
+    m_before->setFocus(Qt::OtherFocusReason);
     showDay(m_session.clock().today());
-    (m_shown.work.empty() ? static_cast<QWidget*>(m_before) : m_log)
-        ->setFocus(Qt::OtherFocusReason);
     return true;
-}
-
-void DayView::refresh() {
-    m_session.guarded([this] {
-        read();
-        showRows();
-    });
 }
 
 void DayView::openCurrent(const RuledTable& table) {
@@ -187,7 +207,10 @@ void DayView::openCurrent(const RuledTable& table) {
     }
 }
 
-core::Document DayView::document() const {
+core::Document DayView::document() {
+    if (isReading()) { // on paper goes what was asked for
+        showRead(read(m_session.records(), m_session.clock(), asked()));
+    }
     std::string workshop;
     for (const auto& one : core::all<core::Workshop>(m_session.records())) {
         workshop = one.record.name;
@@ -199,7 +222,7 @@ core::Document DayView::document() const {
                           m_session.clock());
 }
 
-QString DayView::asText() const {
+QString DayView::asText() {
     return fromCore(core::plainText(document()));
 }
 

@@ -4,7 +4,8 @@
 
 #include <optional>
 
-#include "app/session/session.h"
+#include "app/form/ruled_table.h"
+#include "app/session/aside.h"
 #include "app/shell/view.h"
 #include "core/report/day_sheet.h"
 
@@ -15,7 +16,6 @@ namespace headcap::app {
 class FieldRow;
 class Label;
 class PlainForm;
-class RuledTable;
 
 class DayView : public View {
     Q_OBJECT
@@ -27,11 +27,12 @@ public:
     [[nodiscard]] QString title() const override { return tr("The day's work"); }
 
     void showDay(core::Day day);
-    [[nodiscard]] core::Day day() const { return m_shown.day; }
+    [[nodiscard]] core::Day day() const { return m_asked; }
+    [[nodiscard]] bool isReading() const { return m_aside.isReading(); }
     [[nodiscard]] RuledTable& log() { return *m_log; }
     [[nodiscard]] RuledTable& hours() { return *m_hours; }
     // As it is copied: a line a step.
-    [[nodiscard]] QString asText() const;
+    [[nodiscard]] QString asText();
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -40,14 +41,26 @@ private:
     void layOut();
     void fit();
     void connectAll();
-    void read();
-    void showRows();
+    struct Asked {
+        core::Day day{}, from{}, to{};
+    };
+    struct Read {
+        core::DayOfWork day{};
+        core::TechniquesInForce techniques{};
+        std::vector<TableRow> steps{}, sums{}, settings{}, hours{};
+    };
+    [[nodiscard]] Asked asked() const;
+    [[nodiscard]] static Read read(const core::RecordStore& records, const core::Clock& clock,
+                                   const Asked& asked);
+    void showRead(Read read);
+    void takeFocus();
     void openCurrent(const RuledTable& table);
     void copy();
-    [[nodiscard]] core::Document document() const;
+    [[nodiscard]] core::Document document();
 
     Session& m_session;
-    core::DayOfWork m_shown{};
+    core::Day m_asked{};
+    core::DayOfWork m_shown{}; // what was read last
     core::TechniquesInForce m_techniques;
     Label* m_day;
     Label* m_sum;
@@ -64,6 +77,8 @@ private:
     FieldRow* m_to;
     RuledTable* m_hours;
     Label* m_nothing;
+    bool m_isEntering = false; // the keys go to the log once it is there
+    Aside m_aside;
 };
 
 } // namespace headcap::app

@@ -13,6 +13,10 @@ namespace {
 
 class DayViewTest : public WindowTest {
 protected:
+    void pressAndRead(ActionId id) {
+        press(id);
+        ASSERT_TRUE(QTest::qWaitFor([this] { return !view().isReading(); }, 10'000));
+    }
     DayView& view() { return *qobject_cast<DayView*>(window.current()); }
     // A step of a job, begun so long ago.
     core::Id<core::Step> log(const core::Id<core::Job>& job, const char* place,
@@ -34,7 +38,7 @@ protected:
 TEST_F(DayViewTest, showsTodayOverAllJobsInOrderOfTime) {
     const auto later = log(*sample.hymnal, "Z9", std::chrono::minutes{30}, 20);
     const auto before = log(*sample.grafting, "Z8", std::chrono::minutes{90}, 25);
-    press(ActionId::dayOfWork);
+    pressAndRead(ActionId::dayOfWork);
     ASSERT_EQ(window.currentId(), ViewId::day);
     const auto& rows = view().log().rows();
     EXPECT_GE(rows.rowOf(before.uuid()), 0);
@@ -47,42 +51,44 @@ TEST_F(DayViewTest, showsTodayOverAllJobsInOrderOfTime) {
 
 TEST_F(DayViewTest, goesADayBackAndForthByKeys) {
     const auto old = log(*sample.hymnal, "Z7", std::chrono::hours{24 * 3}, 35);
-    press(ActionId::dayOfWork);
+    pressAndRead(ActionId::dayOfWork);
     const core::Day today = view().day();
     for (int i = 0; i < 3; ++i) {
-        press(ActionId::dayBefore);
+        pressAndRead(ActionId::dayBefore);
     }
     EXPECT_EQ(view().day(), core::dayAfter(today, -3));
     EXPECT_GE(view().log().rows().rowOf(old.uuid()), 0);
-    press(ActionId::dayAfter);
+    pressAndRead(ActionId::dayAfter);
     EXPECT_EQ(view().day(), core::dayAfter(today, -2));
-    press(ActionId::today);
+    pressAndRead(ActionId::today);
     EXPECT_EQ(view().day(), today);
 }
 
 TEST_F(DayViewTest, enterGoesToTheStepInItsLog) {
     log(*sample.hymnal, "Z9", std::chrono::minutes{30}, 20);
-    press(ActionId::dayOfWork);
+    pressAndRead(ActionId::dayOfWork);
     view().log().setFocus();
     QTest::keyClick(&view().log(), Qt::Key_End);
     QTest::keyClick(&view().log(), Qt::Key_Return);
     ASSERT_EQ(window.currentId(), ViewId::job);
     EXPECT_EQ(qobject_cast<JobView*>(window.current())->page(), core::Page::bench);
-    press(ActionId::back);
+    pressAndRead(ActionId::back);
     EXPECT_EQ(window.currentId(), ViewId::day);
 }
 
 TEST_F(DayViewTest, isCopiedAsText) {
     log(*sample.hymnal, "Z9", std::chrono::minutes{30}, 20);
-    press(ActionId::dayOfWork);
+    pressAndRead(ActionId::dayOfWork);
     press(ActionId::copyAsText);
     EXPECT_EQ(QGuiApplication::clipboard()->text(), view().asText());
     EXPECT_TRUE(view().asText().contains(QStringLiteral("Z9")));
 }
 
 TEST_F(DayViewTest, aDayWithoutWorkSaysSo) {
-    press(ActionId::dayOfWork);
+    pressAndRead(ActionId::dayOfWork);
     view().showDay(std::chrono::year{2020} / 1 / 1);
+    EXPECT_TRUE(view().asText().contains(QStringLiteral("Nothing was logged on this day.")));
+    ASSERT_TRUE(QTest::qWaitFor([this] { return !view().isReading(); }, 10'000));
     EXPECT_EQ(view().log().rows().rowCount(), 0);
     EXPECT_TRUE(view().asText().contains(QStringLiteral("Nothing was logged on this day.")));
 }
