@@ -1,6 +1,8 @@
 #include "app/look/fonts.h"
 
 #include <algorithm>
+#include <map>
+#include <utility>
 
 #include <QApplication>
 
@@ -64,15 +66,23 @@ QFont interfaceFont(const QFont& system, double share) {
 }
 
 QFont faceFont(Face face) {
-    const Cut cut = cutOf(face);
-    QFont made = QApplication::font();
-    made.setPointSizeF(made.pointSizeF() * cut.share);
-    made.setBold(cut.isBold);
-    made.setItalic(cut.isItalic);
-    if (cut.isText) {
-        made.setFamilies(textFamilies());
+    // Asked for at every word that is measured; made anew only for another font of the program's.
+    thread_local std::pair<QFont, std::map<Face, QFont>> kept;
+    if (const QFont now = QApplication::font(); kept.first != now) {
+        kept = {now, {}};
     }
-    return made;
+    const auto [known, isNew] = kept.second.try_emplace(face, kept.first);
+    if (isNew) {
+        const Cut cut = cutOf(face);
+        QFont& made = known->second;
+        made.setPointSizeF(made.pointSizeF() * cut.share);
+        made.setBold(cut.isBold);
+        made.setItalic(cut.isItalic);
+        if (cut.isText) {
+            made.setFamilies(textFamilies());
+        }
+    }
+    return known->second;
 }
 
 } // namespace headcap::app
