@@ -4,17 +4,53 @@
 #include "core/report/sections.h"
 #include "core/report/trade_words.h"
 #include "core/report/writing.h"
+#include "core/values/decimal.h"
 #include "core/values/english.h"
 
 namespace headcap::core::report {
 namespace {
 
+// "21 °C, 55 % RH, 2 % w/v, under 6 kg, set for 2 h".
+std::string conditionsText(const Step& step) {
+    std::vector<std::string> said;
+    if (step.temperatureTenthsC) {
+        said.push_back(decimalText(*step.temperatureTenthsC, 1) + " °C");
+    }
+    if (step.humidityPercent) {
+        said.push_back(fmt::format("{} % RH", *step.humidityPercent));
+    }
+    said.push_back(step.concentration);
+    said.push_back(step.pressure);
+    const Instant end = step.at + step.minutes;
+    if (step.setsUntil && *step.setsUntil > end) {
+        said.push_back("set for " +
+                       minutesText(std::chrono::round<Minutes>(*step.setsUntil - end)));
+    }
+    return joined(said, ", ");
+}
+
+// The checks of the technique as they were answered; of those not made, why.
+std::string checksText(const JobFile& file, const Step& step) {
+    std::vector<std::string> made;
+    std::vector<std::string> refused;
+    for (const StepCheck& check : file.stepChecks) {
+        if (check.step == step.id) {
+            (check.done ? made : refused)
+                .push_back(check.done ? check.what
+                                      : fmt::format("{} (because {})", check.what, check.whyNot));
+        }
+    }
+    return told({made.empty() ? "" : "Checked: " + joined(made),
+                 refused.empty() ? "" : "Not checked: " + joined(refused)});
+}
+
 std::string whatText(const Context& at, const Step& step) {
     const Step* corrected = at.file.step(step.corrects);
     return told({step.kind == StepKind::incident ? "Incident" : "",
                  at.file.techniques.nameOf(step.technique), step.description,
-                 step.minutes.count() > 0 ? minutesText(step.minutes) : "",
+                 step.minutes.count() > 0 ? minutesText(step.minutes) : "", conditionsText(step),
                  step.removed.empty() ? "" : "taken out: " + step.removed,
+                 checksText(at.file, step),
                  corrected == nullptr
                      ? ""
                      : "corrects the struck entry of " + dayText(at.clock.dayOf(corrected->at))});

@@ -7,6 +7,7 @@
 #include "core/report/writing.h"
 #include "core/treatment/approval.h"
 #include "core/treatment/bench_log.h"
+#include "core/treatment/carried_out.h"
 #include "core/treatment/departures.h"
 #include "core/values/english.h"
 
@@ -115,8 +116,10 @@ Section approved(const Context& at) {
 std::string doneText(const Context& at, const ProposalLine& line) {
     std::vector<std::string> days;
     Minutes minutes{0};
+    const auto lines = approvedLines(at.file);
     for (const Step& step : at.file.steps) {
-        if (carriesOut(step, line)) {
+        const ProposalLine* carried = carriedOut(at.file, step, lines);
+        if (carried != nullptr && carried->id == line.id) {
             const std::string day = dayText(at.clock.dayOf(step.at));
             if (std::ranges::find(days, day) == days.end()) {
                 days.push_back(day);

@@ -1,5 +1,7 @@
 #include "core/report/writing.h"
 
+#include <cctype>
+
 #include "core/materials/shelf.h"
 #include "core/values/english.h"
 
@@ -64,7 +66,13 @@ std::string placeIn(const JobFile& file, const std::optional<Id<Item>>& part,
         return place;
     }
     const std::string label = item->volumeLabel.empty() ? headingOf(*item) : item->volumeLabel;
-    return place.empty() ? label : label + ": " + place;
+    // "wrapper of SR 19" says already which volume it is.
+    const std::size_t at = place.find(label);
+    const std::size_t after = at + label.size();
+    const bool isNamed =
+        at != std::string::npos &&
+        (after == place.size() || !std::isalnum(static_cast<unsigned char>(place[after])));
+    return place.empty() ? label : isNamed ? place : label + ": " + place;
 }
 
 std::string orUnnamed(std::string place) {

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/treatment/known_places.h"
 #include "core/treatment/work_title.h"
 
 namespace headcap::core {
@@ -22,6 +23,13 @@ std::vector<const ProposalOption*> optionsWithLines(const JobFile& file,
         }
     }
     return options;
+}
+
+// At the place of another line with its technique.
+bool isOfAnother(const std::vector<KnownPlace>& places, const Step& step,
+                 const ProposalLine& line) {
+    const auto at = lineAt(places, step.technique, step.place);
+    return at && *at != line.id;
 }
 
 } // namespace
@@ -90,10 +98,18 @@ bool carriesOut(const Step& step, const ProposalLine& line) {
 }
 
 std::vector<const ProposalLine*> openLines(const JobFile& file) {
-    auto lines = approvedLines(file);
+    const auto all = approvedLines(file);
+    std::vector<KnownPlace> places;
+    auto lines = all;
     std::erase_if(lines, [&](const ProposalLine* line) {
-        return std::ranges::any_of(file.steps,
-                                   [&](const Step& step) { return carriesOut(step, *line); });
+        const auto same = std::ranges::count(all, line->technique, &ProposalLine::technique);
+        if (same > 1 && places.empty()) {
+            places = knownPlaces(file);
+        }
+        return std::ranges::any_of(file.steps, [&](const Step& step) {
+            return carriesOut(step, *line) &&
+                   (same == 1 || step.line || !isOfAnother(places, step, *line));
+        });
     });
     return lines;
 }

@@ -71,6 +71,28 @@ public:
         return found;
     }
 
+    // Those of lines with the technique that is said come first, and by one letter.
+    std::vector<LineCompletion> places() const {
+        const std::string technique = readStepLine(m_text, m_context).technique;
+        std::vector<LineCompletion> found;
+        std::size_t ofTechnique = 0;
+        for (const KnownPlace& place : m_context.places) {
+            const bool isOfIt = !technique.empty() && place.technique == technique;
+            const auto begin = placeBegunAt(place, isOfIt ? 1 : kLeastLetters);
+            if (!begin ||
+                std::ranges::find(found, place.text, &LineCompletion::text) != found.end()) {
+                continue;
+            }
+            const auto known =
+                std::ranges::find(m_context.techniques, place.technique, &Technique::key);
+            const std::string says = known == m_context.techniques.end() ? "volume" : known->name;
+            const auto at = isOfIt ? ofTechnique++ : found.size();
+            found.insert(found.begin() + static_cast<std::ptrdiff_t>(at),
+                         {LinePart::place, *begin, place.text, says});
+        }
+        return found;
+    }
+
     std::vector<LineCompletion> lots() const {
         std::vector<LineCompletion> found;
         const line::Word& last = m_words.back();
@@ -142,6 +164,22 @@ private:
         return std::nullopt;
     }
 
+    [[nodiscard]] std::optional<std::size_t> placeBegunAt(const KnownPlace& place,
+                                                          std::size_t least) const {
+        std::string said;
+        for (const std::string& word : line::wordsOf(place.text)) {
+            said += (said.empty() ? "" : " ") + word;
+        }
+        for (std::size_t n = std::min(kLongestPhrase, m_words.size()); n > 0; --n) {
+            const std::size_t from = m_words.size() - n;
+            const std::string tail = tailOf(m_words, from);
+            if (tail.size() >= least && tail.size() < said.size() && said.starts_with(tail)) {
+                return m_words[from].begin;
+            }
+        }
+        return std::nullopt;
+    }
+
     // By its number, or by a word of its kind or product: "past" of "wheat starch paste".
     [[nodiscard]] bool begins(const Lot& lot, std::string_view typed) const {
         typed = line::numberOnLabel(typed);
@@ -178,6 +216,8 @@ std::vector<LineCompletion> completionsOf(std::string_view text, const LineConte
     auto all = completer.people();
     if (all.empty()) {
         all = completer.techniques(awaited);
+        const auto places = completer.places();
+        all.insert(all.end(), places.begin(), places.end());
         const auto lots = completer.lots();
         all.insert(all.end(), lots.begin(), lots.end());
     }
@@ -185,6 +225,11 @@ std::vector<LineCompletion> completionsOf(std::string_view text, const LineConte
         all.resize(most);
     }
     return all;
+}
+
+std::string asOneSays(const Technique& technique) {
+    const std::string* phrase = phraseFor(technique, {});
+    return phrase == nullptr ? technique.name : *phrase;
 }
 
 std::string completed(std::string_view text, const LineCompletion& completion) {

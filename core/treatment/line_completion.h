@@ -1,6 +1,7 @@
 // What the words being typed at the end of a line of the log may become: a technique as people say
-// it, a lot by its number or by its kind, a person after "by". And a scanned label, dropped into
-// the line. The same line over the same vocabulary, lots and people always completes the same.
+// it, a place of the job's own, a lot by its number or by its kind, a person after "by". And a
+// scanned label, dropped into the line. The same line over the same vocabulary, places, lots and
+// people always completes the same.
 #pragma once
 
 #include <cstddef>
@@ -26,6 +27,9 @@ struct LineCompletion {
                                                         const LineContext& context,
                                                         const std::vector<std::string>& awaited,
                                                         std::size_t most);
+
+// A technique as one says that it was done: "tipped in".
+[[nodiscard]] std::string asOneSays(const Technique& technique);
 
 // The line as it reads when a completion has been taken: with a blank after it, to type on.
 [[nodiscard]] std::string completed(std::string_view line, const LineCompletion& completion);

@@ -67,7 +67,7 @@ LoggedStep stepFrom(const StepLine& line, const Id<Job>& job, const Id<Person>& 
     const Minutes minutes = line.minutes.value_or(Minutes{0});
     LoggedStep logged{.step = Step{.id = ids.next<Step>(),
                                    .job = job,
-                                   .part = std::nullopt,
+                                   .part = line.part,
                                    .at = now - minutes,
                                    .who = line.person.value_or(who),
                                    .kind = line.kind,
@@ -75,7 +75,7 @@ LoggedStep stepFrom(const StepLine& line, const Id<Job>& job, const Id<Person>& 
                                    .place = line.place,
                                    .description = line.description,
                                    .minutes = minutes,
-                                   .line = std::nullopt,
+                                   .line = line.line,
                                    .corrects = std::nullopt,
                                    .struckBy = std::nullopt}};
     Step& step = logged.step;

@@ -4,6 +4,7 @@
 #include <array>
 
 #include "core/treatment/line_conditions.h"
+#include "core/treatment/line_known_places.h"
 #include "core/treatment/line_materials.h"
 #include "core/treatment/line_people.h"
 #include "core/treatment/line_places.h"
@@ -126,6 +127,17 @@ bool isRest(LinePart part) {
     return part == LinePart::description || part == LinePart::unknownLot;
 }
 
+// "and" between two parts says nothing by itself: it goes with the second.
+void takeTies(Words& words) {
+    constexpr auto kTies = std::to_array<std::string_view>({"and", "&", "then", "plus"});
+    for (std::size_t i = 1; i + 1 < words.size(); ++i) {
+        if (isOneOf(kTies, words[i].lower) && !words[i].taken && !isRest(words[i - 1].part) &&
+            !isRest(words[i + 1].part)) {
+            line::take(words, i, i + 1, words[i + 1].part, words[i + 1].group);
+        }
+    }
+}
+
 std::string restOf(const Words& words, std::string_view whole) {
     std::string rest;
     for (std::size_t i = 0; i < words.size(); ++i) {
@@ -161,6 +173,19 @@ std::vector<LineSpan> spansOf(const Words& words) {
     return spans;
 }
 
+// Of the job's own words, of what names places in any book, and of the words of the technique.
+std::string placeOf(Words& words, std::string_view text, const line::KnownPlaces& known) {
+    std::string place = line::takePlaces(words, text);
+    const InTechnique inside = placeInTechnique(words);
+    if (!known.text.empty()) {
+        place = place.empty() ? known.text : known.text + ", " + place;
+    }
+    if (place.empty()) {
+        return inside.place;
+    }
+    return inside.hasSide && !known.isOverTechnique ? inside.place + ", " + place : place;
+}
+
 } // namespace
 
 StepLine readStepLine(std::string_view text, const LineContext& context) {
@@ -180,14 +205,12 @@ StepLine readStepLine(std::string_view text, const LineContext& context) {
         read.technique = technique->key;
         read.kind = technique->kind;
     }
+    const line::KnownPlaces known = line::takeKnownPlaces(words, context.places);
     read.person = line::takePerson(words, context.people);
-    read.place = line::takePlaces(words, text);
-    const InTechnique inside = placeInTechnique(words);
-    if (read.place.empty()) {
-        read.place = inside.place;
-    } else if (inside.hasSide) {
-        read.place = inside.place + ", " + read.place;
-    }
+    read.place = placeOf(words, text, known);
+    read.part = volumeIn(context.places, read.place);
+    read.line = lineAt(context.places, read.technique, read.place);
+    takeTies(words);
     read.description = restOf(words, text);
     read.spans = spansOf(words);
     return read;

@@ -13,6 +13,7 @@
 
 #include "core/materials/shelf.h"
 #include "core/treatment/bench_log.h"
+#include "core/treatment/known_places.h"
 #include "core/treatment/techniques.h"
 
 namespace headcap::core {
@@ -47,6 +48,8 @@ struct StepLine {
     std::string technique{}; // key, empty where none was recognised
     StepKind kind = StepKind::treatment;
     std::string place{};
+    std::optional<Id<Item>> part;         // the one volume that the place names
+    std::optional<Id<ProposalLine>> line; // the approved line with this technique and place
     std::vector<LineUse> uses{};
     std::optional<Minutes> minutes{};
     std::optional<Minutes> sets{}; // setting, drying or pressing time
@@ -65,6 +68,7 @@ struct LineContext {
     const Shelf& shelf;
     std::span<const Person> people;
     std::span<const Technique> techniques = core::techniques();
+    std::vector<KnownPlace> places{}; // the job's own
 };
 
 [[nodiscard]] StepLine readStepLine(std::string_view line, const LineContext& context);

@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "core/treatment/approval.h"
+#include "core/treatment/carried_out.h"
 
 namespace headcap::core {
 namespace {
@@ -73,9 +73,8 @@ LineWork workedOn(const JobFile& file, const ProposalLine& line) {
     const auto siblings = linesOf(file, line.option);
     LineWork work;
     for (const Step& step : file.steps) {
-        const auto first = std::ranges::find_if(
-            siblings, [&](const ProposalLine* one) { return carriesOut(step, *one); });
-        if (first != siblings.end() && (*first)->id == line.id) {
+        const ProposalLine* carried = carriedOut(file, step, siblings);
+        if (carried != nullptr && carried->id == line.id) {
             work.minutes += step.minutes;
             ++work.steps;
         }

@@ -32,8 +32,8 @@ struct LineWork {
     Minutes minutes{0};
     std::size_t steps = 0;
 };
-// Standing steps that carry out a line. One that names no line counts for the first of the
-// option's lines with its technique, and for no other.
+// Standing steps that carry out a line. One that names no line counts for one of the option's lines
+// with its technique, and for no other (carried_out.h).
 [[nodiscard]] LineWork workedOn(const JobFile& file, const ProposalLine& line);
 
 } // namespace headcap::core

@@ -65,6 +65,29 @@ TEST_F(LineCompletionTest, whatIsAwaitedComesFirst) {
     EXPECT_EQ(texts("re", {"rebacking"}).front(), "rebacked ");
 }
 
+TEST_F(LineCompletionTest, completesAPlaceAsTheApprovedLineWordsIt) {
+    const auto offered = [&](std::string_view line) {
+        const LineContext context{
+            .shelf = shelf,
+            .people = b.file.people,
+            .places = {{"all five", std::nullopt, b.ids.next<ProposalLine>(), "surface_cleaning"},
+                       {"SR 11, 12", std::nullopt, b.ids.next<ProposalLine>(), "tear_mending"},
+                       {"SR 11", b.ids.next<Item>(), std::nullopt, {}}}};
+        std::vector<std::string> all;
+        for (const LineCompletion& one : completionsOf(line, context, {}, 5)) {
+            all.push_back(completed(line, one) + "| " + one.says);
+        }
+        return all;
+    };
+    EXPECT_EQ(offered("cleaned al"), Lines{"cleaned all five | Surface cleaning"});
+    EXPECT_EQ(offered("mended sr"),
+              (Lines{"mended SR 11, 12 | Mending tears", "mended SR 11 | volume"}));
+    EXPECT_EQ(offered("mended S"), Lines{"mended SR 11, 12 | Mending tears"});
+    EXPECT_EQ(offered("cleaned SR 1"),
+              (Lines{"cleaned SR 11, 12 | Mending tears", "cleaned SR 11 | volume"}));
+    EXPECT_EQ(offered("mended SR 11, 12"), Lines{});
+}
+
 TEST_F(LineCompletionTest, noSecondTechniqueIsOffered) {
     EXPECT_EQ(texts("tipped in K5 with re"), Lines{});
 }

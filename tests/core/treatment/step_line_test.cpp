@@ -122,17 +122,20 @@ std::string letters(std::string_view text) {
 }
 
 // The spans of a line, put together, are the line: nothing is dropped, nothing said twice.
-void expectWhole(std::string_view text) {
-    const StepLine line = bench().read(text);
+void expectWhole(const std::vector<LineSpan>& spans, std::string_view text) {
     std::string joined;
     std::size_t last = 0;
-    for (const LineSpan& span : line.spans) {
+    for (const LineSpan& span : spans) {
         ASSERT_LE(last, span.begin) << text;
         ASSERT_LT(span.begin, span.end) << text;
         joined += letters(text.substr(span.begin, span.end - span.begin));
         last = span.end;
     }
     EXPECT_EQ(joined, letters(text));
+}
+
+void expectWhole(std::string_view text) {
+    expectWhole(bench().read(text).spans, text);
 }
 
 TEST(StepLine, dropsNothing) {
@@ -165,6 +168,132 @@ TEST(StepLine, dropsNothingOfAnyMixtureOfWords) {
         }
         expectWhole(line);
     }
+}
+
+// A batch of five, and what its owner approved.
+class BatchBench : public Bench {
+public:
+    BatchBench() {
+        for (const char* label : {"SR 11", "SR 12", "SR 15", "SR 19", "SR 20"}) {
+            Item part = b.file.item;
+            part.id = b.ids.next<Item>();
+            part.partOf = b.file.item.id;
+            part.volumeLabel = label;
+            b.file.parts.push_back(part);
+        }
+        const Proposal& proposal = b.proposal();
+        const ProposalOption& option = b.option(proposal, "A");
+        b.decision(proposal, DecisionKind::approved).option = option.id;
+        line(option, "surface_cleaning", "all five");
+        line(option, "tear_mending", "SR 11, 12, 19");
+        line(option, "encapsulating", "wrapper of SR 19");
+        line(option, "spine_lining", "spine and joints");
+        line(option, "tear_mending", "B2, C5, title leaf");
+        places = knownPlaces(b.file);
+    }
+    StepLine read(std::string_view text) const {
+        return readStepLine(text, {.shelf = shelf, .people = b.file.people, .places = places});
+    }
+    std::string part(const StepLine& line) const {
+        const Item* part = b.file.part(line.part);
+        return part == nullptr ? "" : part->volumeLabel;
+    }
+    // The approved line it carries out, counted from one; 0: none.
+    std::size_t lineOf(const StepLine& line) const {
+        for (std::size_t i = 0; i < b.file.lines.size(); ++i) {
+            if (line.line == b.file.lines[i].id) {
+                return i + 1;
+            }
+        }
+        return 0;
+    }
+
+    std::vector<KnownPlace> places;
+
+private:
+    void line(const ProposalOption& option, const char* technique, const char* place) {
+        ProposalLine& added = b.line(option, technique);
+        added.place = place;
+        added.position = static_cast<std::int64_t>(b.file.lines.size());
+    }
+};
+
+struct PlaceRow {
+    const char* line;
+    const char* technique;
+    const char* place;
+    const char* part;
+    std::size_t approved;
+    int minutes; // -1: none
+    const char* rest;
+};
+
+#include "tests/core/treatment/place_lines.inc"
+
+TEST(StepLine, knowsThePlacesOfTheApprovedLines) {
+    const BatchBench batch;
+    for (const PlaceRow& row : kPlaceRows) {
+        SCOPED_TRACE(row.line);
+        const StepLine line = batch.read(row.line);
+        EXPECT_EQ(line.technique, row.technique);
+        EXPECT_EQ(line.place, row.place);
+        EXPECT_EQ(batch.part(line), row.part);
+        EXPECT_EQ(batch.lineOf(line), row.approved);
+        EXPECT_EQ(line.minutes ? static_cast<int>(line.minutes->count()) : -1, row.minutes);
+        EXPECT_EQ(line.description, row.rest);
+        expectWhole(line.spans, row.line);
+    }
+}
+
+// The job's own places add to what is read of any other line, and change nothing in it.
+TEST(StepLine, readsLinesWithoutTheJobsPlacesAsBefore) {
+    const Bench bare;
+    const BatchBench batch;
+    for (const Row& row : kRows) {
+        SCOPED_TRACE(row.line);
+        const StepLine before = bare.read(row.line);
+        const StepLine after = batch.read(row.line);
+        EXPECT_EQ(after.technique, before.technique);
+        EXPECT_EQ(after.place, before.place);
+        EXPECT_EQ(after.description, before.description);
+    }
+}
+
+TEST(StepLine, aStepOfAKnownPlaceNamesItsVolumeAndItsApprovedLine) {
+    BatchBench batch;
+    const LineContext context{
+        .shelf = batch.shelf, .people = batch.b.file.people, .places = batch.places};
+    const LoggedStep logged =
+        stepFrom(readStepLine("mended SR 12 20 min", context), batch.b.file.job.id,
+                 batch.b.anyone(), at(day(2031, 4, 2)), context, batch.b.ids);
+    EXPECT_EQ(logged.step.place, "SR 12");
+    EXPECT_EQ(logged.step.part, batch.b.file.parts[1].id);
+    EXPECT_EQ(logged.step.line, batch.b.file.lines[1].id);
+}
+
+TEST(KnownPlaces, areTheApprovedLinesAndWhatTheyList) {
+    const BatchBench batch;
+    std::vector<std::string> texts;
+    for (const KnownPlace& place : batch.places) {
+        texts.push_back(place.text);
+    }
+    EXPECT_EQ(texts, (std::vector<std::string>{
+                         "all five", "SR 11, 12, 19", "SR 11", "SR 12", "SR 19", "wrapper of SR 19",
+                         "spine and joints", "spine", "joints", "B2, C5, title leaf", "B2", "C5",
+                         "title leaf", "SR 11", "SR 12", "SR 15", "SR 19", "SR 20"}));
+}
+
+TEST(KnownPlaces, listsEachByItself) {
+    using Places = std::vector<std::string>;
+    EXPECT_EQ(placesListed("SR 11–13, 20 and wrapper of SR 19"),
+              (Places{"SR 11", "SR 12", "SR 13", "SR 20", "wrapper of SR 19"}));
+    EXPECT_EQ(placesListed("ff. 12, 14v"), (Places{"ff. 12", "ff. 14v"}));
+    EXPECT_EQ(placesListed("spine"), Places{});
+    EXPECT_EQ(placesListed("between C4 and C5"), Places{});
+    EXPECT_EQ(placesListed("3, 4"), Places{});
+    EXPECT_EQ(placesListed("SR 1-900"), Places{}); // no list that anybody meant
+    EXPECT_EQ(placesListed(", ;"), Places{});
+    EXPECT_EQ(placesListed(""), Places{});
 }
 
 TEST(StepLine, becomesAStepBegunBeforeNow) {

@@ -4,6 +4,7 @@
 
 #include <gtest/gtest.h>
 
+#include "core/treatment/approval.h"
 #include "core/treatment/techniques.h"
 
 #include "tests/support/job_builder.h"
@@ -112,6 +113,34 @@ TEST_F(Totals, nameTheLinesThatCantBeUndone) {
                   TechniquesInForce{}.named(one.technique)->reversibility == Reversibility::no)
             << one.technique;
     }
+}
+
+// Two lines of one technique, told apart by their places.
+TEST_F(Totals, aStepCountsForTheLineWithItsPlace) {
+    line("tear_mending", std::nullopt).place = "SR 11, 12, 19";
+    line("tear_mending", std::nullopt).place = "spine";
+    m_b.file.lines.front().position = 1;
+    m_b.file.lines.back().position = 2;
+    m_b.decision(m_b.file.proposals.front(), DecisionKind::approved).option = m_option;
+    m_b.step("tear_mending", "spine", day(2031, 4, 2)).minutes = Minutes{20};
+    const auto& lines = m_b.file.lines;
+    EXPECT_EQ(workedOn(m_b.file, lines[0]).steps, 0U);
+    EXPECT_EQ(workedOn(m_b.file, lines[1]).minutes, Minutes{20});
+    EXPECT_EQ(openLines(m_b.file), (std::vector<const ProposalLine*>{&lines[0]}));
+    m_b.step("tear_mending", "SR 12", day(2031, 4, 2)).minutes = Minutes{5};
+    EXPECT_EQ(workedOn(m_b.file, lines[0]).minutes, Minutes{5});
+    EXPECT_TRUE(openLines(m_b.file).empty());
+}
+
+// Somewhere that no line names: it is the first line's, and nothing is told to be undone for it.
+TEST_F(Totals, aStepAtNoLinesPlaceCountsForTheFirst) {
+    line("tear_mending", std::nullopt).place = "B2";
+    line("tear_mending", std::nullopt).place = "spine";
+    m_b.decision(m_b.file.proposals.front(), DecisionKind::approved).option = m_option;
+    m_b.step("tear_mending", "K9", day(2031, 4, 2)).minutes = Minutes{20};
+    EXPECT_EQ(workedOn(m_b.file, m_b.file.lines[0]).steps, 1U);
+    EXPECT_EQ(workedOn(m_b.file, m_b.file.lines[1]).steps, 0U);
+    EXPECT_TRUE(openLines(m_b.file).empty());
 }
 
 } // namespace

@@ -1,0 +1,100 @@
+#include "core/report/receipt.h"
+
+#include <fmt/format.h>
+
+#include "core/custody/leaf_count.h"
+#include "core/report/letterhead.h"
+#include "core/report/sections.h"
+#include "core/report/writing.h"
+#include "core/values/english.h"
+
+namespace headcap::core {
+namespace {
+
+using report::addFact;
+using report::addIf;
+using report::personName;
+using report::plain;
+
+std::string said(const std::string& text) {
+    return capitalised(sentence(text));
+}
+
+// As they were counted out, or as they are due.
+std::string leavesText(const JobFile& file) {
+    const LeafCount count = leafCountOf(file);
+    return count.out ? counted(static_cast<std::size_t>(*count.out), "leaf", "leaves") + ", counted"
+                     : capitalised(leafCountText(file));
+}
+
+std::string pieceText(const Piece& piece) {
+    const std::string what =
+        piece.count > 1 ? fmt::format("{} × {}", piece.count, piece.what) : piece.what;
+    return piece.returned.empty() ? what : fmt::format("{} ({})", what, piece.returned);
+}
+
+Section bookSection(const JobFile& file, const HandBack& back) {
+    Section section{.key = "receipt_book", .title = "What goes back"};
+    Facts facts;
+    addFact(facts, "Owner", file.owner.name, refOf(file.owner.id));
+    addFact(facts, "Book", report::itemTitle(file.item), refOf(file.item.id));
+    addFact(facts, "Marks", said(file.item.marks), refOf(file.item.id));
+    addFact(facts, "Leaves", leavesText(file));
+    addFact(facts, "Its condition", said(back.condition), refOf(back.id));
+    addFact(facts, "With it go", said(back.wentWith), refOf(back.id));
+    for (const Piece& piece : file.pieces) {
+        addFact(facts, "Came with it", pieceText(piece), refOf(piece.id));
+    }
+    addIf(section, std::move(facts));
+    return section;
+}
+
+Section handingSection(const JobFile& file, const HandBack& back) {
+    Section section{.key = "receipt_handing", .title = "The return"};
+    Facts facts;
+    addFact(facts, "Given to", back.givenTo, refOf(back.id));
+    addFact(facts, "How", back.means, refOf(back.id));
+    addFact(facts, "On", dayText(back.onDay), refOf(back.id));
+    addFact(facts, "By", personName(file, back.who), refOf(back.id));
+    addFact(facts, "To object by", back.objectBy ? dayText(*back.objectBy) : "", refOf(back.id));
+    addFact(facts, "Next look", back.nextLookOn ? dayText(*back.nextLookOn) : "", refOf(back.id));
+    addFact(facts, "Note", said(back.note), refOf(back.id));
+    addIf(section, std::move(facts));
+    if (back.objectBy) {
+        section.blocks.emplace_back(Paragraph{
+            plain(fmt::format("Whatever is not as this paper says it, please tell us by {}.",
+                              dayText(*back.objectBy)))});
+    }
+    return section;
+}
+
+Section signatures(const HandBack& back) {
+    constexpr const char* kLine = "……………………………………………………………………";
+    Section section{.key = "receipt_signed", .title = "Received, as described above"};
+    Facts facts;
+    addFact(facts, "Already signed", back.receipt, refOf(back.id));
+    facts.facts.push_back({"Name", plain(kLine)});
+    facts.facts.push_back({"By what right", plain(kLine)});
+    facts.facts.push_back({"Date, signature", plain(kLine)});
+    facts.facts.push_back({"For the workshop", plain(kLine)});
+    section.blocks.emplace_back(std::move(facts));
+    return section;
+}
+
+} // namespace
+
+Document receiptOf(const JobFile& file, const HandBack& back, const Clock& clock) {
+    const ReportRequest request{.date = clock.today()};
+    Document document{.title = "Receipt",
+                      .subtitle = report::itemTitle(file.item),
+                      .jobNumber = file.job.number,
+                      .date = back.onDay,
+                      .isDraft = false,
+                      .author = personName(file, back.who),
+                      .letterhead = report::letterheadOf(file)};
+    document.sections = {bookSection(file, back), handingSection(file, back),
+                         report::adviceSection({file, request, clock}), signatures(back)};
+    return document;
+}
+
+} // namespace headcap::core

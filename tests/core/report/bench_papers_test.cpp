@@ -1,0 +1,119 @@
+// The papers of the bench: its log, and the receipt at the return.
+#include <gtest/gtest.h>
+
+#include "core/report/log_sheet.h"
+#include "core/report/receipt.h"
+#include "tests/support/job_builder.h"
+
+namespace headcap::core {
+namespace {
+
+using tests::at;
+using tests::day;
+using tests::FinishedJob;
+using tests::JobBuilder;
+
+bool says(const Document& document, std::string_view words) {
+    return plainText(document).find(words) != std::string::npos;
+}
+
+TEST(LogSheet, saysTheConditionsTheSettingAndTheChecksOfAStep) {
+    JobBuilder b;
+    Step& step = b.step("pasting_down", "front pastedown", day(2031, 4, 2));
+    step.minutes = Minutes{25};
+    step.temperatureTenthsC = 205;
+    step.humidityPercent = 55;
+    step.concentration = "2 % w/v";
+    step.pressure = "6 kg";
+    step.setsUntil = step.at + step.minutes + std::chrono::hours{2};
+    b.file.stepChecks.push_back({.id = b.ids.next<StepCheck>(),
+                                 .job = b.file.job.id,
+                                 .step = step.id,
+                                 .what = "Register after closing",
+                                 .done = true});
+    b.file.stepChecks.push_back({.id = b.ids.next<StepCheck>(),
+                                 .job = b.file.job.id,
+                                 .step = step.id,
+                                 .what = "Blotters in",
+                                 .done = false,
+                                 .whyNot = "felts were used"});
+    const Document sheet = logSheet(b.file, b.clock);
+    for (const char* words :
+         {"20.5 °C", "55 % RH", "2 % w/v", "6 kg", "set for 2 h", "Register after closing",
+          "Blotters in", "felts were used", "front pastedown", "25 min"}) {
+        EXPECT_TRUE(says(sheet, words)) << words;
+    }
+}
+
+TEST(LogSheet, keepsWhatWasStruckWithItsReason) {
+    JobBuilder b;
+    Step& step = b.step("guarding", "K8", day(2031, 4, 2));
+    step.struckAt = at(day(2031, 4, 2), 12);
+    step.struckBy = b.anyone();
+    step.struckWhy = "it was K7";
+    const Document sheet = logSheet(b.file, b.clock);
+    EXPECT_TRUE(says(sheet, "K8"));
+    EXPECT_TRUE(says(sheet, "it was K7"));
+}
+
+TEST(LogSheet, saysTheHoursOfEachPerson) {
+    JobBuilder b;
+    const Id<Person> other = b.person("Jan Roe", "JR").id;
+    b.step("guarding", "K7", day(2031, 4, 2)).minutes = Minutes{40};
+    Step& second = b.step("guarding", "K8", day(2031, 4, 2));
+    second.who = other;
+    second.minutes = Minutes{95};
+    const Document sheet = logSheet(b.file, b.clock);
+    EXPECT_TRUE(says(sheet, "Jan Roe"));
+    EXPECT_TRUE(says(sheet, "1 h 35 min"));
+    EXPECT_TRUE(says(sheet, "40 min"));
+}
+
+TEST(Receipt, saysWhatGoesHowItIsAndUntilWhenToObject) {
+    FinishedJob b;
+    b.file.pieces.push_back({.id = b.ids.next<Piece>(),
+                             .job = b.file.job.id,
+                             .count = 3,
+                             .what = "slips of paper",
+                             .returned = "in an envelope with it"});
+    const HandBack back{.id = b.ids.next<HandBack>(),
+                        .job = b.file.job.id,
+                        .onDay = day(2031, 5, 6),
+                        .who = b.anyone(),
+                        .givenTo = "R. Hale, keeper",
+                        .means = "by hand",
+                        .condition = "as in the report",
+                        .wentWith = "report, box",
+                        .objectBy = day(2031, 6, 3),
+                        .nextLookOn = day(2032, 5, 6)};
+    const Document receipt = receiptOf(b.file, back, b.clock);
+    for (const char* words :
+         {"R. Hale, keeper", "by hand", "As in the report", "Report, box", "6 May 2031",
+          "3 June 2031", "6 May 2032", "3 × slips of paper", "in an envelope with it", "signature",
+          "Keep this report with the book"}) {
+        EXPECT_TRUE(says(receipt, words)) << words;
+    }
+    EXPECT_EQ(receipt.date, back.onDay);
+    EXPECT_FALSE(receipt.isDraft);
+}
+
+TEST(Receipt, ofAReturnThatSaysLittleHasNoEmptyRows) {
+    FinishedJob b;
+    const HandBack back{
+        .id = b.ids.next<HandBack>(), .job = b.file.job.id, .onDay = day(2031, 5, 6)};
+    const Document receipt = receiptOf(b.file, back, b.clock);
+    EXPECT_FALSE(says(receipt, "To object by"));
+    EXPECT_FALSE(says(receipt, "Next look"));
+    for (const Section& section : receipt.sections) {
+        for (const Block& block : section.blocks) {
+            if (const auto* facts = std::get_if<Facts>(&block)) {
+                for (const Fact& fact : facts->facts) {
+                    EXPECT_FALSE(plainText(fact.value).empty()) << fact.label;
+                }
+            }
+        }
+    }
+}
+
+} // namespace
+} // namespace headcap::core
