@@ -73,7 +73,7 @@ std::vector<std::string> texts(const nlohmann::json& object, std::string_view na
 }
 
 void unknownName([[maybe_unused]] std::string_view name) {
-    HEADCAP_CONTRACT(!"a name of the vocabulary is unknown");
+    HEADCAP_CONTRACT(false && "a name of the vocabulary is unknown");
     std::terminate();
 }
 

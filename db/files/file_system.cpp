@@ -10,10 +10,34 @@
 namespace headcap::db {
 namespace {
 
-constexpr std::array<std::string_view, 17> kNetworkTypes{
-    "nfs",         "nfs4",           "cifs",      "smb3",       "smbfs",    "ncpfs",
-    "afs",         "ceph",           "glusterfs", "gfs2",       "ocfs2",    "fuse.sshfs",
-    "fuse.rclone", "fuse.glusterfs", "fuse.s3fs", "fuse.davfs", "fuse.ceph"};
+// Also what a desktop mounts when a share is opened in its file manager, and the folders a host
+// shows its guests: the other side's locks are not seen there, nor is its shared memory.
+constexpr auto kNetworkTypes = std::to_array<std::string_view>({"nfs",
+                                                                "nfs4",
+                                                                "cifs",
+                                                                "smb3",
+                                                                "smbfs",
+                                                                "ncpfs",
+                                                                "afs",
+                                                                "ceph",
+                                                                "glusterfs",
+                                                                "gfs2",
+                                                                "ocfs2",
+                                                                "lustre",
+
+                                                                "vboxsf",
+                                                                "vmhgfs",
+                                                                "fuse.sshfs",
+                                                                "fuse.rclone",
+                                                                "fuse.s3fs",
+                                                                "fuse.glusterfs",
+                                                                "fuse.davfs",
+                                                                "fuse.ceph",
+                                                                "fuse.smbnetfs",
+                                                                "fuse.curlftpfs",
+                                                                "fuse.gvfsd-fuse",
+                                                                "fuse.kio-fuse",
+                                                                "fuse.vmhgfs-fuse"});
 
 std::vector<std::string> wordsOf(const std::string& line) {
     std::istringstream in(line);

@@ -1,6 +1,7 @@
 #include "db/files/shelves.h"
 
 #include <algorithm>
+#include <array>
 #include <chrono>
 
 #include "db/files/durable_file.h"
@@ -11,7 +12,8 @@ namespace {
 
 namespace fs = std::filesystem;
 
-constexpr std::string_view kIncoming = ".incoming-";
+// Files and databases in the making.
+constexpr std::array<std::string_view, 2> kLeftover{".incoming-", ".new-"};
 constexpr std::size_t kDigestLength = 64;
 
 std::string nameOf(const fs::path& file) {
@@ -71,7 +73,11 @@ void removeLeftovers(const fs::path& folder) {
     std::vector<fs::path> old;
     std::error_code error;
     for (const auto& entry : fs::recursive_directory_iterator(folder, error)) {
-        if (nameOf(entry.path()).starts_with(kIncoming) && entry.last_write_time(error) < dayAgo) {
+        const std::string name = nameOf(entry.path());
+        const bool isLeftover =
+            std::any_of(kLeftover.begin(), kLeftover.end(),
+                        [&](std::string_view begins) { return name.starts_with(begins); });
+        if (isLeftover && entry.last_write_time(error) < dayAgo) {
             old.push_back(entry.path());
         }
     }

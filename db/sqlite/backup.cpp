@@ -108,11 +108,9 @@ std::vector<fs::path> copiesIn(const fs::path& folder, const std::string& prefix
     return copies;
 }
 
-// The same, those last that bear a time to come: the clock was wrong when they were made, and they
-// would push out what is made after it was put right.
-std::vector<fs::path> copiesIn(const fs::path& folder, const std::string& prefix,
-                               core::Instant now) {
-    auto copies = copiesIn(folder, prefix);
+// Those last that bear a time to come: the clock was wrong when they were made, and they would push
+// out what is made after it was put right.
+std::vector<fs::path> comingOnesLast(std::vector<fs::path> copies, core::Instant now) {
     const std::string tomorrow = stamp(now + std::chrono::hours{24});
     std::stable_partition(copies.begin(), copies.end(),
                           [&](const fs::path& copy) { return stampOf(copy) <= tomorrow; });
@@ -121,7 +119,7 @@ std::vector<fs::path> copiesIn(const fs::path& folder, const std::string& prefix
 
 void keepNewest(const fs::path& folder, const std::string& prefix, std::size_t count,
                 core::Instant now) {
-    const auto copies = copiesIn(folder, prefix, now);
+    const auto copies = comingOnesLast(copiesIn(folder, prefix), now);
     for (std::size_t i = count; i < copies.size(); ++i) {
         removeWithCompanions(copies[i]);
     }
@@ -159,8 +157,8 @@ std::vector<fs::path> insideBackups(const fs::path& workshop) {
     return copies;
 }
 
-std::optional<core::Instant> lastInsideBackup(const fs::path& workshop) {
-    const auto copies = insideBackups(workshop);
+std::optional<core::Instant> lastInsideBackup(const fs::path& workshop, core::Instant now) {
+    const auto copies = comingOnesLast(insideBackups(workshop), now);
     if (copies.empty()) {
         return std::nullopt;
     }
@@ -182,7 +180,7 @@ void backUpBeforeMigration(Connection& from, const fs::path& workshop, core::Ins
 
 void backUpByRule(Connection& from, const fs::path& workshop, core::Instant now) {
     const fs::path folder = workshop / "backups";
-    const auto copies = copiesIn(folder, kDaily, now);
+    const auto copies = comingOnesLast(copiesIn(folder, kDaily), now);
     if (!copies.empty() && stampOf(copies.front()) > stamp(now - std::chrono::hours{24}) &&
         stampOf(copies.front()) <= stamp(now + std::chrono::hours{24})) {
         return;

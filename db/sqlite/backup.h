@@ -32,7 +32,9 @@ JournalHead copyDatabase(Connection& from, const std::filesystem::path& to, Copy
 // The automatic copies of a workshop, of both kinds, the newest first.
 [[nodiscard]] std::vector<std::filesystem::path>
 insideBackups(const std::filesystem::path& workshop);
-[[nodiscard]] std::optional<core::Instant> lastInsideBackup(const std::filesystem::path& workshop);
+// When the last was made; one that bears a time to come counts only where there is no other.
+[[nodiscard]] std::optional<core::Instant> lastInsideBackup(const std::filesystem::path& workshop,
+                                                            core::Instant now);
 
 void backUpBeforeMigration(Connection& from, const std::filesystem::path& workshop,
                            core::Instant now);

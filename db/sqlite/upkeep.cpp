@@ -138,7 +138,7 @@ std::optional<core::Instant> SqliteUpkeep::firstWork() const {
 }
 
 std::optional<core::Instant> SqliteUpkeep::lastInsideBackup() const {
-    return db::lastInsideBackup(m_folder);
+    return db::lastInsideBackup(m_folder, m_kept.clock.now());
 }
 
 bool SqliteUpkeep::restore(const fs::path& backup, const fs::path& folder,

@@ -11,6 +11,17 @@ if(HEADCAP_SANITIZE)
     target_link_options(headcap_flags INTERFACE -fsanitize=${HEADCAP_SANITIZE})
 endif()
 
+# Under a sanitizer what every source includes is read once a target, which halves the time that
+# build takes. In no other: there a missing include must show.
+function(headcap_precompile target)
+    if(HEADCAP_SANITIZE)
+        target_precompile_headers(${target} PRIVATE
+            <algorithm> <array> <chrono> <filesystem> <functional> <map> <memory> <optional> <set>
+            <span> <string> <string_view> <variant> <vector> <fmt/format.h> <nlohmann/json.hpp>
+            <tl/expected.hpp> [["core/record/job_file.h"]] [["core/record/stores.h"]] ${ARGN})
+    endif()
+endfunction()
+
 # Gives a target one folder of the house, and no other, on its include path: files are named from
 # the root ("core/values/length.h"), and an include that points upward does not compile.
 function(headcap_layer target folder)

@@ -88,6 +88,19 @@ TEST_F(ClockTest, aClockThatWasWrongDoesNotStopTheAutomaticBackups) {
     EXPECT_LT(*last - right, 24h * 14);
 }
 
+TEST_F(ClockTest, aBackupOfATimeToComeIsNotTheLast) {
+    const Instant right = clock.now();
+    clock.set(right + 24h * 365 * 3);
+    openWithBackups();
+    clock.set(right);
+    EXPECT_GT(safeKeepingOf(stores().upkeep)->lastInsideBackup(), right + 24h * 365)
+        << "there is no other";
+    clock.set(right);
+    openWithBackups();
+    ASSERT_EQ(copies().size(), 2U);
+    EXPECT_LT(safeKeepingOf(stores().upkeep)->lastInsideBackup(), right + 1h);
+}
+
 // The zone of the process, put back when it goes.
 class InZone {
 public:

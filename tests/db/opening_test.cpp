@@ -211,6 +211,9 @@ TEST(FileSystem, isToldByTheMountThatHoldsTheFolder) {
     EXPECT_EQ(db::fileSystemIn(mounts, "/homeward"), "ext4");
     EXPECT_TRUE(db::isNetworkFileSystem("nfs4"));
     EXPECT_TRUE(db::isNetworkFileSystem("fuse.sshfs"));
+    // A share opened in the file manager, under /run/user/…/gvfs or kio-fuse.
+    EXPECT_TRUE(db::isNetworkFileSystem("fuse.gvfsd-fuse"));
+    EXPECT_TRUE(db::isNetworkFileSystem("fuse.kio-fuse"));
     EXPECT_FALSE(db::isNetworkFileSystem("ext4"));
     EXPECT_FALSE(db::isNetworkFileSystem("fuseblk"));
 }

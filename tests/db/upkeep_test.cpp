@@ -225,6 +225,30 @@ TEST_F(UpkeepTest, whatIsNotedOfABackupIsThereForEveryWindowAndTheNextDay) {
     EXPECT_EQ(journal().latest(1).front().kind, EntryKind::change) << "not work, and not undone";
 }
 
+TEST_F(UpkeepTest, whatWasCutOffInTheMakingIsGoneADayLater) {
+    const auto made = [&](const std::filesystem::path& name, std::chrono::hours ago) {
+        const auto file = folder() / name;
+        std::filesystem::create_directories(file.parent_path());
+        test::writeBytes(file, "half of it");
+        std::filesystem::last_write_time(file, std::filesystem::file_time_type::clock::now() - ago);
+        return file;
+    };
+    const auto day = std::chrono::hours{25};
+    const auto copy = made("backups/.new-workshop-2031-03-04T091000Z.sqlite", day);
+    const auto journal = made("backups/.new-workshop-2031-03-04T091000Z.sqlite-journal", day);
+    const auto picture = made("photos/ab/.incoming-17", day);
+    const auto beingMade = made("backups/.new-workshop-2031-03-05T091000Z.sqlite", {});
+    open.reset();
+    open = db::SqliteWorkshops(clock, {}).open(folder());
+    open.reset(); // which waits for what is done aside
+    for (const auto& old : {copy, journal, picture}) {
+        EXPECT_FALSE(std::filesystem::exists(old)) << old;
+    }
+    EXPECT_TRUE(std::filesystem::exists(beingMade)) << "another window may be at it";
+    open = workshops.open(folder());
+    EXPECT_TRUE(verify().isClean());
+}
+
 TEST_F(UpkeepTest, knowsWhenTheFirstThingWasPutOnRecord) {
     const auto first = safeKeepingOf(stores().upkeep)->firstWork();
     ASSERT_TRUE(first);

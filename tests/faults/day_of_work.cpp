@@ -6,6 +6,12 @@ namespace headcap::test {
 
 using namespace core;
 
+namespace {
+
+const std::string kLotNumber = "31-001";
+
+} // namespace
+
 Bench setUpBench(Stores stores, IdSource& ids, const Clock& clock) {
     const Person person{.id = ids.next<Person>(), .name = "Una Thole"};
     const Owner owner{.id = ids.next<Owner>(), .name = "Kell Chapel"};
@@ -16,7 +22,7 @@ Bench setUpBench(Stores stores, IdSource& ids, const Clock& clock) {
                   .owner = owner.id,
                   .receivedOn = clock.today()};
     const Material paste{.id = ids.next<Material>(), .name = "Paste", .unit = Unit::gram};
-    const Lot lot{.id = ids.next<Lot>(), .number = "31-001", .material = paste.id};
+    const Lot lot{.id = ids.next<Lot>(), .number = kLotNumber, .material = paste.id};
     // More than any day uses.
     const LedgerEntry received{.id = ids.next<LedgerEntry>(),
                                .lot = lot.id,
@@ -33,7 +39,8 @@ Bench setUpBench(Stores stores, IdSource& ids, const Clock& clock) {
 std::optional<Bench> benchOf(Stores stores) {
     const auto people = all<Person>(stores.records);
     const auto jobs = all<Job>(stores.records);
-    const auto lots = all<Lot>(stores.records);
+    // By its number: a lot mixed after the clock was set back has the lower key.
+    const auto lots = typed<Lot>(stores.records.allWith(RecordKind::lot, "number", kLotNumber));
     if (people.empty() || jobs.empty() || lots.empty()) {
         return std::nullopt;
     }

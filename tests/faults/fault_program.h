@@ -1,6 +1,8 @@
-// What the fault programs share: how much to do, what was lost, and the closing line.
+// What the fault programs share: how much to do, how far it is, what was lost, and the closing
+// line.
 #pragma once
 
+#include <chrono>
 #include <cstdio>
 #include <cstring>
 #include <string>
@@ -18,10 +20,19 @@ public:
     }
     [[nodiscard]] int rounds() const { return m_rounds; }
 
+    // Said now and then on standard error, for a long form runs for minutes.
+    void tried(int rounds) const {
+        if (rounds % kSayEvery == 0 && rounds < m_rounds) {
+            std::fprintf(stderr, "%d of %d, %lld s, %d lost\n", rounds, m_rounds, seconds(),
+                         m_lost);
+        }
+    }
+
     void lost(const std::string& what) {
         ++m_lost;
         if (!m_isControl) {
             std::printf("LOST     %s\n", what.c_str());
+            std::fflush(stdout);
         }
     }
     // A control runs what must lose something, for a program that can't find a loss proves nothing.
@@ -39,11 +50,20 @@ public:
     }
     // The exit status.
     int close(const std::string& tried) const {
-        std::printf("%s: %d lost\n", tried.c_str(), m_lost);
+        std::printf("%s: %d lost (%lld s)\n", tried.c_str(), m_lost, seconds());
         return m_lost == 0 ? 0 : 1;
     }
 
 private:
+    static constexpr int kSayEvery = 50;
+
+    [[nodiscard]] long long seconds() const {
+        return std::chrono::duration_cast<std::chrono::seconds>(std::chrono::steady_clock::now() -
+                                                                m_begun)
+            .count();
+    }
+
+    std::chrono::steady_clock::time_point m_begun = std::chrono::steady_clock::now();
     int m_rounds;
     int m_lost = 0;
     bool m_isControl = false;

@@ -1,6 +1,8 @@
 // A process that works in a workshop is killed at random moments: all it reported as saved is
 // there, and the workshop is sound. Also while it backs up, restores, salvages and changes the
-// schema: there is a whole workshop afterwards, or the one that was.
+// schema: there is a whole workshop afterwards, or the one that was. One workshop is killed a
+// hundred times over, and all that was ever reported in it is looked for at its end; then a new one
+// is begun, for a check of the whole costs as much as the whole is large.
 #include <chrono>
 #include <cstdio>
 #include <map>
@@ -21,12 +23,14 @@ namespace {
 namespace fs = std::filesystem;
 
 constexpr std::size_t kUuidLength = 36;
+constexpr int kKillsOfOneWorkshop = 100;
 
 struct Scene {
     fs::path folder;
     fs::path backup;
     const core::Clock& clock;
     std::mt19937_64& chance;
+    std::vector<core::RecordRef> acknowledged{};
 
     [[nodiscard]] db::SqliteWorkshops workshops() const {
         return db::SqliteWorkshops(clock, {.makesBackups = false});
@@ -113,21 +117,20 @@ std::vector<core::RecordRef> reported(const std::string& said) {
     return refs;
 }
 
-std::vector<core::RecordRef> killWork(FaultProgram& program, Scene& scene) {
+void killWork(FaultProgram& program, Scene& scene) {
     const auto seed = scene.chance();
     const auto said = killed([&](int pipe) { workAndReport(scene, seed, pipe); }, some(scene, 400));
     auto workshops = scene.workshops();
     const auto open = workshops.open(scene.folder);
-    const auto refs = reported(said);
-    for (const core::RecordRef& ref : refs) {
+    for (const core::RecordRef& ref : reported(said)) {
         if (!isKept(open->stores(), ref)) {
             program.lost("a " + std::string{core::nameOf(ref.kind)} + " reported as saved");
         }
+        scene.acknowledged.push_back(ref);
     }
     if (const std::string found = findings(open->stores()); !found.empty()) {
         program.lost("soundness:\n" + found);
     }
-    return refs;
 }
 
 // A backup cut off leaves the one before it, or itself: a whole workshop comes of either.
@@ -217,6 +220,56 @@ void killMigration(FaultProgram& program, Scene& scene, const fs::path& target) 
     fs::remove_all(target);
 }
 
+void begin(Scene& scene) {
+    fs::remove_all(scene.folder);
+    fs::remove_all(scene.backup);
+    scene.acknowledged.clear();
+    auto workshops = scene.workshops();
+    core::IdSource ids(scene.clock);
+    (void)setUpBench(workshops.create(scene.folder)->stores(), ids, scene.clock);
+}
+
+// All that was ever reported in this workshop, counted by kind. Where a kill came between an undo
+// and the redo that follows, the undo is the last that the journal says of the record.
+void closeWorkshop(FaultProgram& program, const Scene& scene, std::map<std::string, int>& done) {
+    auto workshops = scene.workshops();
+    const auto open = workshops.open(scene.folder);
+    for (const core::RecordRef& ref : scene.acknowledged) {
+        ++done["acknowledged " + std::string{core::nameOf(ref.kind)}];
+        if (!open->stores().records.find(ref)) {
+            const auto history = open->stores().journal.historyOf(ref);
+            if (history.empty() || history.front().kind != core::EntryKind::undo) {
+                program.lost("a " + std::string{core::nameOf(ref.kind)} + " saved long ago");
+            }
+        }
+    }
+}
+
+void killOnce(FaultProgram& program, Scene& scene, int round, const fs::path& elsewhere,
+              std::map<std::string, int>& done) {
+    switch (round % 12) {
+    case 2:
+        killBackup(program, scene, elsewhere / "restored");
+        ++done["backups"];
+        return;
+    case 5:
+        killRestore(program, scene, elsewhere / "restored");
+        ++done["restorings"];
+        return;
+    case 8:
+        killSalvage(program, scene, elsewhere / "salvaged");
+        ++done["salvagings"];
+        return;
+    case 11:
+        killMigration(program, scene, elsewhere / "moved");
+        ++done["changes of schema"];
+        return;
+    default:
+        killWork(program, scene);
+        ++done["windows at work"];
+    }
+}
+
 } // namespace
 } // namespace headcap::test
 
@@ -227,35 +280,20 @@ int main(int argc, char** argv) {
     const TempFolder temp;
     std::mt19937_64 chance(1612);
     Scene scene{temp.path() / "workshop", temp.path() / "backup", clock, chance};
-    {
-        auto workshops = scene.workshops();
-        headcap::core::IdSource ids(clock);
-        const auto open = workshops.create(scene.folder);
-        (void)setUpBench(open->stores(), ids, clock);
-    }
     std::map<std::string, int> done; // what was killed, and what had been acknowledged by then
     for (int i = 0; i < program.rounds(); ++i) {
         try {
-            if (i % 12 == 2) {
-                killBackup(program, scene, temp.path() / "restored");
-                ++done["backups"];
-            } else if (i % 12 == 8) {
-                killSalvage(program, scene, temp.path() / "salvaged");
-                ++done["salvagings"];
-            } else if (i % 12 == 5) {
-                killRestore(program, scene, temp.path() / "restored");
-                ++done["restorings"];
-            } else if (i % 12 == 11) {
-                killMigration(program, scene, temp.path() / "moved");
-                ++done["changes of schema"];
-            } else {
-                for (const auto& ref : killWork(program, scene)) {
-                    ++done["acknowledged " + std::string{headcap::core::nameOf(ref.kind)}];
-                }
+            if (i % kKillsOfOneWorkshop == 0) {
+                begin(scene);
+            }
+            killOnce(program, scene, i, temp.path(), done);
+            if ((i + 1) % kKillsOfOneWorkshop == 0 || i + 1 == program.rounds()) {
+                closeWorkshop(program, scene, done);
             }
         } catch (const std::exception& error) {
             program.lost(std::string{"a workshop that opens: "} + error.what());
         }
+        program.tried(i + 1);
     }
     std::string tried = "killed " + std::to_string(program.rounds()) + " times";
     for (const auto& [what, count] : done) {
