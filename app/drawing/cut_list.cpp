@@ -8,6 +8,7 @@
 #include <QPainter>
 
 #include "app/drawing/sheet_painter.h"
+#include "core/cutting/cut_steps.h"
 
 namespace headcap::app {
 namespace {
@@ -21,15 +22,18 @@ QString tr(const char* text) {
 
 } // namespace
 
-CutList::CutList(const core::CutPlan& plan, const core::SheetPlace& on, const QFont& font)
+CutList::CutList(const core::CutProblem& problem, const core::CutPlan& plan,
+                 const core::SheetPlace& on, const QFont& font)
     : m_font(font) {
     const QFontMetricsF metrics{font};
-    for (const core::SheetCut& cut : plan.cuts) {
-        if (cut.on != on) {
-            continue;
-        }
-        m_rows.push_back({QString::number(cut.order), tr("%1 mm").arg(mmWords(cut.at)),
-                          cut.axis == core::CutAxis::x ? tr("from the left") : tr("from the top")});
+    for (const core::CutStep& step : core::cutSteps(problem, plan, on)) {
+        const bool isOne = step.times() == 1;
+        const QString from =
+            step.axis == core::CutAxis::x ? tr("from the left") : tr("from the top");
+        m_rows.push_back({isOne ? QString::number(step.first)
+                                : QStringLiteral("%1–%2").arg(step.first).arg(step.last),
+                          tr("%1 mm").arg(mmWords(step.measure)),
+                          isOne ? from : tr("%1, %2 times").arg(from).arg(step.times())});
         m_order = std::max(m_order, metrics.horizontalAdvance(m_rows.back().order));
         m_at = std::max(m_at, metrics.horizontalAdvance(m_rows.back().at));
         m_from = std::max(m_from, metrics.horizontalAdvance(m_rows.back().from));
@@ -44,12 +48,12 @@ std::size_t CutList::rowsAColumn(double width, double free) const {
     const auto columns = std::max<std::size_t>(
         1, static_cast<std::size_t>((width + kApart) / (columnWidth() + kApart)));
     const std::size_t least = (m_rows.size() + columns - 1) / columns;
-    const auto stand = static_cast<std::size_t>(std::max(0.0, free) / kRow);
+    const auto stand = static_cast<std::size_t>(std::max(0.0, free - kRow) / kRow);
     return std::max(least, std::min(m_rows.size(), stand));
 }
 
 double CutList::height(double width, double free) const {
-    return static_cast<double>(rowsAColumn(width, free)) * kRow;
+    return m_rows.empty() ? 0 : static_cast<double>(rowsAColumn(width, free) + 1) * kRow;
 }
 
 void CutList::paint(QPainter& painter, const Colours& colours, const QRectF& area) const {
@@ -58,10 +62,13 @@ void CutList::paint(QPainter& painter, const Colours& colours, const QRectF& are
     }
     const std::size_t rows = rowsAColumn(area.width(), area.height());
     painter.setFont(m_font);
+    painter.setPen(colours.quiet);
+    painter.drawText(QRectF{area.left(), area.top(), area.width(), kRow},
+                     Qt::AlignLeft | Qt::AlignVCenter, tr("Measured on the part that is cut:"));
     for (std::size_t i = 0; i < m_rows.size(); ++i) {
         const std::size_t column = i / rows;
         double x = area.left() + static_cast<double>(column) * (columnWidth() + kApart);
-        const double y = area.top() + static_cast<double>(i % rows) * kRow;
+        const double y = area.top() + static_cast<double>(i % rows + 1) * kRow;
         const auto set = [&](const QString& words, double wide, Qt::AlignmentFlag side,
                              const QColor& ink) {
             painter.setPen(ink);

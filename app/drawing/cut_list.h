@@ -1,4 +1,5 @@
-// The cuts of one sheet in their order, in columns as on a bench card: number, measure, from where.
+// The cuts of one sheet in their order, in columns as on a bench card: number, what is set at the
+// gauge and how often, from which edge of the part that is cut.
 #pragma once
 
 #include <vector>
@@ -18,7 +19,8 @@ class CutList {
 public:
     static constexpr double kRow = 20;
 
-    CutList(const core::CutPlan& plan, const core::SheetPlace& on, const QFont& font);
+    CutList(const core::CutProblem& problem, const core::CutPlan& plan, const core::SheetPlace& on,
+            const QFont& font);
 
     [[nodiscard]] double columnWidth() const;
     // In as few columns as stand in `free`, and in as many as its width has where they do not.

@@ -6,6 +6,7 @@
 #include <QCoreApplication>
 
 #include "app/drawing/cut_list.h"
+#include "app/drawing/cut_marks.h"
 #include "app/drawing/sheet_painter.h"
 #include "app/session/words.h"
 
@@ -15,7 +16,7 @@ namespace {
 constexpr double kGutter = 32;
 constexpr double kTwoColumnsFrom = 760;
 constexpr double kTallest = 640;
-constexpr double kBadge = SheetPainter::kBadge;
+constexpr double kMarks = CutMarks::kRoom;
 constexpr double kCaption = 26;
 constexpr double kLegendRow = 20;
 constexpr double kMost = 1.0; // px a mm: small sheets are not blown up beyond it
@@ -82,10 +83,12 @@ struct Grid {
     int columns;
     double column; // its width
     double scale;
+    double beside;              // room for numbers left and right of a sheet
     bool mayStandBeside = true; // the words beside the sheet
 };
 
-Grid gridOf(const core::CutProblem& problem, const core::CutPlan& plan, double width) {
+Grid gridOf(const CuttingDrawing& drawing, const core::CutProblem& problem,
+            const core::CutPlan& plan, double width) {
     const auto sheets = sheetsCut(plan);
     double widest = 1;
     double tallest = 1;
@@ -95,7 +98,9 @@ Grid gridOf(const core::CutProblem& problem, const core::CutPlan& plan, double w
     }
     const int columns = sheets.size() > 1 && width >= kTwoColumnsFrom ? 2 : 1;
     const double column = (width - kGutter * (columns - 1)) / columns;
-    return {columns, column, std::min({kMost, (column - kBadge) / widest, kTallest / tallest})};
+    const double beside = CutMarks::roomBeside(problem, plan, drawing.small);
+    return {columns, column, std::min({kMost, (column - 2 * beside) / widest, kTallest / tallest}),
+            beside};
 }
 
 } // namespace
@@ -131,9 +136,9 @@ struct Block {
 
 Block blockOf(const CuttingDrawing& drawing, const core::CutProblem& problem,
               const core::CutPlan& plan, const core::SheetPlace& on, const Grid& grid) {
-    const CutList cuts{plan, on, drawing.small};
-    const double wide = mm(problem.sheets[on.sheet].width) * grid.scale;
-    const double tall = mm(problem.sheets[on.sheet].height) * grid.scale;
+    const CutList cuts{problem, plan, on, drawing.small};
+    const double wide = mm(problem.sheets[on.sheet].width) * grid.scale + 2 * grid.beside;
+    const double tall = mm(problem.sheets[on.sheet].height) * grid.scale + 2 * kMarks;
     const double left = wide + kGutter;
     const bool isBeside = grid.mayStandBeside && grid.column - left >= cuts.columnWidth();
     QRectF legend = isBeside ? QRectF{left, kCaption, grid.column - left, 0}
@@ -153,19 +158,20 @@ void paintBlock(QPainter& painter, const CuttingDrawing& drawing, const core::Cu
     painter.setPen(drawing.colours.ink);
     painter.drawText(QRectF{at.x(), at.y(), grid.column, kCaption},
                      Qt::AlignLeft | Qt::AlignVCenter, captionOf(problem, on));
-    const Frame frame{{at.x(), at.y() + kCaption}, grid.scale};
+    const Frame frame{{at.x() + grid.beside, at.y() + kCaption + kMarks}, grid.scale};
     SheetPainter{painter, drawing, problem, plan, on, frame}.paint();
     const Block block = blockOf(drawing, problem, plan, on, grid);
     paintWrapped(&painter, drawing.small, drawing.colours.ink, legendOf(problem, plan, on),
                  block.legend.translated(at));
-    CutList{plan, on, drawing.small}.paint(painter, drawing.colours, block.cuts.translated(at));
+    CutList{problem, plan, on, drawing.small}.paint(painter, drawing.colours,
+                                                    block.cuts.translated(at));
 }
 
 } // namespace
 
 double CuttingDrawing::height(const core::CutProblem& problem, const core::CutPlan& plan,
                               double width) const {
-    const Grid grid = gridOf(problem, plan, width);
+    const Grid grid = gridOf(*this, problem, plan, width);
     const auto sheets = sheetsCut(plan);
     double total = 0;
     for (std::size_t i = 0; i < sheets.size(); i += static_cast<std::size_t>(grid.columns)) {
@@ -182,7 +188,7 @@ double CuttingDrawing::height(const core::CutProblem& problem, const core::CutPl
 void CuttingDrawing::paint(QPainter& painter, const core::CutProblem& problem,
                            const core::CutPlan& plan, double width) const {
     painter.setRenderHint(QPainter::Antialiasing);
-    const Grid grid = gridOf(problem, plan, width);
+    const Grid grid = gridOf(*this, problem, plan, width);
     const auto sheets = sheetsCut(plan);
     double y = 0;
     for (std::size_t i = 0; i < sheets.size(); i += static_cast<std::size_t>(grid.columns)) {
@@ -203,11 +209,13 @@ void CuttingDrawing::paintSheet(QPainter& painter, const core::CutProblem& probl
     painter.setRenderHint(QPainter::Antialiasing);
     const core::StockSheet& sheet = problem.sheets[on.sheet];
     // What the words below leave.
+    const double beside = CutMarks::roomBeside(problem, plan, small);
     const double below =
-        blockOf(*this, problem, plan, on, {1, page.width(), 0, false}).height - kGutter / 2;
-    const double scale = std::min(page.width() / mm(sheet.width),
+        blockOf(*this, problem, plan, on, {1, page.width(), 0, beside, false}).height - kGutter / 2;
+    const double scale = std::min((page.width() - 2 * beside) / mm(sheet.width),
                                   std::max(40.0, page.height() - below) / mm(sheet.height));
-    paintBlock(painter, *this, problem, plan, on, page.topLeft(), {1, page.width(), scale, false});
+    paintBlock(painter, *this, problem, plan, on, page.topLeft(),
+               {1, page.width(), scale, beside, false});
 }
 
 } // namespace headcap::app

@@ -5,6 +5,7 @@
 
 #include <QCoreApplication>
 
+#include "app/drawing/cut_marks.h"
 #include "app/session/words.h"
 #include "core/values/decimal.h"
 
@@ -52,11 +53,7 @@ void SheetPainter::paint() {
             paintCut(cut);
         }
     }
-    for (const core::SheetCut& cut : m_plan.cuts) {
-        if (cut.on == m_on) {
-            paintBadge(cut);
-        }
-    }
+    paintMarks();
 }
 
 void SheetPainter::paintGrain(const QRectF& rect) {
@@ -122,6 +119,7 @@ void SheetPainter::paintWords(const QRectF& rect, const QStringList& lines, cons
     }
     const QRectF box{rect.center().x() - wide / 2 - 3, rect.center().y() - tall / 2, wide + 6,
                      tall};
+    m_written.push_back(box);
     m_painter.fillRect(box, m_drawing.colours.raised);
     m_painter.setPen(ink);
     m_painter.setFont(m_drawing.small);
@@ -137,31 +135,31 @@ QPointF SheetPainter::endOf(const core::SheetCut& cut, core::Length along) const
     return cut.axis == core::CutAxis::x ? m_frame.of(cut.at, along) : m_frame.of(along, cut.at);
 }
 
-void SheetPainter::paintBadge(const core::SheetCut& cut) {
-    QPointF at = endOf(cut, cut.from);
-    (cut.axis == core::CutAxis::x ? at.ry() : at.rx()) += kBadge / 2 + 1;
-    QRectF round{at.x() - kBadge / 2, at.y() - kBadge / 2, kBadge, kBadge};
-    // Of close cuts, each number steps along its own cut until it is free.
-    const double reach = std::abs(mm(cut.to - cut.from)) * m_frame.scale - kBadge;
-    const QPointF step = cut.axis == core::CutAxis::x ? QPointF{0, kBadge} : QPointF{kBadge, 0};
-    for (double gone = 0;
-         gone + kBadge <= reach &&
-         std::ranges::any_of(m_badges,
-                             [&](const QRectF& other) { return other.intersects(round); });
-         gone += kBadge) {
-        round.translate(step);
+void SheetPainter::paintMarks() {
+    std::vector<core::SheetCut> cuts;
+    for (const core::SheetCut& cut : m_plan.cuts) {
+        if (cut.on == m_on) {
+            cuts.push_back(cut);
+        }
     }
-    // Of a cut close to the edge, the number stays on the sheet.
-    const QRectF whole = m_frame.of(wholeOf(m_sheet));
-    round.moveRight(std::min(round.right(), whole.right()));
-    round.moveBottom(std::min(round.bottom(), whole.bottom()));
-    m_badges.push_back(round);
-    m_painter.setPen(QPen{m_drawing.colours.accent, 1.2});
-    m_painter.setBrush(m_drawing.colours.paper);
-    m_painter.drawEllipse(round);
+    const CutMarks marks{m_sheet, std::move(cuts), core::cutSteps(m_problem, m_plan, m_on), m_frame,
+                         m_drawing.small};
+    const auto placed = marks.placed(m_written);
+    m_painter.setPen(QPen{m_drawing.colours.accent, 1});
+    for (const CutMark& mark : placed) {
+        for (const QLineF& line : mark.lines) {
+            m_painter.drawLine(line);
+        }
+    }
     m_painter.setFont(m_drawing.small);
-    m_painter.setPen(m_drawing.colours.accent);
-    m_painter.drawText(round, Qt::AlignCenter, QString::number(cut.order));
+    for (const CutMark& mark : placed) {
+        const double round = mark.box.height() / 2;
+        m_painter.setPen(QPen{m_drawing.colours.accent, 1.2});
+        m_painter.setBrush(m_drawing.colours.paper);
+        m_painter.drawRoundedRect(mark.box, round, round);
+        m_painter.setPen(m_drawing.colours.accent);
+        m_painter.drawText(mark.box, Qt::AlignCenter, mark.words);
+    }
 }
 
 } // namespace headcap::app

@@ -29,8 +29,6 @@ struct Frame {
 
 class SheetPainter {
 public:
-    static constexpr double kBadge = 18; // of a cut's number
-
     SheetPainter(QPainter& painter, const CuttingDrawing& drawing, const core::CutProblem& problem,
                  const core::CutPlan& plan, const core::SheetPlace& on, const Frame& frame)
         : m_painter(painter), m_drawing(drawing), m_problem(problem), m_plan(plan), m_on(on),
@@ -46,7 +44,7 @@ private:
     void paintWords(const QRectF& rect, const QStringList& lines, const QColor& ink);
     void paintCut(const core::SheetCut& cut);
     [[nodiscard]] QPointF endOf(const core::SheetCut& cut, core::Length along) const;
-    void paintBadge(const core::SheetCut& cut);
+    void paintMarks();
 
     QPainter& m_painter;
     const CuttingDrawing& m_drawing;
@@ -55,7 +53,7 @@ private:
     core::SheetPlace m_on;
     const core::StockSheet& m_sheet;
     Frame m_frame;
-    std::vector<QRectF> m_badges;
+    std::vector<QRectF> m_written; // words on pieces and offcuts
 };
 
 } // namespace headcap::app

@@ -4,6 +4,7 @@
 #include <array>
 
 #include <QPrinter>
+#include <QTextLayout>
 
 #include "app/look/fonts.h"
 #include "app/print/qr_code.h"
@@ -34,23 +35,49 @@ QFont faceOf(Face face) {
     return font;
 }
 
-// One line, cut where it is too long; gives its height in mm.
-double paintLine(QPainter& painter, Face face, double points, const QString& text,
-                 const QRectF& area) {
-    const double tall = points * kMmOfPoint * 1.25;
-    if (text.isEmpty() || tall > area.height() + 0.01) {
-        return 0;
+double heightOf(double points, qsizetype lines) {
+    return points * kMmOfPoint * 1.25 * static_cast<double>(lines);
+}
+
+// The text in lines of so many millimetres; what does not fit into the most of them ends with a
+// sign that it goes on.
+QStringList inLines(Face face, double points, const QString& text, double width, qsizetype most) {
+    const double wide = width / (points * kMmOfPoint / 100);
+    QTextLayout layout{text, faceOf(face)};
+    layout.beginLayout();
+    QStringList lines;
+    for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
+        line.setLineWidth(wide);
+        if (lines.size() + 1 == most || line.naturalTextWidth() > wide) {
+            const QFontMetricsF metrics{faceOf(face)};
+            lines << metrics.elidedText(text.mid(line.textStart()), Qt::ElideRight, wide);
+            break;
+        }
+        lines << text.mid(line.textStart(), line.textLength()).trimmed();
     }
-    const double scale = points * kMmOfPoint / 100;
-    painter.save();
-    painter.translate(area.topLeft());
-    painter.scale(scale, scale);
-    painter.setFont(faceOf(face));
-    const QFontMetricsF metrics{painter.font()};
-    painter.drawText(QPointF{0, metrics.ascent()},
-                     metrics.elidedText(text, Qt::ElideRight, area.width() / scale));
-    painter.restore();
-    return tall;
+    layout.endLayout();
+    return lines;
+}
+
+// As many of the lines as have room; gives their height in mm.
+double paintLines(QPainter& painter, Face face, double points, const QStringList& lines,
+                  const QRectF& area) {
+    double gone = 0;
+    for (const QString& line : lines) {
+        const double tall = heightOf(points, 1);
+        if (gone + tall > area.height() + 0.01) {
+            break;
+        }
+        const double scale = points * kMmOfPoint / 100;
+        painter.save();
+        painter.translate(area.left(), area.top() + gone);
+        painter.scale(scale, scale);
+        painter.setFont(faceOf(face));
+        painter.drawText(QPointF{0, QFontMetricsF{painter.font()}.ascent()}, line);
+        painter.restore();
+        gone += tall;
+    }
+    return gone;
 }
 
 } // namespace
@@ -70,16 +97,24 @@ void paintLabel(QPainter& painter, const LabelWords& label, const QRectF& place)
     painter.setPen(Qt::black);
     QRectF words{inner.left() + side + 1, inner.top(), inner.width() - side - 1, inner.height()};
     const bool isSmall = place.height() < 26;
-    const auto next = [&](Face face, double points, const QString& text) {
-        words.setTop(words.top() + paintLine(painter, face, points, text, words));
+    const double number = isSmall ? 10 : 14;
+    const double title = isSmall ? 6 : 8;
+    const double small = isSmall ? 5.5 : 7;
+    const auto next = [&](Face face, double points, const QStringList& lines) {
+        words.setTop(words.top() + paintLines(painter, face, points, lines, words));
     };
-    next(Face::strong, isSmall ? 10 : 14, label.number);
-    next(Face::strong, isSmall ? 6 : 8, label.title);
-    if (!label.caution.isEmpty()) {
-        next(Face::smallStrong, isSmall ? 5.5 : 7, label.caution);
-    }
+    next(Face::strong, number, inLines(Face::strong, number, label.number, words.width(), 1));
+    // A caution is worth more than the second line of a title.
+    const double room = words.height() - heightOf(title, 1);
+    const QStringList caution =
+        inLines(Face::smallStrong, small, label.caution, words.width(),
+                std::max<qsizetype>(1, static_cast<qsizetype>(room / heightOf(small, 1))));
+    const bool isRoomy = room - heightOf(small, caution.size()) >= heightOf(title, 1);
+    next(Face::strong, title,
+         inLines(Face::strong, title, label.title, words.width(), isRoomy ? 2 : 1));
+    next(Face::smallStrong, small, caution);
     for (const QString& line : label.lines) {
-        next(Face::small, isSmall ? 5.5 : 7, line);
+        next(Face::small, small, inLines(Face::small, small, line, words.width(), 1));
     }
 }
 
@@ -107,7 +142,8 @@ void paintTestPage(QPainter& painter, const LabelSheet& sheet) {
     for (int mm = 0; mm <= 100; mm += 10) {
         painter.drawLine(QPointF{left + mm, y - kTick}, QPointF{left + mm, y + kTick});
     }
-    paintLine(painter, Face::small, 7, QStringLiteral("100 mm"), {left + kRule + 1, y - 2, 20, 5});
+    paintLines(painter, Face::small, 7, {QStringLiteral("100 mm")},
+               {left + kRule + 1, y - 2, 20, 5});
 }
 
 void printTestPage(QPrinter& printer, const LabelSheet& sheet) {

@@ -14,6 +14,7 @@
 #include "app/papers/attachment_list.h"
 #include "app/papers/data_sheets.h"
 #include "app/shell/lot_movements.h"
+#include "app/stock/lot_papers.h"
 #include "app/stock/lot_whereabouts.h"
 #include "app/stock/ways_on.h"
 #include "core/custody/job_states.h"
@@ -73,6 +74,7 @@ MaterialsView::MaterialsView(Session& session, QWidget* parent)
           tr("Lot"))),
       m_done(quietButton({}, tr("Lots that were used up or thrown away"))),
       m_movements(new LotMovements(session)), m_whereabouts(new LotWhereabouts(session)),
+      m_lotPapers(new LotPapers(session, m_edits)),
       m_lotSheet(new papers::DataSheetButton(session)),
       m_materials(new RecordList<core::Material>(
           session, m_edits,
@@ -103,7 +105,8 @@ void MaterialsView::layOut() {
     for (QWidget* section :
          {static_cast<QWidget*>(m_lots), static_cast<QWidget*>(m_lotSheet),
           static_cast<QWidget*>(m_movements), static_cast<QWidget*>(m_whereabouts),
-          static_cast<QWidget*>(m_materials), static_cast<QWidget*>(m_sheets)}) {
+          static_cast<QWidget*>(m_lotPapers), static_cast<QWidget*>(m_materials),
+          static_cast<QWidget*>(m_sheets)}) {
         down->addSpacing(kSection);
         down->addWidget(section);
         if (section == m_lots) {
@@ -153,6 +156,7 @@ void MaterialsView::showMovements() {
     m_session.guarded([&] { m_whereabouts->show(lot); });
     m_movements->show(m_shelf, lot, m_whereabouts->uses());
     const core::Lot* known = lot ? m_shelf.lot(*lot) : nullptr;
+    m_lotPapers->showLot(known);
     m_lotSheet->setKind(known == nullptr ? std::nullopt : std::optional{known->material});
 }
 

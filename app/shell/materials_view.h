@@ -12,6 +12,7 @@ class QPushButton;
 namespace headcap::app {
 
 class LotMovements;
+class LotPapers;
 class LotWhereabouts;
 namespace papers {
 class AttachmentList;
@@ -44,6 +45,7 @@ private:
     QPushButton* m_done; // shows what is done with as well
     LotMovements* m_movements;
     LotWhereabouts* m_whereabouts;
+    LotPapers* m_lotPapers;
     papers::DataSheetButton* m_lotSheet;
     RecordList<core::Material>* m_materials;
     papers::AttachmentList* m_sheets; // of the chosen kind

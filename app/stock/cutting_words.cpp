@@ -154,9 +154,9 @@ void printPlan(QPrinter& printer, const core::CutProblem& problem, const core::C
     QPainter painter{&printer};
     QFont words = faceFont(Face::strong);
     QFont small = faceFont(Face::small);
-    words.setPointSizeF(11);
-    small.setPointSizeF(9);
-    // Drawn in points, whatever the printer's dots.
+    // In the unit of the page below: a size in points would count the printer's dots once more.
+    words.setPixelSize(14);
+    small.setPixelSize(11);
     const double scale = printer.resolution() / 96.0;
     painter.scale(scale, scale);
     const QRectF page = printer.pageLayout().paintRectPixels(96).translated(

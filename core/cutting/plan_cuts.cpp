@@ -4,6 +4,7 @@
 #include <string_view>
 
 #include "core/cutting/all_pieces.h"
+#include "core/cutting/bench_order.h"
 #include "core/cutting/most_value.h"
 #include "core/cutting/plan_check.h"
 #include "core/cutting/plan_writer.h"
@@ -166,14 +167,15 @@ tl::expected<CutPlan, CutProblemError> planCuts(const CutProblem& problem,
     }
     const StockTasks tasks = stockTasks(problem);
     SearchBudget budget(limits);
-    CutPlan plan;
-    if (problem.objective == CutObjective::mostValue) {
-        const MostValueAnswer answer = cutMostValue(problem, tasks, budget);
-        plan = writePlan(problem, tasks, answer.filling, answer.isProvedBest);
-    } else {
-        const AllPiecesAnswer answer = cutAllPieces(problem, tasks, budget);
-        plan = writePlan(problem, tasks, answer.filling, answer.isProvedBest);
-    }
+    const auto written = [&](auto answer) {
+        for (FilledSheet& filled : answer.filling) {
+            setInBenchOrder(filled.layout, tasks.sheets[filled.sheet].task);
+        }
+        return writePlan(problem, tasks, answer.filling, answer.isProvedBest);
+    };
+    const CutPlan plan = problem.objective == CutObjective::mostValue
+                             ? written(cutMostValue(problem, tasks, budget))
+                             : written(cutAllPieces(problem, tasks, budget));
     HEADCAP_CONTRACT(checkPlan(problem, plan).empty());
     return plan;
 }

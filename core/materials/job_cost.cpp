@@ -52,7 +52,7 @@ std::string sentenceOf(const JobCost& cost) {
     if (cost.unknown == 0) {
         said = fmt::format("Materials used: {}.", toText(cost.spent));
     } else if (cost.spent.empty()) {
-        said = fmt::format("What the materials cost is not known: no price stands with {}.",
+        said = fmt::format("What the materials cost is not known: the lots of {} have no price.",
                            counted(cost.unknown, "use", "uses"));
     } else {
         said = fmt::format("Materials used: {}. The cost of {} is not known.", toText(cost.spent),

@@ -60,6 +60,26 @@ Material materialFrom(const MaterialKind& kind, const Id<Material>& id) {
             .kindKey = kind.key};
 }
 
+Material materialNamed(const Material& before, const Material& after) {
+    const auto kindCalled = [](const std::string& name) -> const MaterialKind* {
+        for (const MaterialKind& kind : materialKinds()) {
+            if (kind.name == name) {
+                return &kind;
+            }
+        }
+        return nullptr;
+    };
+    const MaterialKind* now = kindCalled(after.name);
+    if (now == nullptr || before.name == after.name) {
+        return after;
+    }
+    const MaterialKind* was = kindCalled(before.name);
+    Material untouched = was == nullptr ? Material{.id = before.id} : materialFrom(*was, before.id);
+    untouched.name = after.name;
+    const bool isUntouched = untouched == after || before.name.empty();
+    return isUntouched ? materialFrom(*now, after.id) : after;
+}
+
 std::string_view wordsFor(MaterialClass kind) {
     constexpr std::array<std::string_view, 13> kWords{
         "paper",       "tissue",        "board",        "leather",           "vellum",

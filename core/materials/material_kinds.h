@@ -32,6 +32,10 @@ struct MaterialKind {
 // A material of the workshop, begun from a kind.
 [[nodiscard]] Material materialFrom(const MaterialKind& kind, const Id<Material>& id);
 
+// A material whose name was changed: what the vocabulary knows of the new name comes with it, where
+// nothing had been said yet, or only what the vocabulary knew of the name before.
+[[nodiscard]] Material materialNamed(const Material& before, const Material& after);
+
 // "paper", "prepared adhesive".
 [[nodiscard]] std::string_view wordsFor(MaterialClass kind);
 

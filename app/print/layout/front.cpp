@@ -71,20 +71,18 @@ QString byLabel(const core::Document& document) {
 
 // Small labels with what belongs to them, in a row.
 Slab particularsSlab(Flow& flow, const core::Document& document) {
-    const std::vector<std::pair<QString, QString>> all{
+    std::vector<std::pair<QString, QString>> all{
         {QStringLiteral("Job"), fromUtf8(document.jobNumber)},
         {QStringLiteral("Date"), dateText(document)},
         {QStringLiteral("Standing"), standingText(document)},
         {byLabel(document), fromUtf8(document.author)},
     };
+    std::erase_if(all, [](const auto& one) { return one.second.isEmpty(); });
     const std::vector<double> lefts{0, mm(48), mm(92), mm(136)};
     Slab slab;
     slab.marks.emplace_back(Rule{{0, 0}, {kBlockWidth, 0}, kHair, Ink::rule});
     double lowest = 0;
     for (std::size_t i = 0; i < all.size(); ++i) {
-        if (all[i].second.isEmpty()) {
-            continue;
-        }
         const double right = i + 1 < lefts.size() ? lefts[i + 1] - mm(4) : kBlockWidth;
         const SetText value = setText(all[i].second, kBody, right - lefts[i]);
         noteSigns(flow, value.signsWithoutFace);
@@ -109,7 +107,9 @@ QString standingText(const core::Document& document) {
     if (document.isDraft) {
         return QStringLiteral("Draft, not issued");
     }
-    return QStringLiteral("Issued, version %1").arg(std::max(1, document.version));
+    // A list that is printed stands for itself: only reports and proposals are issued.
+    return document.version == 0 ? QString{}
+                                 : QStringLiteral("Issued, version %1").arg(document.version);
 }
 
 void addFront(Flow& flow, const core::Document& document) {

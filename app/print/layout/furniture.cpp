@@ -38,12 +38,15 @@ void addFoot(Page& page, std::size_t index, std::size_t count, const core::Docum
              const PageSetup& setup) {
     const double y = setup.footLine - 12;
     page.marks.emplace_back(Rule{{setup.left, y}, {setup.left + kBlockWidth, y}, kHair, Ink::rule});
+    const QString job = document.jobNumber.empty()
+                            ? fromUtf8(document.title)
+                            : QStringLiteral("Job %1").arg(fromUtf8(document.jobNumber));
+    putLine(page, setOneLine(job, kFurniture, kSideWidth), setup.left, setup.footLine);
+    const QString standing = standingText(document);
     putLine(page,
-            setOneLine(QStringLiteral("Job %1").arg(fromUtf8(document.jobNumber)), kFurniture,
-                       kSideWidth),
-            setup.left, setup.footLine);
-    putLine(page,
-            setOneLine(QStringLiteral("%1 · %2").arg(dateText(document), standingText(document)),
+            setOneLine(standing.isEmpty()
+                           ? dateText(document)
+                           : QStringLiteral("%1 · %2").arg(dateText(document), standing),
                        kFurniture, mm(90)),
             setup.left + kTextLeft, setup.footLine);
     putLine(page,

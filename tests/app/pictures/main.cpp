@@ -39,6 +39,7 @@
 #include "app/work/day_view.h"
 #include "app/work/setting_watch.h"
 #include "core/collation/walk_entries.h"
+#include "tests/app/pictures/printed.h"
 #include "tests/support/sample_survey.h"
 #include "tests/support/sample_workshop.h"
 
@@ -474,6 +475,10 @@ int main(int argc, char** argv) {
                             isLight ? QStringLiteral("light") : QStringLiteral("dark"), scale);
             }
         }
+    }
+    if (scale == 1 && (only.isEmpty() || only == QStringLiteral("printed"))) {
+        app::dress(application, {.tone = app::Tone::light});
+        tests::printAll(folder);
     }
     if (scale == 1) {
         // The factor is read when a program starts.

@@ -48,7 +48,7 @@ TEST_F(CostOfAJob, isSaidWithWhatIsNotKnownOfIt) {
               "estimated for them.");
     b.file.uses.erase(b.file.uses.begin());
     EXPECT_EQ(sentenceOf(jobCost(b.file)),
-              "What the materials cost is not known: no price stands with 1 use. Nothing was "
+              "What the materials cost is not known: the lots of 1 use have no price. Nothing was "
               "estimated for them.");
     b.file.uses.clear();
     EXPECT_EQ(sentenceOf(jobCost(b.file)),
