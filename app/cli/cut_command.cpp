@@ -5,6 +5,32 @@
 namespace headcap::app::cli {
 namespace {
 
+std::string whyNoPlan(core::CutProblemFault fault) {
+    using F = core::CutProblemFault;
+    switch (fault) {
+    case F::noSheets:
+    case F::noPieces:
+        return " has nothing in it.";
+    case F::tooManyRows:
+        return " has more than " + std::to_string(core::kMostCutRows) + " rows.";
+    case F::tooManySheets:
+        return " comes to more than " + std::to_string(core::kMostSheetsToCut) + " sheets.";
+    case F::tooManyPieces:
+        return " comes to more pieces than are planned at once: " +
+               std::to_string(core::kMostPiecesToPlace) + " that all must find a place, or " +
+               std::to_string(core::kMostPiecesToChoose) + " to choose from.";
+    case F::notPositive:
+        return " must be above nothing.";
+    case F::tooLarge:
+        return " is larger than anything that is cut at a bench.";
+    case F::negative:
+        return " must not be below nothing.";
+    case F::trimmedAway:
+        return " leaves nothing of the sheet.";
+    }
+    return " can't be cut.";
+}
+
 std::string whyNot(const core::PlanFileError& error) {
     const std::string place = error.place.empty() ? std::string{"the plan"} : error.place;
     switch (error.fault) {
@@ -28,7 +54,7 @@ std::string whyNot(const core::PlanFileError& error) {
     case core::PlanFileFault::problem:
         break;
     }
-    return place + " can't be cut: a size or a count there is nothing, negative or too large.";
+    return place + (error.problem ? whyNoPlan(*error.problem) : " can't be cut.");
 }
 
 Exit run(const Call& call) {
@@ -38,7 +64,10 @@ Exit run(const Call& call) {
                       call.words().front().toStdString() + ": " + whyNot(answer.error())};
     }
     printLine(core::cutPlanJson(answer->problem, answer->plan));
-    return answer->plan.leftOut.empty() ? Exit::done : Exit::answerIsNo;
+    // Where the most value is sought, counts say the most that is wanted: none is missed.
+    const bool isAnswered =
+        answer->plan.leftOut.empty() || answer->problem.objective == core::CutObjective::mostValue;
+    return isAnswered ? Exit::done : Exit::answerIsNo;
 }
 
 } // namespace

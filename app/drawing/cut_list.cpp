@@ -14,6 +14,7 @@ namespace headcap::app {
 namespace {
 
 constexpr double kBetween = 10; // within a row
+constexpr double kTick = 10;    // a box to tick
 constexpr double kApart = 28;   // two columns
 
 QString tr(const char* text) {
@@ -23,8 +24,8 @@ QString tr(const char* text) {
 } // namespace
 
 CutList::CutList(const core::CutProblem& problem, const core::CutPlan& plan,
-                 const core::SheetPlace& on, const QFont& font)
-    : m_font(font) {
+                 const core::SheetPlace& on, const QFont& font, bool hasTicks)
+    : m_font(font), m_tick(hasTicks ? kTick + kBetween : 0) {
     const QFontMetricsF metrics{font};
     for (const core::CutStep& step : core::cutSteps(problem, plan, on)) {
         const bool isOne = step.times() == 1;
@@ -41,7 +42,7 @@ CutList::CutList(const core::CutProblem& problem, const core::CutPlan& plan,
 }
 
 double CutList::columnWidth() const {
-    return std::ceil(m_order + kBetween + m_at + kBetween + m_from) + 1;
+    return std::ceil(m_tick + m_order + kBetween + m_at + kBetween + m_from) + 1;
 }
 
 std::size_t CutList::rowsAColumn(double width, double free) const {
@@ -76,6 +77,12 @@ void CutList::paint(QPainter& painter, const Colours& colours, const QRectF& are
                              static_cast<int>(side) | static_cast<int>(Qt::AlignVCenter), words);
             x += wide + kBetween;
         };
+        if (m_tick > 0) {
+            painter.setPen(QPen{colours.ink, 0.8});
+            painter.setBrush(Qt::NoBrush);
+            painter.drawRect(QRectF{x, y + (kRow - kTick) / 2, kTick, kTick});
+            x += m_tick;
+        }
         set(m_rows[i].order, m_order, Qt::AlignRight, colours.accent);
         set(m_rows[i].at, m_at, Qt::AlignRight, colours.ink);
         set(m_rows[i].from, m_from + 1, Qt::AlignLeft, colours.quiet);

@@ -20,7 +20,7 @@ public:
     static constexpr double kRow = 20;
 
     CutList(const core::CutProblem& problem, const core::CutPlan& plan, const core::SheetPlace& on,
-            const QFont& font);
+            const QFont& font, bool hasTicks);
 
     [[nodiscard]] double columnWidth() const;
     // In as few columns as stand in `free`, and in as many as its width has where they do not.
@@ -35,6 +35,7 @@ private:
 
     QFont m_font;
     std::vector<Row> m_rows;
+    double m_tick;                            // of a box to tick, on paper
     double m_order = 0, m_at = 0, m_from = 0; // widths
 };
 

@@ -37,14 +37,13 @@ std::set<std::size_t> piecesOn(const core::CutPlan& plan, const core::SheetPlace
 
 QString captionOf(const core::CutProblem& problem, const core::SheetPlace& on) {
     const core::StockSheet& sheet = problem.sheets[on.sheet];
-    QString caption = tr("%1, sheet %2: %3 mm")
-                          .arg(fromCore(sheet.id))
-                          .arg(on.number)
-                          .arg(sizeWords(sheet.width, sheet.height));
-    if (sheet.grain == core::GrainWay::none) {
-        caption += tr(", no grain");
-    }
-    return caption;
+    const QString caption = tr("%1, sheet %2: %3 mm")
+                                .arg(fromCore(sheet.id))
+                                .arg(on.number)
+                                .arg(sizeWords(sheet.width, sheet.height));
+    return caption + (sheet.grain == core::GrainWay::none         ? tr(", no grain")
+                      : sheet.grain == core::GrainWay::alongWidth ? tr(", grain along its width")
+                                                                  : tr(", grain along its height"));
 }
 
 QStringList legendOf(const core::CutProblem& problem, const core::CutPlan& plan,
@@ -136,7 +135,7 @@ struct Block {
 
 Block blockOf(const CuttingDrawing& drawing, const core::CutProblem& problem,
               const core::CutPlan& plan, const core::SheetPlace& on, const Grid& grid) {
-    const CutList cuts{problem, plan, on, drawing.small};
+    const CutList cuts{problem, plan, on, drawing.small, drawing.isPaper};
     const double wide = mm(problem.sheets[on.sheet].width) * grid.scale + 2 * grid.beside;
     const double tall = mm(problem.sheets[on.sheet].height) * grid.scale + 2 * kMarks;
     const double left = wide + kGutter;
@@ -163,8 +162,8 @@ void paintBlock(QPainter& painter, const CuttingDrawing& drawing, const core::Cu
     const Block block = blockOf(drawing, problem, plan, on, grid);
     paintWrapped(&painter, drawing.small, drawing.colours.ink, legendOf(problem, plan, on),
                  block.legend.translated(at));
-    CutList{problem, plan, on, drawing.small}.paint(painter, drawing.colours,
-                                                    block.cuts.translated(at));
+    CutList{problem, plan, on, drawing.small, drawing.isPaper}.paint(painter, drawing.colours,
+                                                                     block.cuts.translated(at));
 }
 
 } // namespace

@@ -15,6 +15,7 @@ struct CuttingDrawing {
     QFont words;
     QFont small;
     Colours colours;
+    bool isPaper = false; // with boxes to tick beside the cuts
 
     // How high the drawing of so wide a plan is.
     [[nodiscard]] double height(const core::CutProblem& problem, const core::CutPlan& plan,

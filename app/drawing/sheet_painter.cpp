@@ -104,8 +104,9 @@ void SheetPainter::paintWords(const QRectF& rect, const QStringList& lines, cons
     const QFontMetricsF metrics{m_drawing.small};
     QStringList shown;
     for (const QString& line : lines) {
-        if (metrics.height() * static_cast<double>(shown.size() + 1) <= rect.height() - 4 &&
-            metrics.horizontalAdvance(line) <= rect.width() - 8) {
+        const double edge = shown.isEmpty() ? 1 : 4; // a letter stands where little else has room
+        if (metrics.height() * static_cast<double>(shown.size() + 1) <= rect.height() - edge &&
+            metrics.horizontalAdvance(line) <= rect.width() - 2 * edge) {
             shown << line;
         }
     }

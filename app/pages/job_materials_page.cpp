@@ -1,5 +1,6 @@
 #include "app/pages/job_materials_page.h"
 
+#include <QHBoxLayout>
 #include <QPrintDialog>
 #include <QPrinter>
 #include <QPushButton>
@@ -8,8 +9,10 @@
 #include "app/form/ruled_table.h"
 #include "app/look/grid.h"
 #include "app/look/label.h"
+#include "app/look/quiet_button.h"
 #include "app/pages/material_words.h"
 #include "app/print/print_report.h"
+#include "app/session/actions.h"
 #include "app/session/words.h"
 #include "core/materials/job_cost.h"
 #include "core/report/materials_sheet.h"
@@ -19,6 +22,7 @@ namespace headcap::app {
 JobMaterialsPage::JobMaterialsPage(Session& session, QWidget* parent)
     : JobPage(core::Page::materials, Body::fixed, session, parent),
       m_cost(new Label(Face::body, Ink::quiet)),
+      m_print(quietButton(tr("Print the list …"), tipOf(ActionId::print))),
       m_table(new RuledTable(tr("Materials of the job"),
                              {.mark = 88, .right = 88, .title = 6, .middle = {3, 6}})),
       m_empty(new QWidget) {
@@ -44,7 +48,11 @@ JobMaterialsPage::JobMaterialsPage(Session& session, QWidget* parent)
     connect(m_table, &QListView::clicked, this, &JobMaterialsPage::open);
     m_cost->setRunning();
     m_cost->setAccessibleName(tr("What the materials cost"));
-    body().addWidget(m_cost);
+    connect(m_print, &QPushButton::clicked, this, &JobMaterialsPage::print);
+    auto* head = new QHBoxLayout;
+    head->addWidget(m_cost, 1);
+    head->addWidget(m_print, 0, Qt::AlignTop);
+    body().addLayout(head);
     body().addWidget(m_table, 1);
     body().addWidget(m_empty);
 }
@@ -57,6 +65,7 @@ void JobMaterialsPage::load(const core::JobFile& file) {
     }
     m_cost->setText(fromCore(core::sentenceOf(core::jobCost(file))));
     m_cost->setVisible(!rows.empty());
+    m_print->setVisible(!rows.empty());
     m_table->setVisible(!rows.empty());
     m_empty->setVisible(rows.empty());
     m_table->show(std::move(rows));
@@ -85,12 +94,13 @@ bool JobMaterialsPage::print() {
         return false;
     }
     QPrinter printer{QPrinter::HighResolution};
-    printer.setDocName(fromCore(m_file->job.number));
+    printer.setDocName(tr("%1 materials").arg(fromCore(m_file->job.number)));
     QPrintDialog dialog{&printer, this};
     if (dialog.exec() == QDialog::Accepted) {
         session().guarded([&] {
             (void)print::printReport(core::materialsSheet(*m_file, piecesCut(), session().clock()),
                                      {}, printer);
+            session().say({Notice::Kind::done, tr("The list of materials is sent to be printed")});
         });
     }
     return true;

@@ -8,6 +8,8 @@
 #include "app/pages/job_page.h"
 #include "core/materials/cutting_record.h"
 
+class QPushButton;
+
 namespace headcap::app {
 
 class Label;
@@ -32,6 +34,7 @@ private:
 
     std::optional<core::JobFile> m_file;
     Label* m_cost;
+    QPushButton* m_print;
     RuledTable* m_table;
     QWidget* m_empty;
 };

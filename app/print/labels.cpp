@@ -2,7 +2,11 @@
 
 #include <algorithm>
 #include <array>
+#include <utility>
+#include <vector>
 
+#include <QCoreApplication>
+#include <QPageSize>
 #include <QPrinter>
 #include <QTextLayout>
 
@@ -15,6 +19,7 @@ namespace {
 constexpr double kInset = 2; // mm
 constexpr double kMmOfPoint = 25.4 / 72;
 constexpr double kMmOfInch = 25.4;
+constexpr double kSmallLabel = 26; // mm high: below it words are set smaller
 
 // Sizes and pitches are published, margins follow from the size of the paper where a sheet is
 // symmetrical; the test of this table names the publications each was held against, and how far
@@ -42,6 +47,9 @@ double heightOf(double points, qsizetype lines) {
 // The text in lines of so many millimetres; what does not fit into the most of them ends with a
 // sign that it goes on.
 QStringList inLines(Face face, double points, const QString& text, double width, qsizetype most) {
+    if (text.isEmpty()) {
+        return {};
+    }
     const double wide = width / (points * kMmOfPoint / 100);
     QTextLayout layout{text, faceOf(face)};
     layout.beginLayout();
@@ -90,32 +98,102 @@ std::span<const LabelSheet> labelSheets() {
     return kSheets;
 }
 
-void paintLabel(QPainter& painter, const LabelWords& label, const QRectF& place) {
-    const QRectF inner = place.adjusted(kInset, kInset, -kInset, -kInset);
-    const double side = std::min(inner.height(), inner.width() * 0.42);
-    paintQr(painter, qrCode(label.number.toStdString()), {inner.topLeft(), QSizeF{side, side}});
-    painter.setPen(Qt::black);
-    QRectF words{inner.left() + side + 1, inner.top(), inner.width() - side - 1, inner.height()};
-    const bool isSmall = place.height() < 26;
-    const double number = isSmall ? 10 : 14;
-    const double title = isSmall ? 6 : 8;
-    const double small = isSmall ? 5.5 : 7;
-    const auto next = [&](Face face, double points, const QStringList& lines) {
-        words.setTop(words.top() + paintLines(painter, face, points, lines, words));
-    };
-    next(Face::strong, number, inLines(Face::strong, number, label.number, words.width(), 1));
-    // A caution is worth more than the second line of a title.
-    const double room = words.height() - heightOf(title, 1);
-    const QStringList caution =
-        inLines(Face::smallStrong, small, label.caution, words.width(),
-                std::max<qsizetype>(1, static_cast<qsizetype>(room / heightOf(small, 1))));
-    const bool isRoomy = room - heightOf(small, caution.size()) >= heightOf(title, 1);
-    next(Face::strong, title,
-         inLines(Face::strong, title, label.title, words.width(), isRoomy ? 2 : 1));
-    next(Face::smallStrong, small, caution);
-    for (const QString& line : label.lines) {
-        next(Face::small, small, inLines(Face::small, small, line, words.width(), 1));
+namespace {
+
+// The words of a label as they are set into its room. What must be read whole (number, caution, the
+// first line) is set smaller before any of it is cut.
+class LabelSetting {
+public:
+    LabelSetting(const LabelWords& label, const QSizeF& room, bool isSmall)
+        : m_number(isSmall ? 10 : 14), m_title(isSmall ? 6 : 8), m_small(isSmall ? 5.5 : 7) {
+        for (const double by : {1.0, 0.9, 0.8}) {
+            set(label, room, by);
+            if (m_isWhole) {
+                return;
+            }
+        }
     }
+    [[nodiscard]] bool isWhole() const { return m_isWhole; }
+    void paint(QPainter& painter, QRectF words) const {
+        for (const Block& block : m_blocks) {
+            words.setTop(words.top() +
+                         paintLines(painter, block.face, block.points, block.lines, words));
+        }
+    }
+
+private:
+    struct Block {
+        Face face;
+        double points;
+        QStringList lines;
+    };
+
+    void set(const LabelWords& label, const QSizeF& room, double by) {
+        m_blocks.clear();
+        double left = room.height();
+        m_isWhole = true;
+        const auto add = [&](Face face, double points, const QString& text, qsizetype most) {
+            const auto stand = static_cast<qsizetype>((left + 0.01) / heightOf(points, 1));
+            QStringList lines = inLines(face, points, text, room.width(),
+                                        std::min(most, std::max<qsizetype>(1, stand)));
+            left -= heightOf(points, lines.size());
+            const bool isSet = text.isEmpty() || (stand > 0 && !isCut(lines));
+            m_blocks.push_back({face, points, std::move(lines)});
+            return isSet;
+        };
+        m_isWhole = add(Face::strong, m_number * by, label.number, 1) && m_isWhole;
+        // A caution is worth more than the further lines of a title.
+        const QStringList caution =
+            inLines(Face::smallStrong, m_small * by, label.caution, room.width(), kAny);
+        const QString first = label.lines.isEmpty() ? QString{} : label.lines.front();
+        const auto below = heightOf(
+            m_small * by,
+            caution.size() + inLines(Face::small, m_small * by, first, room.width(), kAny).size());
+        const auto titleLines = static_cast<qsizetype>((left - below) / heightOf(m_title * by, 1));
+        add(Face::strong, m_title * by, label.title, std::clamp<qsizetype>(titleLines, 1, 2));
+        m_isWhole = add(Face::smallStrong, m_small * by, label.caution, kAny) && m_isWhole;
+        for (const QString& line : label.lines) {
+            const bool isSet = add(Face::small, m_small * by, line, 2);
+            m_isWhole = m_isWhole && (isSet || line != first);
+        }
+    }
+
+    static bool isCut(const QStringList& lines) {
+        return !lines.isEmpty() && lines.back().endsWith(QChar(0x2026));
+    }
+
+    static constexpr qsizetype kAny = 40;
+    double m_number, m_title, m_small; // points
+    std::vector<Block> m_blocks;
+    bool m_isWhole = false;
+};
+
+struct LabelRooms {
+    QRectF code, words;
+};
+
+LabelRooms roomsOf(const QRectF& place) {
+    const QRectF inner = place.adjusted(kInset, kInset, -kInset, -kInset);
+    // Large enough for a hand scanner; on small labels the words need the room.
+    const double share = place.height() < kSmallLabel ? 0.34 : 0.42;
+    const double side = std::min(inner.height(), inner.width() * share);
+    return {{inner.topLeft(), QSizeF{side, side}},
+            {inner.left() + side + 1, inner.top(), inner.width() - side - 1, inner.height()}};
+}
+
+} // namespace
+
+bool standsWhole(const LabelWords& label, const LabelSheet& sheet) {
+    const QRectF words = roomsOf(sheet.place(0)).words;
+    return LabelSetting{label, words.size(), sheet.height < kSmallLabel}.isWhole();
+}
+
+void paintLabel(QPainter& painter, const LabelWords& label, const QRectF& place) {
+    const LabelRooms rooms = roomsOf(place);
+    paintQr(painter, qrCode(label.number.toStdString()), rooms.code);
+    painter.setPen(Qt::black);
+    LabelSetting{label, rooms.words.size(), place.height() < kSmallLabel}.paint(painter,
+                                                                                rooms.words);
 }
 
 int paintLabels(QPainter& painter, const LabelSheet& sheet, std::span<const LabelWords> labels,
@@ -135,19 +213,39 @@ void paintTestPage(QPainter& painter, const LabelSheet& sheet) {
     for (int i = 0; i < sheet.count(); ++i) {
         painter.drawRect(sheet.place(i));
     }
-    const QRectF middle = sheet.place(sheet.count() / 2);
+    // A hand's breadth across and down: a printer may stretch either.
     const double left = (sheet.pageWidth - kRule) / 2;
-    const double y = middle.center().y();
-    painter.drawLine(QPointF{left, y}, QPointF{left + kRule, y});
+    const double top = (sheet.pageHeight - kRule) / 2;
+    painter.drawLine(QPointF{left, top}, QPointF{left + kRule, top});
+    painter.drawLine(QPointF{left, top}, QPointF{left, top + kRule});
     for (int mm = 0; mm <= 100; mm += 10) {
-        painter.drawLine(QPointF{left + mm, y - kTick}, QPointF{left + mm, y + kTick});
+        painter.drawLine(QPointF{left + mm, top - kTick}, QPointF{left + mm, top + kTick});
+        painter.drawLine(QPointF{left - kTick, top + mm}, QPointF{left + kTick, top + mm});
     }
-    paintLines(painter, Face::small, 7, {QStringLiteral("100 mm")},
-               {left + kRule + 1, y - 2, 20, 5});
+    const QString said =
+        QCoreApplication::translate("Labels",
+                                    "%1. Both rules are 100 mm long where it is printed at 100 %, "
+                                    "not fitted to the page.")
+            .arg(QString::fromUtf8(sheet.name));
+    const QRectF words{left + kTick + 2, top + kTick + 2, kRule, 20};
+    painter.fillRect(words, Qt::white);
+    paintLines(painter, Face::small, 9, inLines(Face::small, 9, said, words.width(), 4), words);
 }
 
-void printTestPage(QPrinter& printer, const LabelSheet& sheet) {
+namespace {
+
+// The paper is that of the labels, whatever the printer usually holds.
+void setPaper(QPrinter& printer, const LabelSheet& sheet) {
+    printer.setPageSize(
+        QPageSize{QSizeF{sheet.pageWidth, sheet.pageHeight}, QPageSize::Millimeter});
+    printer.setPageOrientation(QPageLayout::Portrait);
     printer.setFullPage(true);
+}
+
+} // namespace
+
+void printTestPage(QPrinter& printer, const LabelSheet& sheet) {
+    setPaper(printer, sheet);
     QPainter painter{&printer};
     const double scale = printer.resolution() / kMmOfInch;
     painter.scale(scale, scale);
@@ -156,7 +254,7 @@ void printTestPage(QPrinter& printer, const LabelSheet& sheet) {
 
 void printLabels(QPrinter& printer, const LabelSheet& sheet, std::span<const LabelWords> labels,
                  int from) {
-    printer.setFullPage(true);
+    setPaper(printer, sheet);
     QPainter painter{&printer};
     const double scale = printer.resolution() / kMmOfInch;
     painter.scale(scale, scale);

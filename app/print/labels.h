@@ -36,6 +36,9 @@ struct LabelWords {
     QString caution;
 };
 
+// Whether its number, title and caution, and the first of its lines, stand on it whole.
+[[nodiscard]] bool standsWhole(const LabelWords& label, const LabelSheet& sheet);
+
 // Into its place, one unit a millimetre.
 void paintLabel(QPainter& painter, const LabelWords& label, const QRectF& place);
 // One page of them, the first label at `from`; gives how many it held.

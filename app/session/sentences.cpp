@@ -29,7 +29,8 @@ QString sentence(const core::Refusal& refusal) {
     case Code::keyTaken:
         return tr("Nothing was added: %1 is already there.").arg(what);
     case Code::numberTaken:
-        return detail.isEmpty()
+        // The storage's own words name no number.
+        return detail.isEmpty() || detail.contains(QLatin1Char(' '))
                    ? tr("That number is already in use; choose another.")
                    : tr("The number %1 is already in use; choose another.").arg(detail);
     case Code::stillNamed:
@@ -156,6 +157,11 @@ QString sentence(const core::TextError& error, Reading reading) {
                    ? tr("Say of what: w/v, w/w or v/v, as in %1.").arg(like)
                    : tr("Which unit? Write it like %1.").arg(like);
     case core::TextProblem::unitUnknown:
+        if (reading == Reading::strength) {
+            return tr("Say of what, as in %1: a bare ratio means nothing, 1 : 4 is 25 % w/v or "
+                      "20 % w/w.")
+                .arg(like);
+        }
         return tr("That unit is not known here: %1.").arg(like);
     case core::TextProblem::tooLarge:
         return tr("That is too large to be kept.");

@@ -48,7 +48,7 @@ CuttingView::CuttingView(Session& session, QWidget* parent)
       m_material(&m_form->control(tr("Cut from"), new QComboBox)),
       m_note(&m_form->line(tr("Note"), tr("what for; or why a lot that is not fit is cut"), true)),
       m_proposer(new WorkProposer(session)), m_pieces(new PieceList(session)),
-      m_sheetList(new RuledList(tr("Sheets and offcuts"))),
+      m_others(new Label(Face::body)), m_sheetList(new RuledList(tr("Sheets and offcuts"))),
       m_noSheets(new Label(Face::body, Ink::quiet)), m_standing(new Label(Face::heading)),
       m_against(new Label(Face::body, Ink::open)),
       m_stop(quietButton(tr("Stop"), tr("Takes the best plan found so far"))),
@@ -74,6 +74,9 @@ void CuttingView::layOut() {
     down->addWidget(m_proposer);
     down->addSpacing(kSection);
     down->addWidget(m_pieces);
+    m_others->setRunning();
+    m_others->hide();
+    down->addWidget(m_others);
     const int label = std::max(m_form->widestLabel(), m_proposer->form().widestLabel());
     m_form->alignLabels(label);
     m_proposer->form().alignLabels(label);
@@ -109,6 +112,10 @@ void CuttingView::layOut() {
 void CuttingView::connectAll() {
     auto* material = qobject_cast<QComboBox*>(m_material->control());
     connect(material, &QComboBox::currentIndexChanged, this, [this] {
+        if (const core::Material* kind = this->material();
+            kind != nullptr && kind->kind == core::MaterialClass::board && kind->thickness) {
+            m_proposer->setBoard(*kind->thickness);
+        }
         showSheets();
         planSoon();
     });
@@ -119,7 +126,7 @@ void CuttingView::connectAll() {
                 const auto item =
                     record ? core::find(m_session.records(), record->record.item) : std::nullopt;
                 if (item) {
-                    m_proposer->setBook(item->record);
+                    m_proposer->setBook(item->record, m_house->house().work);
                 }
             });
         }

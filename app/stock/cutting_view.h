@@ -9,6 +9,7 @@
 
 #include "app/shell/view.h"
 #include "app/stock/plan_work.h"
+#include "core/cutting/pieces_of_work.h"
 #include "core/materials/cutting_booking.h"
 #include "core/materials/sheet_stock.h"
 
@@ -22,6 +23,7 @@ class FieldRow;
 class HouseValueList;
 class Label;
 class PieceList;
+struct PlanHead;
 class PlainForm;
 class RuledList;
 class Session;
@@ -48,6 +50,9 @@ private:
     void showSheets();
     void toggleSheet();
     void propose();
+    // Turns to the first material that some of these pieces may be cut from; false: there is none.
+    bool chooseMaterialFor(const std::vector<core::WorkPiece>& pieces);
+    [[nodiscard]] const core::Material* material() const; // to cut from
     void planSoon();
     void plan();
     void showOutcome(const PlanWork::Outcome& outcome);
@@ -56,6 +61,7 @@ private:
     void book();
     [[nodiscard]] core::CutProblem problem(std::vector<core::Id<core::Lot>>& lots) const;
     [[nodiscard]] std::optional<core::Id<core::Job>> job() const;
+    [[nodiscard]] PlanHead planHead() const;
     // Lots of the plan that are not fit, and why; empty: all are.
     [[nodiscard]] QString unfitness() const;
 
@@ -73,6 +79,7 @@ private:
     FieldRow* m_note;
     WorkProposer* m_proposer;
     PieceList* m_pieces;
+    Label* m_others; // pieces of the work that are of other stock, with their sizes
     RuledList* m_sheetList;
     Label* m_noSheets;
     Label* m_standing;

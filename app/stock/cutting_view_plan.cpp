@@ -16,36 +16,71 @@
 #include "app/stock/house_value_list.h"
 #include "app/stock/piece_list.h"
 #include "app/stock/plain_form.h"
+#include "app/stock/plan_paper.h"
 #include "app/stock/work_proposer.h"
 #include "core/custody/job_states.h"
+#include "core/custody/people.h"
 #include "core/materials/fitness.h"
 #include "core/materials/ledger_in_brief.h"
+#include "core/values/english.h"
 
 namespace headcap::app {
 
-void CuttingView::propose() {
+const core::Material* CuttingView::material() const {
     const int index = qobject_cast<QComboBox*>(m_material->control())->currentIndex();
-    const core::Material* kind =
-        index < 0 ? nullptr : m_shelf.material(m_materials[static_cast<std::size_t>(index)]);
+    return index < 0 ? nullptr : m_shelf.material(m_materials[static_cast<std::size_t>(index)]);
+}
+
+bool CuttingView::chooseMaterialFor(const std::vector<core::WorkPiece>& pieces) {
+    const auto mayGive = [&](const core::Material* kind) {
+        return kind != nullptr && std::ranges::any_of(pieces, [&](const core::WorkPiece& piece) {
+                   return mayBeCutFrom(piece.stock, kind->kind);
+               });
+    };
+    if (mayGive(material())) {
+        return true;
+    }
+    const auto at = std::ranges::find_if(
+        m_materials, [&](const auto& id) { return mayGive(m_shelf.material(id)); });
+    if (at == m_materials.end()) {
+        return false;
+    }
+    qobject_cast<QComboBox*>(m_material->control())
+        ->setCurrentIndex(static_cast<int>(at - m_materials.begin()));
+    return true;
+}
+
+void CuttingView::propose() {
+    const auto asked = m_proposer->pieces(m_house->house().work);
+    if (asked.empty()) {
+        return;
+    }
+    const bool isAnyHere = chooseMaterialFor(asked);
+    const core::Material* kind = material();
     QStringList others;
-    int added = 0;
-    for (const core::WorkPiece& piece : m_proposer->pieces(m_house->house().work)) {
+    std::vector<core::WantedPiece> wanted;
+    for (const core::WorkPiece& piece : asked) {
         if (kind != nullptr && !mayBeCutFrom(piece.stock, kind->kind)) {
-            others << tr("%1 (%2)").arg(words(piece.use), words(piece.stock));
+            others << tr("%1 %2 of %3, %4 mm")
+                          .arg(piece.count)
+                          .arg(words(piece.use), words(piece.stock),
+                               sizeWords(piece.width, piece.height));
             continue;
         }
-        m_pieces->add({.id = toCore(words(piece.use)),
-                       .width = piece.width,
-                       .height = piece.height,
-                       .grain = piece.grain,
-                       .count = piece.count,
-                       .isPasted = piece.isPasted});
-        ++added;
+        wanted.push_back({.id = toCore(words(piece.use)),
+                          .width = piece.width,
+                          .height = piece.height,
+                          .grain = piece.grain,
+                          .count = piece.count,
+                          .isPasted = piece.isPasted});
     }
-    if (!others.isEmpty()) {
-        m_session.say(
-            {added > 0 ? Notice::Kind::done : Notice::Kind::refused,
-             tr("Of other stock, to be cut apart: %1").arg(others.join(QStringLiteral(", ")))});
+    m_pieces->propose(m_proposer->work(), wanted);
+    m_others->setText(tr("Of other stock, cut apart: %1.").arg(others.join(QStringLiteral("; "))));
+    m_others->setVisible(!others.isEmpty());
+    if (!isAnyHere && kind != nullptr) {
+        m_session.say({Notice::Kind::refused, tr("Nothing of this work is cut from %1, and no "
+                                                 "sheet on the shelf is of its stock.")
+                                                  .arg(fromCore(kind->name))});
     }
 }
 
@@ -160,8 +195,27 @@ void CuttingView::book() {
     if (m_session.apply(std::move(*change))) {
         m_note->accept({});
         m_pieces->clear();
+        m_others->hide();
         m_session.say({Notice::Kind::done, done, true});
     }
+}
+
+PlanHead CuttingView::planHead() const {
+    PlanHead head{.material = material() == nullptr ? QString{} : fromCore(material()->name),
+                  .day = fromCore(core::dayText(m_session.clock().today())),
+                  .note = m_note->text().trimmed()};
+    m_session.guarded([&] {
+        for (const auto& one : core::all<core::Workshop>(m_session.records())) {
+            head.workshop = fromCore(one.record.name);
+        }
+        if (job()) {
+            head.job = m_job->text().trimmed();
+        }
+        const auto who = m_session.person();
+        const auto person = who ? core::find(m_session.records(), *who) : std::nullopt;
+        head.by = person ? fromCore(person->record.name) : QString{};
+    });
+    return head;
 }
 
 bool CuttingView::print() {
@@ -172,7 +226,8 @@ bool CuttingView::print() {
     printer.setDocName(tr("Cutting plan"));
     QPrintDialog dialog{&printer, this};
     if (dialog.exec() == QDialog::Accepted) {
-        printPlan(printer, m_planned->problem, m_planned->plan);
+        printPlan(printer, planHead(), m_planned->problem, m_planned->plan);
+        m_session.say({Notice::Kind::done, tr("The plan is sent to be printed")});
     }
     return true;
 }

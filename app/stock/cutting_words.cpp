@@ -1,8 +1,6 @@
 #include "app/stock/cutting_words.h"
 
 #include <QCoreApplication>
-#include <QPainter>
-#include <QPrinter>
 
 #include "app/drawing/cutting_drawing.h"
 #include "app/look/fonts.h"
@@ -148,28 +146,6 @@ QString sentenceFor(core::CuttingFault fault) {
         return tr("No number is left for an offcut this year.");
     }
     return {};
-}
-
-void printPlan(QPrinter& printer, const core::CutProblem& problem, const core::CutPlan& plan) {
-    QPainter painter{&printer};
-    QFont words = faceFont(Face::strong);
-    QFont small = faceFont(Face::small);
-    // In the unit of the page below: a size in points would count the printer's dots once more.
-    words.setPixelSize(14);
-    small.setPixelSize(11);
-    const double scale = printer.resolution() / 96.0;
-    painter.scale(scale, scale);
-    const QRectF page = printer.pageLayout().paintRectPixels(96).translated(
-        -printer.pageLayout().paintRectPixels(96).topLeft());
-    bool isFirst = true;
-    for (const core::SheetPlace& on : sheetsCut(plan)) {
-        if (!isFirst) {
-            printer.newPage();
-        }
-        isFirst = false;
-        CuttingDrawing{words, small, coloursOf(Tone::light)}.paintSheet(painter, problem, plan, on,
-                                                                        page);
-    }
 }
 
 } // namespace headcap::app

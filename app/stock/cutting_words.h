@@ -1,4 +1,4 @@
-// What the cutting window says of sheets and plans, and a plan on paper, a sheet a page.
+// What the cutting window says of sheets and plans.
 #pragma once
 
 #include <QString>
@@ -7,8 +7,6 @@
 #include "core/cutting/plan_cuts.h"
 #include "core/materials/cutting_booking.h"
 #include "core/materials/sheet_stock.h"
-
-class QPrinter;
 
 namespace headcap::app {
 
@@ -20,6 +18,5 @@ namespace headcap::app {
 [[nodiscard]] QString sentenceFor(const core::CutProblemError& error,
                                   const core::CutProblem& problem);
 [[nodiscard]] QString sentenceFor(core::CuttingFault fault);
-void printPlan(QPrinter& printer, const core::CutProblem& problem, const core::CutPlan& plan);
 
 } // namespace headcap::app

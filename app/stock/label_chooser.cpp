@@ -10,6 +10,7 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "app/drawing/sheet_painter.h"
 #include "app/look/grid.h"
 #include "app/look/label.h"
 #include "app/look/palette.h"
@@ -33,7 +34,20 @@ QWidget* sheetChoice() {
     return box;
 }
 
-print::LabelWords labelOf(const core::Lot& lot, const core::Material* kind) {
+// Along which side, as one looks for it in the drawer.
+QString grainWords(const core::Lot& lot) {
+    switch (lot.grain) {
+    case core::Grain::alongWidth:
+        return LabelChooser::tr("grain along %1").arg(mmWords(*lot.sheetWidth));
+    case core::Grain::alongHeight:
+        return LabelChooser::tr("grain along %1").arg(mmWords(*lot.sheetHeight));
+    case core::Grain::none:
+        break;
+    }
+    return LabelChooser::tr("no grain");
+}
+
+print::LabelWords labelOf(const core::Lot& lot, const core::Material* kind, const QString& mixer) {
     print::LabelWords label{.number = fromCore(lot.number),
                             .title = kind == nullptr ? fromCore(lot.product) : fromCore(kind->name),
                             .caution = kind == nullptr ? QString{} : fromCore(kind->caution)};
@@ -46,11 +60,14 @@ print::LabelWords labelOf(const core::Lot& lot, const core::Material* kind) {
         add(LabelChooser::tr("good until %1").arg(fromCore(core::dayText(*until))));
     }
     add(lot.strength ? fromCore(core::toText(*lot.strength)) : QString{});
-    add(lot.mixedOn ? LabelChooser::tr("mixed %1").arg(fromCore(core::dayText(*lot.mixedOn)))
-                    : QString{});
+    if (lot.mixedOn) {
+        const QString on = fromCore(core::dayText(*lot.mixedOn));
+        add(mixer.isEmpty() ? LabelChooser::tr("mixed %1").arg(on)
+                            : LabelChooser::tr("mixed %1 by %2").arg(on, mixer));
+    }
     if (lot.sheetWidth && lot.sheetHeight) {
-        add(QStringLiteral("%1 × %2").arg(fromCore(core::toText(*lot.sheetWidth)),
-                                          fromCore(core::toText(*lot.sheetHeight))));
+        add(LabelChooser::tr("%1 mm, %2")
+                .arg(sizeWords(*lot.sheetWidth, *lot.sheetHeight), grainWords(lot)));
     }
     add(fromCore(lot.savedFrom.empty()
                      ? lot.supplier
@@ -148,7 +165,10 @@ int LabelChooser::from() const {
 
 std::optional<print::LabelWords> LabelChooser::wordsFor(const QString& number) const {
     if (const core::Lot* lot = m_shelf.numbered(toCore(number))) {
-        return labelOf(*lot, m_shelf.material(lot->material));
+        const auto mixer =
+            lot->mixedBy ? core::find(m_session.records(), *lot->mixedBy) : std::nullopt;
+        return labelOf(*lot, m_shelf.material(lot->material),
+                       mixer ? fromCore(mixer->record.name) : QString{});
     }
     const auto job = m_session.stores().jobs.numbered(toCore(number));
     if (!job) {
@@ -187,6 +207,16 @@ void LabelChooser::compose() {
         unknown.isEmpty()
             ? QString{}
             : tr("No lot or job has the number %1.").arg(unknown.join(QStringLiteral(", "))));
+    QStringList cut;
+    for (const print::LabelWords& label : m_labels) {
+        if (!print::standsWhole(label, sheet())) {
+            cut << label.number;
+        }
+    }
+    m_sheet->setError(cut.isEmpty()
+                          ? QString{}
+                          : tr("Too small for all that must be read on %1: take larger labels.")
+                                .arg(cut.join(QStringLiteral(", "))));
     m_print->setEnabled(!m_labels.empty());
     m_preview->show(sheet(), m_labels, from());
 }
@@ -209,6 +239,9 @@ bool LabelChooser::print() {
     QPrintDialog dialog{&printer, this};
     if (dialog.exec() == QDialog::Accepted) {
         print::printLabels(printer, sheet(), m_labels, from());
+        m_session.say({Notice::Kind::done,
+                       counted(static_cast<int>(m_labels.size()), tr("%1 label sent to be printed"),
+                               tr("%1 labels sent to be printed"))});
     }
     return true;
 }

@@ -124,11 +124,13 @@ private:
     }
     void shelf() {
         const Such goesOff = ofKind(P::shelfLife);
-        seldom(m_form.value(tr("Opened"), &R::openedOn), isAny(), goesOff);
+        seldom(m_form.value(tr("Opened"), &R::openedOn), isAny(), [goesOff](const R& lot) {
+            return lot.origin == core::LotOrigin::bought && goesOff(lot);
+        });
         seldom(m_form.value(tr("Good until"), &R::goodUntil), isAny(),
                either(goesOff, is(core::LotOrigin::mixed)));
         m_form.usedText(tr("Kept at"), &R::keptAt);
-        m_form.check(tr("Kept back"), tr("rare: cut last"), &R::keptBack);
+        m_form.check(tr("Kept back"), tr("rare: used last"), &R::keptBack);
         m_form.check(tr("Done with"), tr("used up or thrown away; no longer offered"),
                      &R::finished);
         m_form.lines(tr("Note"), &R::note);

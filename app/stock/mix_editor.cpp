@@ -19,6 +19,7 @@ MixEditor::MixEditor(Session& session, QWidget* parent)
       m_name(new Label(Face::heading)), m_source(new Label(Face::small, Ink::quiet)),
       m_method(new Label(Face::body)), m_caution(new Label(Face::smallStrong, Ink::must)),
       m_book(new QPushButton(tr("Book the mix"))),
+      m_label(quietButton({}, tr("Goes to the labels, with this lot's chosen"))),
       m_own(quietButton(tr("Keep as a recipe of our own"),
                         tr("With the amounts as they stand here; to be changed at will"))),
       m_remove(quietButton(tr("Remove this recipe"),
@@ -30,6 +31,7 @@ MixEditor::MixEditor(Session& session, QWidget* parent)
     m_book->setToolTip(tr("Takes the parts from their lots and puts the mix on the shelf"));
     auto* ways = new QHBoxLayout;
     ways->addWidget(m_book);
+    ways->addWidget(m_label);
     ways->addWidget(m_own);
     ways->addWidget(m_remove);
     ways->addStretch(1);
@@ -43,6 +45,7 @@ MixEditor::MixEditor(Session& session, QWidget* parent)
     m_down->addLayout(ways);
     m_down->addStretch(1);
     connect(m_book, &QPushButton::clicked, this, &MixEditor::book);
+    connect(m_label, &QPushButton::clicked, this, [this] { Q_EMIT labelAsked(m_labelled); });
     connect(m_own, &QPushButton::clicked, this, &MixEditor::keepAsOwn);
     connect(m_remove, &QPushButton::clicked, this, &MixEditor::removeOwn);
 }
@@ -63,7 +66,26 @@ void MixEditor::show(const core::RecipeCard& recipe, const core::Shelf& shelf) {
     m_method->setVisible(!recipe.method.empty());
     m_caution->setVisible(!recipe.caution.empty());
     m_remove->setVisible(recipe.isOwn);
+    m_label->hide();
     build();
+}
+
+void MixEditor::standAfter(QWidget* before) {
+    for (FieldRow* row : m_form->rows()) {
+        setTabOrder(before, row->control());
+        before = row->control();
+    }
+    for (QPushButton* way : {m_book, m_label, m_own, m_remove}) {
+        setTabOrder(before, way);
+        before = way;
+    }
+}
+
+void MixEditor::offerLabel(const QString& number) {
+    m_labelled = number;
+    m_label->setText(tr("Print the label of %1").arg(number));
+    m_label->show();
+    m_label->setFocus(Qt::OtherFocusReason);
 }
 
 void MixEditor::build() {
@@ -72,7 +94,8 @@ void MixEditor::build() {
     m_form = new PlainForm;
     const core::Day today = m_session.clock().today();
     m_yield = &m_form->line(tr("To make"), tr("450 g"));
-    m_yield->tip(tr("What is left of it once it is made: some water boils away"));
+    m_yield->tip(tr("What is left of it once it is made: some water boils away"))
+        .understood([](const QString&) { return tr("once it is made: some water boils away"); });
     m_yield->accept(m_recipe.yields ? fromCore(core::toText(*m_recipe.yields)) : QString{});
     connect(m_yield, &FieldRow::left, this, &MixEditor::scale);
     m_number = &m_form->line(tr("Its number"), tr("on its label"));
@@ -90,7 +113,7 @@ void MixEditor::build() {
         m_until->accept(printed(
             core::Day{std::chrono::sys_days{today} + std::chrono::days{m_recipe.keepsDays}}));
     }
-    m_called = &m_form->line(tr("Recipe's name"), tr("under which it is kept as our own"), true);
+    m_called = &m_form->line(tr("Recipe's name"), tr("under which it is kept as our own"));
     m_called->accept(fromCore(m_recipe.name));
     m_down->insertWidget(5, m_form);
 }

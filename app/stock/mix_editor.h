@@ -29,9 +29,15 @@ public:
     void setShelf(const core::Shelf& shelf) { m_shelf = shelf; }
     [[nodiscard]] PlainForm* form() { return m_form; }
     [[nodiscard]] QPushButton& bookButton() { return *m_book; }
+    [[nodiscard]] QPushButton& labelButton() { return *m_label; }
+    // Tab goes from there through the fields to what is done with them.
+    void standAfter(QWidget* before);
+    // The mix was booked under this number: its label is the next thing.
+    void offerLabel(const QString& number);
 
 Q_SIGNALS:
     void booked(const QString& number);
+    void labelAsked(const QString& number);
 
 private:
     struct PartRows {
@@ -72,6 +78,8 @@ private:
     FieldRow* m_called = nullptr;
     std::vector<PartRows> m_parts;
     QPushButton* m_book;
+    QPushButton* m_label;
+    QString m_labelled; // the number of the lot booked last
     QPushButton* m_own;
     QPushButton* m_remove;
 };

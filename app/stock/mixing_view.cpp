@@ -43,14 +43,19 @@ MixingView::MixingView(Session& session, QWidget* parent)
     down->addStretch(1);
     connect(m_list, &RuledList::currentMoved, this, &MixingView::showChosen);
     // The next mix has the next number.
-    connect(m_editor, &MixEditor::booked, this, [this] {
+    connect(m_editor, &MixEditor::booked, this, [this](const QString& number) {
         m_shown.reset();
         showChosen();
+        m_editor->offerLabel(number);
     });
+    connect(m_editor, &MixEditor::labelAsked, this, &MixingView::goToLabel);
     connect(m_list, &RuledList::opened, this, [this] { m_editor->form()->focusFirst(); });
 }
 
 bool MixingView::enter(const Destination& destination) {
+    if (m_editor->form() == nullptr || !m_editor->form()->isEdited()) {
+        m_shown.reset(); // numbers and lots as they are now
+    }
     refresh();
     if (destination.record) {
         m_list->select(destination.record->id);
@@ -97,7 +102,18 @@ void MixingView::showChosen() {
         at != m_recipes.end() && m_shown != id) {
         m_shown = id;
         m_editor->show(at->second, m_shelf);
+        m_editor->standAfter(m_list);
     }
+}
+
+void MixingView::goToLabel(const QString& number) {
+    m_session.guarded([&] {
+        const auto lots = core::typed<core::Lot>(m_session.records().allWith(
+            core::RecordKind::lot, core::fieldName(&core::Lot::number), toCore(number)));
+        if (!lots.empty()) {
+            Q_EMIT goAsked({.view = ViewId::stock, .record = core::refOf(lots.back().record.id)});
+        }
+    });
 }
 
 } // namespace headcap::app

@@ -25,6 +25,7 @@ public:
 
 private:
     void showChosen();
+    void goToLabel(const QString& number);
 
     Session& m_session;
     RuledList* m_list;

@@ -100,6 +100,18 @@ void PieceList::add(const core::WantedPiece& piece) {
     Q_EMIT changed();
 }
 
+void PieceList::propose(Work work, const std::vector<core::WantedPiece>& pieces) {
+    std::erase_if(m_pieces, [work](const Kept& kept) {
+        return kept.proposedFor && isInsteadOf(*kept.proposedFor, work);
+    });
+    for (const core::WantedPiece& piece : pieces) {
+        m_pieces.push_back({m_session.ids().nextUuid(), piece, work});
+    }
+    showAll();
+    showCurrent();
+    Q_EMIT changed();
+}
+
 void PieceList::clear() {
     m_pieces.clear();
     showAll();
@@ -165,6 +177,7 @@ void PieceList::take() {
     }
     const ReadingContext context{.today = m_session.clock().today()};
     core::WantedPiece& piece = kept->piece;
+    kept->proposedFor.reset();
     piece.id = toCore(m_name->text().trimmed());
     if (const auto count = valueOf<std::int64_t>(*m_count, context)) {
         piece.count =

@@ -4,6 +4,7 @@
 
 #include "app/form/list_section.h"
 #include "app/session/session.h"
+#include "app/stock/work_words.h"
 #include "core/cutting/cut_plan.h"
 
 namespace headcap::app {
@@ -18,6 +19,8 @@ public:
 
     [[nodiscard]] std::vector<core::WantedPiece> pieces() const;
     void add(const core::WantedPiece& piece);
+    // In the place of what was proposed for the same, and not changed by hand since.
+    void propose(Work work, const std::vector<core::WantedPiece>& pieces);
     void clear();
     [[nodiscard]] PlainForm& form() { return *m_form; }
 
@@ -28,6 +31,7 @@ private:
     struct Kept {
         core::Uuid key;
         core::WantedPiece piece;
+        std::optional<Work> proposedFor{}; // nothing: by hand
     };
 
     PieceList(Session& session, PlainForm* form, QWidget* parent);

@@ -72,6 +72,9 @@ QString TitrationForm::answer() const {
 void TitrationForm::reckon() {
     const ReadingContext context{.today = m_session.clock().today()};
     const auto paper = valueOf<core::Amount>(*m_paper, context);
+    if (paper && paper->unit != core::Unit::gram) {
+        m_paper->setError(tr("Write what it weighed in grams: 1.000 g."));
+    }
     const auto acid = volumeOf(*m_acid, context);
     const auto alkali = volumeOf(*m_alkali, context);
     const auto normality = m_normality->text().trimmed().isEmpty()

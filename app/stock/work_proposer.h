@@ -13,14 +13,18 @@ class QPushButton;
 namespace headcap::app {
 
 class FieldRow;
+class Label;
 class PlainForm;
 
 class WorkProposer : public QWidget {
     Q_OBJECT
 public:
     explicit WorkProposer(Session& session, QWidget* parent = nullptr);
-    // The measures of the job's book, where nothing else has been typed.
-    void setBook(const core::Item& item);
+    // The measures of the job's book; another book's are forgotten.
+    void setBook(const core::Item& item, const core::WorkHouseValues& house);
+    // The boards that are to be cut from.
+    void setBoard(const core::Length& thickness);
+    [[nodiscard]] Work work() const;
     [[nodiscard]] PlainForm& form() { return *m_form; }
     [[nodiscard]] QPushButton& button() { return *m_propose; }
     [[nodiscard]] std::vector<core::WorkPiece> pieces(const core::WorkHouseValues& house);
@@ -30,6 +34,7 @@ Q_SIGNALS:
 
 private:
     void showAsked();
+    void putMeasures();
 
     Session& m_session;
     PlainForm* m_form;
@@ -40,6 +45,9 @@ private:
     FieldRow* m_board;
     FieldRow* m_count;
     FieldRow* m_length;
+    Label* m_measured; // of what the measures are, and where they come from
+    std::optional<core::Item> m_book;
+    core::WorkHouseValues m_house;
     QPushButton* m_propose;
 };
 

@@ -134,6 +134,19 @@ bool asksCount(Work work) {
     return work == Work::guards || work == Work::hinges || work == Work::spineLinings;
 }
 
+bool isOverCovers(Work work) {
+    return work == Work::wrapper || work == Work::fourFlapBox || work == Work::dropSpineBox;
+}
+
+bool isInsteadOf(Work one, Work other) {
+    const auto areBoth = [&](Work first, Work last) {
+        return one >= first && one <= last && other >= first && other <= last;
+    };
+    return one == other || areBoth(Work::tippedFold, Work::wrappedRound) ||
+           areBoth(Work::fourFlapBox, Work::dropSpineBox) ||
+           areBoth(Work::reback, Work::fullLeather);
+}
+
 std::vector<core::WorkPiece> piecesOf(Work work, const core::MeasuredBook& book,
                                       const core::StripsWanted& strips,
                                       const core::WorkHouseValues& house) {

@@ -40,6 +40,10 @@ enum class Work {
 [[nodiscard]] QStringList workNames();
 // What of it is asked beside the book's own measures.
 [[nodiscard]] bool asksCount(Work work);
+// Of a wrapper and of boxes the covers are measured, of all else the text block.
+[[nodiscard]] bool isOverCovers(Work work);
+// A book gets the one or the other.
+[[nodiscard]] bool isInsteadOf(Work one, Work other);
 [[nodiscard]] std::vector<core::WorkPiece> piecesOf(Work work, const core::MeasuredBook& book,
                                                     const core::StripsWanted& strips,
                                                     const core::WorkHouseValues& house);

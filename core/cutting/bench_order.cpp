@@ -2,8 +2,10 @@
 
 #include <algorithm>
 #include <optional>
-#include <set>
+#include <tuple>
 #include <utility>
+
+#include "core/cutting/sheet_parts.h"
 
 namespace headcap::core {
 
@@ -12,190 +14,160 @@ namespace {
 // Beyond it nobody cuts by hand, and the parts would be nested too deep.
 constexpr std::size_t kMostCuts = 2'000;
 
-// A part of the sheet: whole, or divided by parallel cuts into parts that are whole or divided the
-// other way.
-struct Part {
-    TaskRect rect;
-    bool isFree = false; // whole, and no piece
-    bool isAtX = false;  // divided at constant x
-    std::vector<Part> parts{};
-
-    [[nodiscard]] bool isDivided() const { return !parts.empty(); }
-};
-
-std::int64_t beginOf(const TaskRect& rect, bool isAtX) {
-    return isAtX ? rect.x : rect.y;
-}
-std::int64_t sizeOf(const TaskRect& rect, bool isAtX) {
-    return isAtX ? rect.width : rect.height;
-}
-std::int64_t endOf(const TaskRect& rect, bool isAtX) {
-    return beginOf(rect, isAtX) + sizeOf(rect, isAtX);
-}
-
-TaskRect between(TaskRect rect, bool isAtX, std::int64_t from, std::int64_t to) {
-    (isAtX ? rect.x : rect.y) = from;
-    (isAtX ? rect.width : rect.height) = to - from;
-    return rect;
-}
-
-TaskRect around(const TaskRect& first, const TaskRect& last, bool isAtX) {
-    return between(first, isAtX, beginOf(first, isAtX), endOf(last, isAtX));
-}
-
-bool liesIn(const TaskCut& cut, const TaskRect& rect) {
-    return cut.at > beginOf(rect, cut.isAtX) && cut.at < endOf(rect, cut.isAtX) &&
-           cut.from >= beginOf(rect, !cut.isAtX) && cut.to <= endOf(rect, !cut.isAtX);
-}
-
-// Puts the parts that are divided the same way into the row of their parent.
-void flatten(Part& part) {
-    std::vector<Part> row;
-    for (Part& one : part.parts) {
-        if (one.isDivided() && one.isAtX == part.isAtX) {
-            std::ranges::move(one.parts, std::back_inserter(row));
-        } else {
-            row.push_back(std::move(one));
-        }
-    }
-    part.parts = std::move(row);
-}
-
-void divide(Part& whole, const TaskCut& cut) {
-    Part* part = &whole;
-    while (part->isDivided()) {
-        part = &*std::ranges::find_if(part->parts,
-                                      [&](const Part& one) { return liesIn(cut, one.rect); });
-    }
-    part->isAtX = cut.isAtX;
-    part->parts = {Part{between(part->rect, cut.isAtX, beginOf(part->rect, cut.isAtX), cut.at)},
-                   Part{between(part->rect, cut.isAtX, cut.at, endOf(part->rect, cut.isAtX))}};
-}
-
-void settle(Part& part, const std::set<std::pair<std::int64_t, std::int64_t>>& pieces) {
-    part.isFree = !part.isDivided() && !pieces.contains({part.rect.x, part.rect.y});
-    for (Part& one : part.parts) {
-        settle(one, pieces);
-    }
-    flatten(part);
-}
-
-Part partsOf(const SheetLayout& layout, const SheetTask& task) {
-    Part whole{{0, 0, task.width, task.height}};
-    for (const TaskCut& cut : layout.cuts) {
-        divide(whole, cut);
-    }
-    std::set<std::pair<std::int64_t, std::int64_t>> pieces;
-    for (const TaskPlaced& placed : layout.placed) {
-        pieces.insert({placed.x, placed.y});
-    }
-    settle(whole, pieces);
-    return whole;
-}
-
 class Gatherer {
 public:
-    static void gather(Part& part) {
-        for (Part& one : part.parts) {
+    static void gather(SheetPart& part) {
+        for (SheetPart& one : part.parts) {
             gather(one);
         }
         flatten(part);
+        arrange(part);
         joinFree(part);
-        for (const bool atEnd : {true, false}) {
-            while (trimOneRun(part, atEnd)) {
-                if (part.parts.size() == 1) {
-                    part = Part{std::move(part.parts.front())};
-                }
+        while (trimOneRun(part) || partOneRow(part)) {
+            if (part.parts.size() == 1) {
+                part = SheetPart{std::move(part.parts.front())};
             }
         }
     }
 
 private:
-    static void joinFree(Part& part) {
-        std::vector<Part> row;
-        for (Part& one : part.parts) {
-            if (one.isFree && !row.empty() && row.back().isFree) {
-                row.back().rect = around(row.back().rect, one.rect, part.isAtX);
-            } else {
-                row.push_back(std::move(one));
-            }
+    // How far what is used of it reaches across the row, how deep its first part is, and how wide
+    // it is: alike ones are to stand together, what is free at the end.
+    static auto likenessOf(const SheetPart& one, bool isAtX) {
+        const bool across = !isAtX;
+        const auto line = trimOf(one);
+        const std::int64_t used =
+            line ? *line - beginOf(one.rect, across) : sizeOf(one.rect, across);
+        const std::int64_t first = one.isDivided() ? sizeOf(one.parts.front().rect, across) : used;
+        return std::tuple(one.isFree(), -used, -first, -sizeOf(one.rect, isAtX));
+    }
+
+    static void arrange(SheetPart& part) {
+        std::ranges::stable_sort(part.parts, {},
+                                 [&](const SheetPart& one) { return likenessOf(one, part.isAtX); });
+        std::int64_t at = beginOf(part.rect, part.isAtX);
+        for (SheetPart& one : part.parts) {
+            move(one, part.isAtX, at - beginOf(one.rect, part.isAtX));
+            at = endOf(one.rect, part.isAtX);
         }
-        part.parts = std::move(row);
+    }
+
+    // They stand at the end.
+    static void joinFree(SheetPart& part) {
+        while (part.parts.size() > 1 && part.parts.back().isFree() &&
+               part.parts[part.parts.size() - 2].isFree()) {
+            const std::int64_t end = endOf(part.parts.back().rect, part.isAtX);
+            part.parts.pop_back();
+            TaskRect& rect = part.parts.back().rect;
+            rect = between(rect, part.isAtX, beginOf(rect, part.isAtX), end);
+        }
         if (part.parts.size() == 1) {
-            part = Part{std::move(part.parts.front())};
+            part = SheetPart{std::move(part.parts.front())};
         }
     }
 
-    // The line at which something free is trimmed off a part's end or beginning.
-    static std::optional<std::int64_t> trimOf(const Part& part, bool atEnd) {
-        if (!part.isDivided()) {
-            return std::nullopt;
-        }
-        const Part& trimmed = atEnd ? part.parts.back() : part.parts.front();
-        if (!trimmed.isFree) {
-            return std::nullopt;
-        }
-        return atEnd ? beginOf(trimmed.rect, part.isAtX) : endOf(trimmed.rect, part.isAtX);
+    // The line at which something free is trimmed off its end.
+    static std::optional<std::int64_t> trimOf(const SheetPart& part) {
+        return part.isDivided() && part.parts.back().isFree()
+                   ? std::optional{beginOf(part.parts.back().rect, part.isAtX)}
+                   : std::nullopt;
+    }
+    // The line of its first cut.
+    static std::optional<std::int64_t> firstLineOf(const SheetPart& part) {
+        return part.isDivided() ? std::optional{endOf(part.parts.front().rect, part.isAtX)}
+                                : std::nullopt;
     }
 
-    static bool trimOneRun(Part& part, bool atEnd) {
-        for (std::size_t i = 0; i + 1 < part.parts.size(); ++i) {
-            const auto line = trimOf(part.parts[i], atEnd);
-            std::size_t end = i + 1;
-            while (line && end < part.parts.size() && trimOf(part.parts[end], atEnd) == line) {
-                ++end;
-            }
-            if (end - i >= 2) {
-                trim(part, i, end, *line, atEnd);
+    using LineOf = std::optional<std::int64_t> (*)(const SheetPart&);
+
+    // The end of the neighbours from there on that are cut at the same line.
+    static std::size_t endOfRun(const SheetPart& part, std::size_t from, LineOf lineOf) {
+        const auto line = lineOf(part.parts[from]);
+        std::size_t end = from + 1;
+        while (line && end < part.parts.size() && lineOf(part.parts[end]) == line) {
+            ++end;
+        }
+        return line ? end : from;
+    }
+
+    // Neighbours that are trimmed at one line are trimmed before they are cut apart.
+    static bool trimOneRun(SheetPart& part) {
+        for (std::size_t i = 0; i < part.parts.size(); ++i) {
+            const std::size_t end = endOfRun(part, i, trimOf);
+            if (end >= i + 2) {
+                put(part, i, end, cutThrough(part, i, end, *trimOf(part.parts[i]), true));
                 return true;
             }
         }
         return false;
     }
 
-    static void trim(Part& part, std::size_t from, std::size_t to, std::int64_t line, bool atEnd) {
-        const bool across = !part.isAtX;
+    // Neighbours that are cut at one line come apart as two rows, where that takes fewer cuts.
+    static bool partOneRow(SheetPart& part) {
+        for (std::size_t i = 0; i < part.parts.size(); ++i) {
+            const std::size_t end = endOfRun(part, i, firstLineOf);
+            if (end < i + 2) {
+                continue;
+            }
+            std::size_t before = end - i - 1;
+            for (std::size_t k = i; k < end; ++k) {
+                before += cutsOf(part.parts[k]);
+            }
+            SheetPart made = cutThrough(part, i, end, *firstLineOf(part.parts[i]), false);
+            if (cutsOf(made) < before) {
+                put(part, i, end, std::move(made));
+                return true;
+            }
+        }
+        return false;
+    }
+
+    static void put(SheetPart& part, std::size_t from, std::size_t to, SheetPart made) {
         const auto first = part.parts.begin() + static_cast<std::ptrdiff_t>(from);
-        const auto last = part.parts.begin() + static_cast<std::ptrdiff_t>(to);
-        const TaskRect rect = around(first->rect, (last - 1)->rect, part.isAtX);
-        const auto side = [&](bool isSecond) {
-            return isSecond ? between(rect, across, line, endOf(rect, across))
-                            : between(rect, across, beginOf(rect, across), line);
-        };
-        Part kept{side(!atEnd), false, part.isAtX};
-        Part free{side(atEnd), true};
-        for (auto one = first; one != last; ++one) {
-            one->parts.erase(atEnd ? one->parts.end() - 1 : one->parts.begin());
-            one->rect =
-                between(one->rect, across, beginOf(kept.rect, across), endOf(kept.rect, across));
-            kept.parts.push_back(one->parts.size() == 1 ? Part{std::move(one->parts.front())}
-                                                        : std::move(*one));
-        }
-        gather(kept);
-        Part made{rect, false, across};
-        made.parts.push_back(std::move(kept));
-        made.parts.push_back(std::move(free));
-        if (!atEnd) {
-            std::swap(made.parts[0], made.parts[1]);
-        }
-        flatten(made);
         *first = std::move(made);
-        part.parts.erase(first + 1, last);
+        part.parts.erase(first + 1, part.parts.begin() + static_cast<std::ptrdiff_t>(to));
+    }
+
+    // The neighbours cut through at a line that all of them have: two rows, one behind the other.
+    static SheetPart cutThrough(const SheetPart& part, std::size_t from, std::size_t to,
+                                std::int64_t line, bool isTrim) {
+        const bool across = !part.isAtX;
+        const TaskRect rect =
+            between(part.rect, part.isAtX, beginOf(part.parts[from].rect, part.isAtX),
+                    endOf(part.parts[to - 1].rect, part.isAtX));
+        SheetPart near{between(rect, across, beginOf(rect, across), line)};
+        SheetPart far{between(rect, across, line, endOf(rect, across))};
+        near.isAtX = part.isAtX;
+        far.isAtX = part.isAtX;
+        for (std::size_t i = from; i < to; ++i) {
+            const SheetPart& one = part.parts[i];
+            const auto middle = isTrim ? one.parts.end() - 1 : one.parts.begin() + 1;
+            near.parts.push_back(side(one, near.rect, across, {one.parts.begin(), middle}));
+            if (!isTrim) {
+                far.parts.push_back(side(one, far.rect, across, {middle, one.parts.end()}));
+            }
+        }
+        gather(near);
+        gather(far);
+        SheetPart made{rect};
+        made.isAtX = across;
+        made.parts.push_back(std::move(near));
+        made.parts.push_back(std::move(far));
+        flatten(made);
+        return made;
+    }
+
+    static SheetPart side(const SheetPart& one, const TaskRect& row, bool across,
+                          std::vector<SheetPart> parts) {
+        if (parts.size() == 1) {
+            return std::move(parts.front());
+        }
+        SheetPart made{between(one.rect, across, beginOf(row, across), endOf(row, across))};
+        made.isAtX = across;
+        made.parts = std::move(parts);
+        return made;
     }
 };
-
-void write(const Part& part, SheetLayout& layout) {
-    if (part.isFree) {
-        layout.free.push_back(part.rect);
-    }
-    for (std::size_t i = 1; i < part.parts.size(); ++i) {
-        layout.cuts.push_back({part.isAtX, beginOf(part.parts[i].rect, part.isAtX),
-                               beginOf(part.rect, !part.isAtX), endOf(part.rect, !part.isAtX)});
-    }
-    for (const Part& one : part.parts) {
-        write(one, layout);
-    }
-}
 
 } // namespace
 
@@ -203,11 +175,13 @@ void setInBenchOrder(SheetLayout& layout, const SheetTask& task) {
     if (layout.placed.empty() || layout.cuts.size() > kMostCuts) {
         return;
     }
-    Part whole = partsOf(layout, task);
-    Gatherer::gather(whole);
-    layout.cuts.clear();
-    layout.free.clear();
-    write(whole, layout);
+    SheetPart whole = partsOf(layout, task);
+    // What was brought together may stand beside its like now.
+    for (std::size_t cuts = cutsOf(whole) + 1; cutsOf(whole) < cuts;) {
+        cuts = cutsOf(whole);
+        Gatherer::gather(whole);
+    }
+    layout = layoutOf(whole);
 }
 
 } // namespace headcap::core

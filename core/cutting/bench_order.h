@@ -1,6 +1,6 @@
-// The cuts of a sheet as a binder makes them: parallel cuts of one part stand together, and what
-// neighbours have trimmed off at one line is trimmed off in one, before they are cut apart. Every
-// piece stays where it lies; what falls off stays in as few parts as can be.
+// The cuts of a sheet as a binder makes them: parallel cuts of one part stand together, equal ones
+// one after the other, and what neighbours have trimmed off at one line is trimmed off in one,
+// before they are cut apart. The same pieces; what falls off stays in as few parts as can be.
 #pragma once
 
 #include "core/cutting/sheet_task.h"

@@ -13,6 +13,14 @@ bool isAsPublished(const WorkHouseValues& house) {
 
 } // namespace
 
+MeasuredBook textBlockOf(const MeasuredBook& overCovers, const WorkHouseValues& house) {
+    const auto less = [](Length whole, Length by) { return whole > by ? whole - by : whole; };
+    return {.width = less(overCovers.width, house.square),
+            .height = less(overCovers.height, house.square * 2),
+            .thickness = less(overCovers.thickness, overCovers.board * 2),
+            .board = overCovers.board};
+}
+
 CaseSizes caseSizes(const MeasuredBook& book, const WorkHouseValues& house) {
     CaseSizes sizes;
     sizes.boardWidth = book.width - house.boardSetBack;

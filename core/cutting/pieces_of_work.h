@@ -101,6 +101,11 @@ struct WorkHouseValues {
     int cornerPerMille = 250;     // of the board's width, along each edge of a corner
 };
 
+// What the text block of a bound book comes to, where the book was measured over its covers: less
+// the squares and both boards. A guess, until the block itself is measured.
+[[nodiscard]] MeasuredBook textBlockOf(const MeasuredBook& overCovers,
+                                       const WorkHouseValues& house);
+
 // The case: boards, spine piece and cover. Published by Dingword, "How to calculate the hard cover
 // size for a book block?", 2012, whose allowances are the values' own; with those unchanged the
 // pieces are marked as published.

@@ -48,11 +48,20 @@ private:
         if (lot.origin == LotOrigin::saved) {
             return Rate{0, {}};
         }
+        if (kind != nullptr && !kind->price && isWater(*kind)) {
+            return Rate{0, {}};
+        }
         if (kind != nullptr && kind->price) {
             const double one = static_cast<double>(countOfOne(kind->unit));
             return Rate{static_cast<double>(kind->price->minor) / one, kind->price->currency};
         }
         return std::nullopt;
+    }
+
+    // Water that was given no price costs nothing; else no paste had a cost.
+    static bool isWater(const Material& kind) {
+        return kind.kindKey == "solvent/water" ||
+               (kind.kind == MaterialClass::solvent && kind.name.starts_with("Water"));
     }
 
     static std::int64_t countOfOne(Unit unit) {

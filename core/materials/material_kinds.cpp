@@ -5,6 +5,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include "core/values/unit_text.h"
 #include "core/vocabulary/vocabulary_file.h"
 
 namespace headcap::core {
@@ -60,15 +61,22 @@ Material materialFrom(const MaterialKind& kind, const Id<Material>& id) {
             .kindKey = kind.key};
 }
 
-Material materialNamed(const Material& before, const Material& after) {
-    const auto kindCalled = [](const std::string& name) -> const MaterialKind* {
-        for (const MaterialKind& kind : materialKinds()) {
-            if (kind.name == name) {
-                return &kind;
-            }
+// The kind whose name it begins with, the longest: "Kozo tissue, 9 g/m²" is a "Kozo tissue".
+static const MaterialKind* kindCalled(std::string_view name) {
+    const MaterialKind* found = nullptr;
+    for (const MaterialKind& kind : materialKinds()) {
+        const std::size_t length = kind.name.size();
+        const bool ends = name.size() == length ||
+                          (name.size() > length && (name[length] == ' ' || name[length] == ','));
+        if (ends && sameLetters(name.substr(0, length), kind.name) &&
+            (found == nullptr || found->name.size() < length)) {
+            found = &kind;
         }
-        return nullptr;
-    };
+    }
+    return found;
+}
+
+Material materialNamed(const Material& before, const Material& after) {
     const MaterialKind* now = kindCalled(after.name);
     if (now == nullptr || before.name == after.name) {
         return after;
@@ -76,8 +84,12 @@ Material materialNamed(const Material& before, const Material& after) {
     const MaterialKind* was = kindCalled(before.name);
     Material untouched = was == nullptr ? Material{.id = before.id} : materialFrom(*was, before.id);
     untouched.name = after.name;
-    const bool isUntouched = untouched == after || before.name.empty();
-    return isUntouched ? materialFrom(*now, after.id) : after;
+    if (untouched != after && !before.name.empty()) {
+        return after;
+    }
+    Material made = materialFrom(*now, after.id);
+    made.name = after.name;
+    return made;
 }
 
 std::string_view wordsFor(MaterialClass kind) {

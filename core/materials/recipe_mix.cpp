@@ -79,6 +79,7 @@ private:
         const Lot lot{.id = m_ids.next<Lot>(),
                       .number = taken.number,
                       .material = *kind,
+                      .supplier = part.kindKey == "solvent/water" ? "our own" : "",
                       .receivedOn = m_mix.on};
         auto received = receiveLot(lot, taken.amount, m_shelf, m_hand, m_ids);
         if (!received) {

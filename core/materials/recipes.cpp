@@ -1,8 +1,11 @@
 #include "core/materials/recipes.h"
 
 #include <algorithm>
+#include <cctype>
 #include <limits>
+#include <set>
 #include <tuple>
+#include <utility>
 
 #include <nlohmann/json.hpp>
 
@@ -66,12 +69,40 @@ std::optional<Amount> scaledAmount(Amount amount, const RecipeShare& share) {
     return Amount{static_cast<std::int64_t>(count), amount.unit};
 }
 
+// In small letters, without signs.
+std::set<std::string> wordsIn(const std::string& text) {
+    std::set<std::string> words;
+    std::string word;
+    for (const char c : text + ' ') {
+        const auto byte = static_cast<unsigned char>(c);
+        if (byte >= 0x80 || std::isalnum(byte) != 0) {
+            word += static_cast<char>(byte < 0x80 ? std::tolower(byte) : byte);
+        } else if (!word.empty()) {
+            words.insert(std::exchange(word, {}));
+        }
+    }
+    return words;
+}
+
+// "Ethanol, anhydrous" is the anhydrous ethanol that a recipe asks for; ethanol of 96 % is not. Of
+// what the vocabulary does not know, a solution of it is not the thing itself.
+bool isCalledSo(const Material& material, const MaterialKind* kind, const std::string& what) {
+    using C = MaterialClass;
+    const bool isSuch =
+        kind != nullptr ? material.kind == kind->kind
+                        : material.kind != C::adhesivePrepared && material.kind != C::consolidant;
+    const auto asked = wordsIn(what);
+    const auto called = wordsIn(material.name);
+    return isSuch && !asked.empty() && std::ranges::includes(called, asked);
+}
+
 // Begun from the kind of the vocabulary, or called as it is, or as the recipe calls it.
 bool isOfKind(const Material& material, const std::string& kindKey, const std::string& what) {
     const MaterialKind* kind = materialKindNamed(kindKey);
     return (!kindKey.empty() && material.kindKey == kindKey) ||
-           (kind != nullptr && sameLetters(material.name, kind->name)) ||
-           sameLetters(material.name, what);
+           (kind != nullptr &&
+            (sameLetters(material.name, kind->name) || sameLetters(material.name, what))) ||
+           isCalledSo(material, kind, what);
 }
 
 } // namespace

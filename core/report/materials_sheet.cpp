@@ -1,6 +1,7 @@
 #include "core/report/materials_sheet.h"
 
 #include <algorithm>
+#include <array>
 
 #include <fmt/format.h>
 
@@ -18,6 +19,14 @@ namespace {
 
 using namespace report;
 
+// "29 Sep 2026": whole in a narrow column.
+std::string shortDayText(Day day) {
+    static constexpr std::array kMonths{"Jan", "Feb", "Mar", "Apr", "May", "Jun",
+                                        "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
+    return fmt::format("{}\u00a0{}\u00a0{}", unsigned{day.day()},
+                       kMonths[unsigned{day.month()} - 1], static_cast<int>(day.year()));
+}
+
 std::string costText(const JobFile& file, const JobMaterial& material, const MaterialUse& use) {
     const auto cost = material.lot != nullptr && use.amount
                           ? costOf(*material.lot, *use.amount, shelfOf(file))
@@ -25,26 +34,31 @@ std::string costText(const JobFile& file, const JobMaterial& material, const Mat
     return cost ? toText(*cost) : "not known";
 }
 
+// One table of all lots, each with its uses under it and what of it went in all.
 Section usesOf(const JobFile& file, const Clock& clock) {
     Section section{.key = "materials", .title = "Materials used"};
+    Table table{.columns = {{"Day", 3},
+                            {"Step and place", 6},
+                            {"How it comes off", 4},
+                            {"Amount", 2, true},
+                            {"Cost", 2, true}}};
     for (const JobMaterial& material : jobMaterials(file, clock)) {
-        section.blocks.push_back(Subheading{material.name.empty() ? "Not named" : material.name});
+        const std::string name = material.name.empty() ? "Not named" : material.name;
+        std::vector<Run> head{{name, Run::Style::bold}};
         if (material.lot != nullptr) {
-            section.blocks.push_back(
-                Paragraph{plain(originText(file, *material.lot)), refOf(material.lot->id)});
+            head.push_back({": " + originText(file, *material.lot)});
         }
-        Table table{.columns = {{"Day", 2},
-                                {"Step and place", 5},
-                                {"Comes off by", 4},
-                                {"Amount", 2, true},
-                                {"Cost", 2, true}}};
+        table.rows.push_back({.cells = {{}, std::move(head), {}, {}, {}},
+                              .source = material.lot == nullptr
+                                            ? std::nullopt
+                                            : std::optional{refOf(material.lot->id)}});
         for (const MaterialInStep& one : material.uses) {
             std::string step = stepTitle(*one.step, file.techniques);
             if (!one.use->overrideReason.empty()) {
                 step += "; used all the same: " + one.use->overrideReason;
             }
-            table.rows.push_back(row({dayText(clock.dayOf(one.step->at)), step,
-                                      one.use->stays ? one.removal : "nothing of it stays",
+            table.rows.push_back(row({shortDayText(clock.dayOf(one.step->at)), step,
+                                      one.use->stays ? one.removal : "used up",
                                       one.use->amount ? toText(*one.use->amount) : "not noted",
                                       costText(file, material, *one.use)},
                                      refOf(one.use->id)));
@@ -54,10 +68,8 @@ Section usesOf(const JobFile& file, const Clock& clock) {
                 row({"", "Facsimile " + one.leaf->place, one.leaf->removal, "", ""},
                     refOf(one.leaf->id)));
         }
-        if (!table.rows.empty()) {
-            section.blocks.push_back(std::move(table));
-        }
     }
+    addOr(section, std::move(table), "Nothing was put into the book.");
     return section;
 }
 
@@ -97,7 +109,6 @@ Document materialsSheet(const JobFile& file, const std::vector<CutPart>& cutPart
                       .date = clock.today(),
                       .isDraft = false};
     if (file.workshop) {
-        document.author = file.workshop->name;
         document.letterhead.name = file.workshop->name;
     }
     document.sections = {usesOf(file, clock), piecesOf(file, cutParts, clock), sumOf(file)};

@@ -3,60 +3,83 @@
 #include "core/materials/material_kinds.h"
 #include "core/materials/stock_report.h"
 #include "core/report/writing.h"
+#include "core/values/decimal.h"
 #include "core/values/english.h"
 #include "core/values/measure_text.h"
 
 namespace headcap::core {
 namespace {
 
+using report::addOr;
 using report::row;
 
-std::string standing(const StockLine& line) {
+std::string until(const StockLine& line) {
     if (!line.goodUntil) {
         return {};
     }
-    return (line.age == LotAge::overdue ? "past its date, " : "good until ") +
-           dayText(*line.goodUntil);
+    return (line.age == LotAge::overdue ? "past it: " : "") + dayText(*line.goodUntil);
 }
 
-std::string sizeText(const Lot& lot) {
-    return lot.sheetWidth && lot.sheetHeight
-               ? toText(*lot.sheetWidth) + " by " + toText(*lot.sheetHeight)
-               : std::string{};
+// "560 × 760 mm, grain along 760": what one looks for in the drawer.
+std::string sheetText(const Lot& lot) {
+    if (!lot.sheetWidth || !lot.sheetHeight) {
+        return {};
+    }
+    const auto mm = [](Length length) {
+        return decimalText((length.count() + 50'000) / 100'000, 1);
+    };
+    const std::string grain = lot.grain == Grain::none ? "no grain"
+                              : lot.grain == Grain::alongWidth
+                                  ? "grain along " + mm(*lot.sheetWidth)
+                                  : "grain along " + mm(*lot.sheetHeight);
+    return mm(*lot.sheetWidth) + "\u00a0×\u00a0" + mm(*lot.sheetHeight) + "\u00a0mm, " + grain;
+}
+
+// Units do not part from their numbers at a line's end.
+std::string unbroken(std::string text) {
+    for (std::size_t at = text.find("g/m²"); at != std::string::npos; at = text.find("g/m²", at)) {
+        if (at > 0 && text[at - 1] == ' ') {
+            text.replace(at - 1, 1, "\u00a0");
+            at += 1;
+        }
+        at += 4;
+    }
+    return text;
 }
 
 } // namespace
 
 Document stockSheet(const Shelf& shelf, Day day, const std::string& workshop, const Clock& clock) {
     Document document{.title = "Stock",
-                      .subtitle = "at the end of " + dayText(day),
+                      .subtitle = "as of " + dayText(day),
                       .date = clock.today(),
                       .isDraft = false};
-    document.author = workshop;
     document.letterhead.name = workshop;
-    const auto lines = stockOn(shelf, day, clock);
-    if (lines.empty()) {
-        document.sections.push_back({.key = "stock",
-                                     .title = "Stock",
-                                     .blocks = {Statement{"There was nothing on the shelf."}}});
-    }
-    for (const StockLine& line : lines) {
-        const std::string kind = capitalised(wordsFor(line.kind->kind));
-        if (document.sections.empty() || document.sections.back().title != kind) {
-            document.sections.push_back({.key = "stock",
-                                         .title = kind,
-                                         .blocks = {Table{.columns = {{"Lot", 2},
-                                                                      {"What it is", 5},
-                                                                      {"Sheet", 3},
-                                                                      {"Kept at", 3},
-                                                                      {"Stands", 4},
-                                                                      {"Left", 2, true}}}}});
+    Section section{.key = "stock", .title = "On the shelf"};
+    Table table{.columns = {{"Lot", 2},
+                            {"What it is", 6},
+                            {"Sheet", 4},
+                            {"Kept at", 4},
+                            {"Good until", 3},
+                            {"Left", 2, true}}};
+    const Material* last = nullptr;
+    for (const StockLine& line : stockOn(shelf, day, clock)) {
+        if (last == nullptr || last->kind != line.kind->kind) {
+            table.rows.push_back(
+                {.cells = {{},
+                           {{capitalised(wordsFor(line.kind->kind)), Run::Style::bold}},
+                           {},
+                           {},
+                           {},
+                           {}}});
         }
-        auto& table = std::get<Table>(document.sections.back().blocks.front());
-        table.rows.push_back(row({line.lot->number, line.kind->name, sizeText(*line.lot),
-                                  line.lot->keptAt, standing(line), toText(line.balance)},
+        last = line.kind;
+        table.rows.push_back(row({line.lot->number, unbroken(line.kind->name), sheetText(*line.lot),
+                                  line.lot->keptAt, until(line), toText(line.balance)},
                                  refOf(line.lot->id)));
     }
+    addOr(section, std::move(table), "There was nothing on the shelf.");
+    document.sections.push_back(std::move(section));
     return document;
 }
 

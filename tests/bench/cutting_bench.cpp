@@ -1,5 +1,5 @@
 // Cuts every published instance, proven and only computed apart, then workshop plans drawn at
-// random; tells values, proofs and times.
+// random, then hard sheets of known bounds (`--hard`: these alone); tells values, proofs and times.
 
 #include <chrono>
 #include <random>
@@ -9,6 +9,7 @@
 
 #include "core/cutting/plan_check.h"
 #include "core/cutting/plan_cuts.h"
+#include "tests/bench/hard_sheets.h"
 #include "tests/core/cutting/instances.h"
 
 namespace headcap::core {
@@ -101,10 +102,39 @@ void showWorkshop() {
                whole, kPlans, proved, sum / kPlans, slowest);
 }
 
+// How far below what can't be passed; those without waste below what is there to be found.
+void showHard() {
+    double worst = 0, slowest = 0, sum = 0;
+    int reached = 0, number = 0, withinOne = 0;
+    for (const bench::HardSheet& sheet : bench::hardSheets()) {
+        const Timed timed = cut(sheet.problem);
+        const double value = inUnits(timed.plan.value);
+        const double below = 100 * (1 - value / static_cast<double>(sheet.bound));
+        fmt::print("{:<44} {:>10} of {:>9} {:5.2f} % below {} {:<8} {:6.3f} s{}\n", sheet.name,
+                   value, sheet.bound, below, sheet.isOptimum ? "the optimum" : "a bound    ",
+                   timed.plan.isProvedBest ? "proved" : "", timed.seconds,
+                   timed.isChecked ? "" : "  FAILS THE CHECK");
+        slowest = std::max(slowest, timed.seconds);
+        const double left = timed.plan.isProvedBest ? 0 : below;
+        worst = std::max(worst, left);
+        sum += left;
+        withinOne += left <= 1 ? 1 : 0;
+        reached += left <= 0 ? 1 : 0;
+        ++number;
+    }
+    fmt::print("hard sheets: {} of {} at the optimum, {} within 1 %, mean {:.2f} %, worst {:.2f} % "
+               "below, slowest {:.1f} s\n",
+               reached, number, withinOne, sum / number, worst, slowest);
+}
+
 } // namespace
 } // namespace headcap::core
 
-int main() {
+int main(int argc, char** argv) {
+    if (argc > 1 && std::string(argv[1]) == "--hard") {
+        headcap::core::showHard();
+        return 0;
+    }
     fmt::print("proven in print\n");
     headcap::core::showPublished(true);
     fmt::print("\nonly computed, or with no value known here\n");
@@ -112,4 +142,6 @@ int main() {
     headcap::core::showWang();
     fmt::print("\n");
     headcap::core::showWorkshop();
+    fmt::print("\n");
+    headcap::core::showHard();
 }

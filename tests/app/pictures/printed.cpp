@@ -6,7 +6,8 @@
 
 #include "app/print/labels.h"
 #include "app/print/print_report.h"
-#include "app/stock/cutting_words.h"
+#include "app/stock/plan_paper.h"
+#include "core/cutting/plan_cuts.h"
 #include "core/materials/ledger.h"
 #include "core/report/materials_sheet.h"
 #include "core/report/stock_sheet.h"
@@ -61,7 +62,13 @@ core::CutProblem severalSheets() {
 void printCutting(const QDir& folder, const char* name, const core::CutProblem& problem) {
     const auto plan = core::planCuts(problem, core::usualLimits(problem.objective));
     Paper paper{folder, name};
-    app::printPlan(paper.printer(), problem, *plan);
+    app::printPlan(paper.printer(),
+                   {.workshop = QStringLiteral("The Stell Bindery"),
+                    .job = QStringLiteral("2031-014, A Booke of Grafting, 1612"),
+                    .material = QStringLiteral("A paper for endpapers, 110 g/m²"),
+                    .day = QStringLiteral("6 March 2031"),
+                    .by = QStringLiteral("M. Orrin")},
+                   problem, *plan);
 }
 
 app::print::LabelWords label(const char* number, const char* title,

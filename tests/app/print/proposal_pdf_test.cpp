@@ -115,7 +115,7 @@ TEST_F(ProposalPdf, theStockListIsAPaperToo) {
     if (text.isEmpty()) {
         GTEST_SKIP() << "pdftotext is not installed";
     }
-    EXPECT_TRUE(text.contains(QStringLiteral("at the end of 6 March 2031"))) << text.toStdString();
+    EXPECT_TRUE(text.contains(QStringLiteral("as of 6 March 2031"))) << text.toStdString();
     int said = 0;
     for (const core::Lot& lot : shelf.lots) {
         const auto balance = shelf.balanceOf(lot.id);

@@ -1,10 +1,14 @@
 // Materials and lots, by keys, with a look at the store.
+#include <algorithm>
+
 #include <QComboBox>
 #include <QLineEdit>
+#include <QPushButton>
 #include <QTest>
 
 #include <gtest/gtest.h>
 
+#include "app/form/field_row.h"
 #include "app/form/form_base.h"
 #include "app/form/ruled_list.h"
 #include "app/shell/lot_movements.h"
@@ -83,6 +87,39 @@ TEST_F(MaterialsViewTest, aLotHasTheFieldsOfItsOriginAndThoseThatHoldSomething) 
     EXPECT_TRUE(isShown("Supplier")); // it says something
     EXPECT_FALSE(isShown("Maker"));
     EXPECT_FALSE(isShown("Sheet width")); // paste
+}
+
+// Tissue is not asked when it was opened; nothing that is filled is hidden.
+TEST_F(MaterialsViewTest, whatIsSeldomNotedIsBehindMoreUntilItSaysSomething) {
+    const auto lots = shelf().lots;
+    const auto tissue = std::ranges::find_if(lots, [this](const core::Lot& lot) {
+        const core::Shelf all = shelf();
+        return all.material(lot.material)->kind == core::MaterialClass::tissue;
+    });
+    ASSERT_NE(tissue, lots.end());
+    ASSERT_TRUE(view.enter({.view = ViewId::materials, .record = core::refOf(tissue->id)}));
+    FormBase* form = nullptr;
+    for (FormBase* one : view.findChildren<FormBase*>()) {
+        form = one->rowLabelled(QStringLiteral("It was")) != nullptr ? one : form;
+    }
+    ASSERT_NE(form, nullptr);
+    QPushButton* more = nullptr;
+    for (QPushButton* one : form->findChildren<QPushButton*>()) {
+        more = one->text() == QStringLiteral("More …") ? one : more;
+    }
+    ASSERT_NE(more, nullptr);
+    FieldRow* opened = form->rowLabelled(QStringLiteral("Opened"));
+    EXPECT_FALSE(opened->isVisible());
+    EXPECT_TRUE(form->rowLabelled(QStringLiteral("pH"))->isVisible()); // of a paper it is
+    QTest::mouseClick(more, Qt::LeftButton);
+    ASSERT_TRUE(opened->isVisible());
+    opened->control()->setFocus();
+    QTest::keyClicks(opened->control(), QStringLiteral("3 March 2031"));
+    QTest::keyClick(opened->control(), Qt::Key_Return);
+    QTest::mouseClick(more, Qt::LeftButton);
+    EXPECT_TRUE(opened->isVisible());
+    EXPECT_EQ(core::find(sample.store, tissue->id)->record.openedOn,
+              std::chrono::year{2031} / 3 / 3);
 }
 
 TEST_F(MaterialsViewTest, entersWhatCameIn) {

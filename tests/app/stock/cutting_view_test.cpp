@@ -1,5 +1,6 @@
 // Cutting, by keys, with a look at the store.
 #include <QComboBox>
+#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QTest>
@@ -109,8 +110,8 @@ TEST_F(CuttingViewTest, grainAcrossTheSpineOfABookIsExplainedBeforeItIsBooked) {
 
 TEST_F(CuttingViewTest, piecesOfWorkAreProposedFromTheBook) {
     auto& form = view.proposer().form();
-    field(form, "Leaf's width")->setText(QStringLiteral("118 mm"));
-    field(form, "Leaf's height")->setText(QStringLiteral("186 mm"));
+    field(form, "Width")->setText(QStringLiteral("118 mm"));
+    field(form, "Height")->setText(QStringLiteral("186 mm"));
     field(form, "Thickness")->setText(QStringLiteral("27 mm"));
     QTest::mouseClick(&view.proposer().button(), Qt::LeftButton);
     const auto pieces = view.pieces().pieces();
@@ -119,6 +120,61 @@ TEST_F(CuttingViewTest, piecesOfWorkAreProposedFromTheBook) {
     EXPECT_EQ(pieces[0].width, core::Length::millimetres(242)); // two leaves and their trim
     EXPECT_EQ(pieces[0].count, 2);
     EXPECT_TRUE(isPlanned());
+}
+
+TEST_F(CuttingViewTest, theSamePiecesAreProposedOnceAndOwnOnesStay) {
+    auto& form = view.proposer().form();
+    field(form, "Width")->setText(QStringLiteral("118 mm"));
+    field(form, "Height")->setText(QStringLiteral("186 mm"));
+    field(form, "Thickness")->setText(QStringLiteral("27 mm"));
+    addPiece("100 mm", "40 mm", "1");
+    QTest::mouseClick(&view.proposer().button(), Qt::LeftButton);
+    EXPECT_EQ(view.pieces().pieces().size(), 2U);
+    auto* work = qobject_cast<QComboBox*>(form.rowLabelled(QStringLiteral("The work"))->control());
+    work->setCurrentIndex(static_cast<int>(Work::sewnFold));
+    QTest::mouseClick(&view.proposer().button(), Qt::LeftButton);
+    EXPECT_EQ(view.pieces().pieces().size(), 2U);
+    work->setCurrentIndex(static_cast<int>(Work::wrapper));
+    QTest::mouseClick(&view.proposer().button(), Qt::LeftButton);
+    EXPECT_EQ(view.pieces().pieces().size(), 3U);
+}
+
+// The published case of a block of 148 × 210 × 20 mm: its cover is of cloth, and paper is cut from.
+TEST_F(CuttingViewTest, piecesOfOtherStockAreToldWithTheirSizes) {
+    auto& form = view.proposer().form();
+    field(form, "Width")->setText(QStringLiteral("148 mm"));
+    field(form, "Height")->setText(QStringLiteral("210 mm"));
+    field(form, "Thickness")->setText(QStringLiteral("20 mm"));
+    auto* work = qobject_cast<QComboBox*>(form.rowLabelled(QStringLiteral("The work"))->control());
+    work->setCurrentIndex(static_cast<int>(Work::casing));
+    QTest::mouseClick(&view.proposer().button(), Qt::LeftButton);
+    QString told;
+    for (const QLabel* label : view.findChildren<QLabel*>()) {
+        told += label->text() + QLatin1Char('\n');
+    }
+    EXPECT_TRUE(told.contains(QStringLiteral("144.5 × 216"))) << told.toStdString();
+    EXPECT_TRUE(told.contains(QStringLiteral("23.5 × 216")));
+}
+
+// One does not cut for one book by the size of another.
+TEST_F(CuttingViewTest, anotherBookForgetsTheMeasuresOfTheFirst) {
+    const core::WorkHouseValues house;
+    core::Item first{.id = sample.ids.next<core::Item>()};
+    first.width = core::Length::millimetres(151);
+    first.height = core::Length::millimetres(216);
+    first.thickness = core::Length::millimetres(24);
+    view.proposer().setBook(first, house);
+    auto& form = view.proposer().form();
+    // Over covers less squares of 3 mm and boards of 2 mm: the block of the published case.
+    EXPECT_EQ(field(form, "Width")->text(), QStringLiteral("148 mm"));
+    EXPECT_EQ(field(form, "Height")->text(), QStringLiteral("210 mm"));
+    EXPECT_EQ(field(form, "Thickness")->text(), QStringLiteral("20 mm"));
+    core::Item second{.id = sample.ids.next<core::Item>()};
+    second.height = core::Length::millimetres(306);
+    view.proposer().setBook(second, house);
+    EXPECT_EQ(field(form, "Width")->text(), QString{});
+    EXPECT_EQ(field(form, "Height")->text(), QStringLiteral("300 mm"));
+    EXPECT_EQ(field(form, "Thickness")->text(), QString{});
 }
 
 TEST_F(CuttingViewTest, aMeasureThatIsMissingIsAskedFor) {

@@ -104,6 +104,35 @@ TEST_F(MixingViewTest, bookingMakesALotAndTakesItsParts) {
     EXPECT_NE(mixed, shelf.lots.end());
 }
 
+// From arrival to the labelled lot without the mouse: the order of Tab is the order of reading.
+TEST_F(MixingViewTest, isDoneByTheKeyboardFromTheRecipeToTheLabel) {
+    QStringList order;
+    QWidget* at = &view.list();
+    while (at != &view.editor().bookButton() && order.size() < 20) {
+        at = at->nextInFocusChain();
+        if (at->isVisibleTo(&view) && (at->focusPolicy() & Qt::TabFocus) != 0) {
+            order << at->accessibleName();
+        }
+    }
+    order.removeLast(); // the button
+    EXPECT_EQ(order.join(QStringLiteral("; ")).toStdString(),
+              "To make; Its number; wheat starch; from lot; deionised water; from lot; Kept at; "
+              "Good until; Recipe's name");
+    std::optional<Destination> asked;
+    QObject::connect(&view, &View::goAsked, &view,
+                     [&](const Destination& destination) { asked = destination; });
+    EXPECT_FALSE(view.editor().labelButton().isVisible());
+    QTest::keyClick(&view.editor().bookButton(), Qt::Key_Space);
+    ASSERT_EQ(said.kind, Notice::Kind::done) << said.sentence.toStdString();
+    ASSERT_TRUE(view.editor().labelButton().isVisible());
+    QTest::keyClick(&view.editor().labelButton(), Qt::Key_Space);
+    ASSERT_TRUE(asked && asked->record);
+    EXPECT_EQ(asked->view, ViewId::stock);
+    const auto lot = core::find(sample.store, core::Id<core::Lot>{asked->record->id});
+    ASSERT_TRUE(lot);
+    EXPECT_EQ(lot->record.origin, core::LotOrigin::mixed);
+}
+
 TEST_F(MixingViewTest, aLotPastItsDateAsksWhyAndTheReasonIsKept) {
     const auto before = stock.shelf().lots.size();
     write(field(QStringLiteral("from lot")), "31-903");

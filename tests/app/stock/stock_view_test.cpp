@@ -3,12 +3,15 @@
 #include <set>
 #include <string>
 
+#include <QPrinter>
+#include <QTemporaryDir>
 #include <QTest>
 
 #include <gtest/gtest.h>
 
 #include "app/form/field_row.h"
 #include "app/form/ruled_table.h"
+#include "app/print/labels.h"
 #include "app/print/qr_code.h"
 #include "app/stock/label_chooser.h"
 #include "app/stock/lot_whereabouts.h"
@@ -136,6 +139,34 @@ TEST(Labels, agreeWithWhatIsPublishedOfTheirSheets) {
         }
     }
     EXPECT_EQ(checked.size(), print::labelSheets().size()) << "every sheet that is offered";
+}
+
+// A hazard with its state, and a date, stand whole on every sheet that is offered, or it is said.
+TEST(Labels, sayWhereTheWordsDoNotStandWhole) {
+    const print::LabelWords usual{.number = QStringLiteral("2026-012"),
+                                  .title = QStringLiteral("Sermons preached at Wells, 1688"),
+                                  .lines = {QStringLiteral("good until 15 October 2026")},
+                                  .caution = QStringLiteral("Arsenical green: suspected")};
+    print::LabelWords endless = usual;
+    endless.caution = QStringLiteral("keep from flames and ventilate; ").repeated(12);
+    for (const print::LabelSheet& sheet : print::labelSheets()) {
+        EXPECT_TRUE(print::standsWhole(usual, sheet)) << sheet.name;
+        EXPECT_FALSE(print::standsWhole(endless, sheet)) << sheet.name;
+    }
+}
+
+TEST(Labels, areWrittenOnPaperOfTheirOwnSize) {
+    const QTemporaryDir folder;
+    for (const print::LabelSheet& sheet : print::labelSheets()) {
+        QPrinter printer{QPrinter::HighResolution};
+        printer.setOutputFormat(QPrinter::PdfFormat);
+        printer.setOutputFileName(folder.filePath(QStringLiteral("labels.pdf")));
+        printer.setPageSize(QPageSize{QPageSize::A5});
+        print::printTestPage(printer, sheet);
+        const QSizeF page = printer.pageLayout().fullRect(QPageLayout::Millimeter).size();
+        EXPECT_NEAR(page.width(), sheet.pageWidth, 0.5) << sheet.name;
+        EXPECT_NEAR(page.height(), sheet.pageHeight, 0.5) << sheet.name;
+    }
 }
 
 // ISO/IEC 18004: three finder patterns of 7 × 7, a light ring about each, and timing lines between.

@@ -24,6 +24,16 @@ const WorkPiece* find(const std::vector<WorkPiece>& pieces, PieceUse use) {
     return nullptr;
 }
 
+// A book measured over the covers of the published case gives its text block back: leaf and square
+// 151, boards 216, and 24 over both.
+TEST(MeasuredBook, ofABoundBookIsReckonedFromItsCovers) {
+    const MeasuredBook block = textBlockOf({mm(151), mm(216), mm(24), mm(2)}, kHouse);
+    EXPECT_EQ(block.width, kA5.width);
+    EXPECT_EQ(block.height, kA5.height);
+    EXPECT_EQ(block.thickness, kA5.thickness);
+    EXPECT_EQ(textBlockOf({}, kHouse).height, Length{}); // what was not measured stays so
+}
+
 // Dingword, "How to calculate the hard cover size for a book block?", 2012: board width less
 // 3.5 mm, height more by 2 × 3, spine and two boards less 0.5, gaps of 10, turn-ins of 17.
 TEST(CasePieces, followThePublishedFormula) {

@@ -52,6 +52,13 @@ TEST(MaterialNamed, followsTheVocabularyUntilItIsTouched) {
     ownRenamed.name = other.name;
     EXPECT_EQ(materialNamed(own, ownRenamed), ownRenamed);
 
+    Material weighed{.id = id};
+    weighed.name = first.name + ", 9 g/m²"; // begins with the vocabulary's name
+    const Material known = materialNamed({.id = id}, weighed);
+    EXPECT_EQ(known.name, weighed.name);
+    EXPECT_EQ(known.kindKey, first.key);
+    EXPECT_EQ(known.unit, first.unit);
+
     Material unknown = filled;
     unknown.name = "a paper of our own";
     EXPECT_EQ(materialNamed(filled, unknown), unknown);

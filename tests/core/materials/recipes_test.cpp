@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <set>
 
+#include <fmt/format.h>
 #include <gtest/gtest.h>
 
 #include "core/materials/material_kinds.h"
@@ -103,6 +104,36 @@ TEST_F(RecipesOnTheShelf, fitLotsComeFirstAndOfTheseWhatGoesOffFirst) {
         numbers.push_back(lot->number);
     }
     EXPECT_EQ(numbers, (std::vector<std::string>{"31-003", "31-001", "31-002"}));
+}
+
+// A workshop names its kinds in its own order of words; none of these was begun from the
+// vocabulary.
+TEST(RecipeParts, areKnownOnTheShelfByTheWordsOfTheWorkshop) {
+    Shelf shelf;
+    const auto kind = [&](std::uint8_t n, const char* name, MaterialClass is, Unit unit) {
+        shelf.materials.push_back({.id = Id<Material>{*Uuid::fromText(
+                                       fmt::format("0196b6a0-0000-7000-8000-0000000000{:02x}", n))},
+                                   .name = name,
+                                   .kind = is,
+                                   .unit = unit});
+    };
+    using C = MaterialClass;
+    kind(1, "Hydroxypropylcellulose in ethanol", C::consolidant, Unit::millilitre);
+    kind(2, "Ethanol, 96 %", C::solvent, Unit::millilitre);
+    kind(3, "Wheat starch paste", C::adhesivePrepared, Unit::gram);
+    kind(4, "Water, deionised", C::solvent, Unit::millilitre);
+    kind(5, "Hydroxypropylcellulose, dry", C::adhesiveDry, Unit::gram);
+    kind(6, "Ethanol, anhydrous", C::solvent, Unit::millilitre);
+    kind(7, "Gelatine", C::adhesivePrepared, Unit::gram);
+    const auto found = [&](const char* key, const char* what) {
+        const Material* one = materialOf({.what = what, .kindKey = key}, shelf);
+        return one == nullptr ? std::string{} : one->name;
+    };
+    EXPECT_EQ(found("solvent/water", "deionised water"), "Water, deionised");
+    EXPECT_EQ(found("solvent/ethanol", "anhydrous ethanol"), "Ethanol, anhydrous");
+    EXPECT_EQ(found("", "hydroxypropylcellulose"), "Hydroxypropylcellulose, dry");
+    EXPECT_EQ(found("adhesive_dry/wheat_starch", "wheat starch"), ""); // paste is no starch
+    EXPECT_EQ(found("", "gelatine"), "");                              // nor its solution
 }
 
 TEST_F(RecipesOnTheShelf, aMixIsALotThatSaysHowItWasMade) {
