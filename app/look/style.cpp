@@ -284,6 +284,18 @@ void Style::drawControl(ControlElement element, const QStyleOption* option, QPai
                         const QWidget* widget) const {
     const Colours& c = coloursFor(option->palette);
     switch (element) {
+    case CE_PushButton: {
+        // The toolkit's own styles show the focus of a button on some platforms only.
+        const auto* button = qstyleoption_cast<const QStyleOptionButton*>(option);
+        drawControl(CE_PushButtonBevel, button, painter, widget);
+        QStyleOptionButton words = *button;
+        words.rect = subElementRect(SE_PushButtonContents, button, widget);
+        drawControl(CE_PushButtonLabel, &words, painter, widget);
+        if (button->state & State_HasFocus) {
+            controls::focusRing(*painter, button->rect, c, widget);
+        }
+        return;
+    }
     case CE_PushButtonBevel:
         controls::button(*painter, *qstyleoption_cast<const QStyleOptionButton*>(option), widget);
         return;

@@ -1,10 +1,12 @@
 #include "app/shell/main_window.h"
 
 #include <QAction>
+#include <QApplication>
 #include <QCloseEvent>
 #include <QPushButton>
 #include <QScreen>
 #include <QStackedWidget>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include "app/look/grid.h"
@@ -49,6 +51,7 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
         }
     });
     open(m_way.back());
+    connect(qApp, &QApplication::focusChanged, this, &MainWindow::keepFocus);
     watchSettings();
     watchCamera();
 }
@@ -104,6 +107,21 @@ void MainWindow::addKeys() {
     on(ActionId::largerText, [this] { changeText(kTextStep); });
     on(ActionId::smallerText, [this] { changeText(-kTextStep); });
     on(ActionId::turnTone, [this] { turnTone(); });
+}
+
+// What had the focus may be gone, with the record it stood for: the keys go to the page then.
+void MainWindow::keepFocus(const QWidget*, const QWidget* now) {
+    if (now != nullptr) {
+        return;
+    }
+    QTimer::singleShot(0, this, [this] {
+        const bool isElsewhere = QApplication::activePopupWidget() != nullptr ||
+                                 QApplication::activeModalWidget() != nullptr ||
+                                 QApplication::focusWidget() != nullptr;
+        if (isActiveWindow() && !isElsewhere) {
+            current()->setFocus(Qt::OtherFocusReason);
+        }
+    });
 }
 
 void MainWindow::askWho() {

@@ -50,6 +50,7 @@ protected:
 
 private:
     void addKeys();
+    void keepFocus(const QWidget* before, const QWidget* now);
     void layOut();
     void watchSettings();
     void watchCamera();

@@ -137,21 +137,31 @@ void method(const AuditContext& at, const AuditSink& found) {
 }
 
 void tallyOut(const AuditContext& at, const AuditSink& found) {
-    const LeafCount tally = leafCountOf(at.file);
-    if (tally.isApart()) {
-        found(at.file.job,
-              fmt::format("{} were counted before it leaves; {} came in, {} put in and {} taken "
-                          "out: that makes {}.",
-                          counted(static_cast<std::size_t>(*tally.out), "leaf", "leaves"),
-                          *tally.in, tally.added, tally.removed, *tally.due()));
-    }
+    const LeafCount count = leafCountOf(at.file);
+    const auto hold = [&](const Tally& tally, const char* one, const char* many) {
+        if (tally.isApart()) {
+            found(at.file.job,
+                  fmt::format("{} counted before it leaves; {} came in, {} put in and {} taken "
+                              "out: that makes {}.",
+                              counted(static_cast<std::size_t>(*tally.out), one, many), *tally.in,
+                              tally.added, tally.removed, *tally.due()));
+        }
+    };
+    hold(count.leaves, "leaf was", "leaves were");
+    hold(count.plates, "plate was", "plates were");
 }
 
 void tallyOutUnsaid(const AuditContext& at, const AuditSink& found) {
-    const LeafCount tally = leafCountOf(at.file);
-    if (tally.isCountedOut && !tally.out) {
+    const LeafCount count = leafCountOf(at.file);
+    if (!count.isCountedOut) {
+        return;
+    }
+    if (!count.leaves.out) {
         found(at.file.job, "The leaves were counted before it leaves, and how many there were is "
                            "not noted.");
+    } else if (count.plates.due() && !count.plates.out) {
+        found(at.file.job, "The leaves were counted before it leaves; how many plates there were "
+                           "is not noted.");
     }
 }
 

@@ -13,40 +13,66 @@
 namespace headcap::core {
 namespace {
 
-// How many leaves a text names; none where it names none.
-std::optional<std::int64_t> leavesNamed(const std::vector<VolumeBook>& books,
-                                        const std::optional<Id<Item>>& part,
-                                        const std::string& text) {
-    for (const VolumeBook& volume : books) {
-        if (volume.part == part) {
-            if (const auto leaves = leavesAt(volume.book, text); !leaves.empty()) {
-                return static_cast<std::int64_t>(leaves.size());
-            }
+struct Named {
+    std::int64_t leaves = 0;
+    std::int64_t plates = 0;
+    [[nodiscard]] bool isNothing() const { return leaves + plates == 0; }
+};
+
+// Without the book's make-up: places named one by one, and numbers of them.
+Named namedIn(const LeafSet& set) {
+    Named named;
+    for (const LeafSetItem& item : set.items) {
+        if (const auto* said = std::get_if<CountOf>(&item)) {
+            named.leaves += said->what == Countable::leaves ? said->count : 0;
+            named.plates += said->what == Countable::plates ? said->count : 0;
+        } else if (const auto* span = std::get_if<LeafSpan>(&item); span && !span->last) {
+            ++(std::holds_alternative<PlateRef>(span->first) ? named.plates : named.leaves);
         }
     }
+    return named;
+}
+
+// How many leaves and plates a text names.
+Named namedIn(const std::vector<VolumeBook>& books, const std::optional<Id<Item>>& part,
+              const std::string& text) {
     const auto set = parseLeafSet(text);
-    std::int64_t count = 0;
-    for (const LeafSetItem& item : set ? set->items : std::vector<LeafSetItem>{}) {
-        const auto* said = std::get_if<CountOf>(&item);
-        const auto* span = std::get_if<LeafSpan>(&item);
-        const bool isLeaf =
-            span != nullptr && !span->last && !std::holds_alternative<PlateRef>(span->first);
-        count += said != nullptr && said->what == Countable::leaves ? said->count : isLeaf ? 1 : 0;
+    if (!set) {
+        return {};
     }
-    return count > 0 ? std::optional{count} : std::nullopt;
+    for (const VolumeBook& volume : books) {
+        const auto located =
+            volume.part == part ? locate(volume.book, *set) : tl::unexpected(PlaceError{});
+        if (located) {
+            return {static_cast<std::int64_t>(located->leaves.size()) + located->leavesUnplaced,
+                    static_cast<std::int64_t>(located->plates.size()) + located->platesUnplaced};
+        }
+    }
+    return namedIn(*set);
 }
 
-std::optional<std::int64_t> firstNumber(const std::string& text) {
-    const std::size_t at = text.find_first_of("0123456789");
-    if (at == std::string::npos) {
-        return std::nullopt;
+// What somebody answered: "28 leaves and 24 plates", "108"; a number alone is of leaves, a second
+// one of plates.
+void readCounted(LeafCount& into, std::string_view text) {
+    constexpr std::string_view kDigits = "0123456789";
+    for (std::size_t at = text.find_first_of(kDigits); at != std::string_view::npos;
+         at = text.find_first_of(kDigits)) {
+        std::int64_t number = 0;
+        const auto read = std::from_chars(text.data() + at, text.data() + text.size(), number);
+        text.remove_prefix(static_cast<std::size_t>(read.ptr - text.data()));
+        if (read.ec != std::errc{}) {
+            continue;
+        }
+        const std::string_view word =
+            text.substr(std::min(text.find_first_not_of(' '), text.size()));
+        auto& out = word.starts_with("pl") || (into.leaves.out && !word.starts_with("lea"))
+                        ? into.plates.out
+                        : into.leaves.out;
+        out = out ? out : std::optional{number};
     }
-    std::int64_t number = 0;
-    const auto read = std::from_chars(text.data() + at, text.data() + text.size(), number);
-    return read.ec == std::errc{} ? std::optional{number} : std::nullopt;
 }
 
-std::optional<std::int64_t> countedIn(const JobFile& file) {
+std::optional<std::int64_t> leavesIn(const JobFile& file) {
     std::int64_t in = 0;
     for (const Collation& collation : file.collations) {
         if (collation.leavesPresent == 0) {
@@ -57,6 +83,23 @@ std::optional<std::int64_t> countedIn(const JobFile& file) {
     return in > 0 ? std::optional{in} : std::nullopt;
 }
 
+std::optional<std::int64_t> platesIn(const JobFile& file, bool areAdded) {
+    std::int64_t in = 0;
+    bool hasPlates = areAdded && !file.collations.empty();
+    for (const Collation& collation : file.collations) {
+        hasPlates = hasPlates || collation.platesCalledFor > 0 || collation.platesPresent > 0;
+        in += collation.platesPresent;
+    }
+    return hasPlates ? std::optional{in} : std::nullopt;
+}
+
+std::string presentText(std::int64_t present, std::int64_t calledFor, const char* one,
+                        const char* many) {
+    return calledFor > 0 ? fmt::format("{} of {}", present,
+                                       counted(static_cast<std::size_t>(calledFor), one, many))
+                         : counted(static_cast<std::size_t>(present), one, many);
+}
+
 bool isStruck(const JobFile& file, const std::optional<Id<Step>>& id) {
     const Step* step = file.step(id);
     return step != nullptr && step->struckAt;
@@ -64,50 +107,93 @@ bool isStruck(const JobFile& file, const std::optional<Id<Step>>& id) {
 
 } // namespace
 
-std::optional<std::int64_t> LeafCount::due() const {
+std::optional<std::int64_t> Tally::due() const {
     return in ? std::optional{*in + added - removed} : std::nullopt;
 }
 
-bool LeafCount::isApart() const {
+bool Tally::isApart() const {
     return due() && out && *due() != *out;
 }
 
 LeafCount leafCountOf(const JobFile& file) {
-    LeafCount tally{.in = countedIn(file)};
+    LeafCount tally{.leaves = {.in = leavesIn(file)}};
     const auto books = booksOf(file);
     for (const Facsimile& leaf : file.facsimiles) {
         if (!isStruck(file, leaf.step)) {
-            tally.added += leavesNamed(books, leaf.part, leaf.place).value_or(1);
+            const Named named = namedIn(books, leaf.part, leaf.place);
+            tally.leaves.added += named.isNothing() ? 1 : named.leaves;
+            tally.plates.added += named.plates;
         }
     }
     for (const Step& step : file.steps) {
         if (!step.struckAt) {
-            tally.removed += leavesNamed(books, step.part, step.removed).value_or(0);
+            const Named named = namedIn(books, step.part, step.removed);
+            tally.leaves.removed += named.leaves;
+            tally.plates.removed += named.plates;
         }
     }
+    tally.plates.in = platesIn(file, tally.plates.added > 0);
     const auto check = std::ranges::find(file.releaseChecks, "leaf_tally", &ReleaseCheck::key);
     if (check != file.releaseChecks.end() && check->answer != ReleaseAnswer::open) {
         tally.isCountedOut = true;
-        tally.out = firstNumber(check->why);
+        readCounted(tally, check->why);
     }
     return tally;
 }
 
+std::string leavesAndPlates(const std::optional<std::int64_t>& leaves,
+                            const std::optional<std::int64_t>& plates) {
+    std::vector<std::string> said;
+    if (leaves) {
+        said.push_back(counted(static_cast<std::size_t>(*leaves), "leaf", "leaves"));
+    }
+    if (plates) {
+        said.push_back(counted(static_cast<std::size_t>(*plates), "plate", "plates"));
+    }
+    return listed(said);
+}
+
 std::string leafCountText(const JobFile& file) {
+    const LeafCount tally = leafCountOf(file);
     std::vector<std::string> said;
     for (const Collation& collation : file.collations) {
+        std::string present;
         if (collation.leavesPresent > 0) {
-            said.push_back(collation.leavesCalledFor > 0
-                               ? fmt::format("{} of {} leaves on arrival", collation.leavesPresent,
-                                             collation.leavesCalledFor)
-                               : fmt::format("{} leaves on arrival", collation.leavesPresent));
+            present =
+                presentText(collation.leavesPresent, collation.leavesCalledFor, "leaf", "leaves");
+        }
+        if (collation.platesPresent > 0 || collation.platesCalledFor > 0) {
+            present += present.empty() ? "" : " and ";
+            present +=
+                presentText(collation.platesPresent, collation.platesCalledFor, "plate", "plates");
+        }
+        if (!present.empty()) {
+            said.push_back(present + " on arrival");
         }
     }
+    std::vector<std::string> supplied;
     for (const Facsimile& leaf : file.facsimiles) {
-        said.push_back(leaf.place + " supplied");
+        if (!isStruck(file, leaf.step)) {
+            supplied.push_back(leaf.place);
+        }
     }
-    const auto due = leafCountOf(file).due();
-    return due ? fmt::format("{}: {} go out", listed(said), *due) : listed(said);
+    if (!supplied.empty()) {
+        said.push_back(listed(supplied) + " supplied");
+    }
+    if (tally.leaves.removed + tally.plates.removed > 0) {
+        const auto some = [](std::int64_t count) {
+            return count > 0 ? std::optional{count} : std::nullopt;
+        };
+        said.push_back(leavesAndPlates(some(tally.leaves.removed), some(tally.plates.removed)) +
+                       " taken out");
+    }
+    const auto due = tally.leaves.due();
+    if (!due) {
+        return listed(said);
+    }
+    const bool isOne = *due + tally.plates.due().value_or(0) == 1;
+    return fmt::format("{}: {} {} out", fmt::join(said, ", "),
+                       leavesAndPlates(due, tally.plates.due()), isOne ? "goes" : "go");
 }
 
 } // namespace headcap::core

@@ -37,12 +37,16 @@ public:
         }
     }
     void operator()(const Table& block) {
+        std::string group; // said of each of its rows
         for (const TableRow& row : block.rows) {
             std::string text;
             for (const auto& cell : row.cells) {
                 text += plainText(cell) + "\n";
             }
-            add(row.source, text);
+            if (row.kind == TableRow::Kind::group) {
+                group = text;
+            }
+            add(row.source, row.kind == TableRow::Kind::group ? text : group + text);
         }
     }
     void operator()(const List& block) {

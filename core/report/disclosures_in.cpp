@@ -64,6 +64,65 @@ bool isRepair(const JobFile& file, const Step& step) {
                                         [](const MaterialUse* use) { return use->stays; }));
 }
 
+// The uses that stand, under the lot or the words of each, in the order of the first of them.
+using UsesByMaterial = std::vector<std::pair<std::string, std::vector<const MaterialUse*>>>;
+UsesByMaterial usesByMaterial(const JobFile& file) {
+    UsesByMaterial groups;
+    for (const MaterialUse& use : file.uses) {
+        const Step* step = file.step(use.step);
+        if (step == nullptr || step->struckAt) {
+            continue;
+        }
+        const std::string lot = capitalised(lotText(file, use.lot));
+        const std::string name = lot.empty() ? use.material : lot;
+        const auto known = std::ranges::find(groups, name, &UsesByMaterial::value_type::first);
+        if (name.empty() && known == groups.end()) { // under no heading, before all
+            groups.insert(groups.begin(), {name, {&use}});
+            continue;
+        }
+        auto& group = known == groups.end()
+                          ? groups.emplace_back(name, std::vector<const MaterialUse*>{})
+                          : *known;
+        group.second.push_back(&use);
+    }
+    return groups;
+}
+
+// Of several uses that can be added: "92.5 g in all".
+std::string amountInAll(const std::vector<const MaterialUse*>& uses) {
+    std::optional<Amount> all;
+    bool isWhole = true;
+    for (const MaterialUse* use : uses) {
+        isWhole = isWhole && use->amount;
+        if (use->amount) {
+            all = all ? sum(*all, *use->amount) : use->amount;
+            if (!all) {
+                return {};
+            }
+        }
+    }
+    if (!all || uses.size() < 2) {
+        return {};
+    }
+    return toText(*all) + (isWhole ? " in all" : ", and what was not measured");
+}
+
+TableRow useRow(const Context& at, const MaterialUse& use) {
+    const JobFile& file = at.file;
+    const Step& step = *file.step(use.step);
+    const bool isNamed = file.lot(use.lot) != nullptr || !use.material.empty();
+    const std::string inWords = !isNamed ? orNot({}) : use.lot ? use.material : std::string{};
+    return row(
+        {placeIn(file, step.part, use.place.empty() ? step.place : use.place),
+         joined({stepTitle(step, file.techniques), dayText(at.clock.dayOf(step.at))}),
+         joined({inWords, use.role, grainText(use.grainAtSpine)}, ", "),
+         use.amount ? toText(*use.amount) : "not measured",
+         told({use.stays ? orNot(use.removal.empty() ? step.undoing : use.removal)
+                         : told({"used up, not left in the book", use.removal}),
+               use.overrideReason.empty() ? "" : "used all the same: " + use.overrideReason})},
+        refOf(use.id));
+}
+
 std::string kindText(const Material* kind) {
     return kind ? joined({kind->name, std::string{core::wordsFor(kind->kind)}, kind->composition,
                           kind->standard})
@@ -113,27 +172,20 @@ Section repairs(const Context& at) {
 Section materialsIntroduced(const Context& at) {
     const JobFile& file = at.file;
     Section section{.key = "disclosures_c", .title = "C. Materials introduced", .level = 2};
-    Table uses{{{"Material and lot", 5},
-                {"Amount", 2, true},
-                {"Where", 3},
+    Table uses{{{"Where", 3},
                 {"In which step", 4},
+                {"As", 3},
+                {"Amount", 2, true},
                 {"How it comes off", 4}},
                {}};
-    for (const MaterialUse& use : file.uses) {
-        const Step* step = file.step(use.step);
-        if (step == nullptr || step->struckAt) {
-            continue;
+    for (const auto& [name, some] : usesByMaterial(file)) {
+        if (!name.empty()) {
+            uses.rows.push_back(row({name, amountInAll(some)}));
+            uses.rows.back().kind = TableRow::Kind::group;
         }
-        const std::string lot = lotText(file, use.lot);
-        uses.rows.push_back(row(
-            {orNot(joined({lot, use.material, use.role, grainText(use.grainAtSpine)}, ", ")),
-             use.amount ? toText(*use.amount) : "not measured",
-             placeIn(file, step->part, use.place.empty() ? step->place : use.place),
-             joined({stepTitle(*step, file.techniques), dayText(at.clock.dayOf(step->at))}),
-             told({use.stays ? orNot(use.removal.empty() ? step->undoing : use.removal)
-                             : told({"used up: nothing of it stays", use.removal}),
-                   use.overrideReason.empty() ? "" : "used all the same: " + use.overrideReason})},
-            refOf(use.id)));
+        for (const MaterialUse* use : some) {
+            uses.rows.push_back(useRow(at, *use));
+        }
     }
     addOr(section, std::move(uses), "No material was introduced.");
     Table lots{{{"Lot", 2}, {"What it is", 5}, {"Where it comes from", 7}}, {}};

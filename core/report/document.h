@@ -56,9 +56,12 @@ struct TableColumn {
     bool alignRight = false;
 };
 struct TableRow {
+    // A group is the heading of the rows below it, set across: its words, and what they come to.
+    enum class Kind { entry, group };
     std::vector<std::vector<Run>> cells; // one a column
     std::optional<RecordRef> source{};
     bool struck = false; // of the log: kept, but no longer said
+    Kind kind = Kind::entry;
 };
 struct Table {
     std::vector<TableColumn> columns;

@@ -23,8 +23,8 @@ std::string said(const std::string& text) {
 // As they were counted out, or as they are due.
 std::string leavesText(const JobFile& file) {
     const LeafCount count = leafCountOf(file);
-    return count.out ? counted(static_cast<std::size_t>(*count.out), "leaf", "leaves") + ", counted"
-                     : capitalised(leafCountText(file));
+    return count.leaves.out ? leavesAndPlates(count.leaves.out, count.plates.out) + ", counted"
+                            : capitalised(leafCountText(file));
 }
 
 std::string pieceText(const Piece& piece) {

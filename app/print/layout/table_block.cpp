@@ -15,6 +15,7 @@ namespace {
 
 // A row of the log may run to many lines; up to this many it is never parted.
 const RowStyle kTableRow{kTable.leading, 3.5, 3.5, 12, 3};
+const RowStyle kGroupRow{kTableGroup.leading, 9, 3, 12, 3};
 constexpr double kHeadPad = 3;
 
 Mark acrossRule(double y, double width, Ink ink) {
@@ -65,6 +66,25 @@ void strike(std::vector<Slab>& slabs) {
     }
 }
 
+// Words at the left and what the rows below come to at the right, across all columns.
+std::vector<Slab> groupRow(Flow& flow, const core::TableRow& row) {
+    const auto set = [&](std::size_t at, double width, Align align) {
+        SetText text =
+            row.cells.size() > at ? setText(row.cells[at], kTableGroup, width, align) : SetText{};
+        noteSigns(flow, text.signsWithoutFace);
+        return text;
+    };
+    SetText sum = set(1, kBlockWidth / 3, Align::right);
+    std::vector<Slab> slabs = rowSlabs({{0, set(0, kBlockWidth * 2 / 3 - kHeadPad, Align::left)},
+                                        {kBlockWidth * 2 / 3, std::move(sum)}},
+                                       kGroupRow);
+    slabs.back().marks.push_back(acrossRule(slabs.back().height, kHair, Ink::faint));
+    for (Slab& slab : slabs) {
+        slab.keepWithNext = true;
+    }
+    return slabs;
+}
+
 std::vector<Slab> bodyRow(Flow& flow, const core::Table& table, const core::TableRow& row,
                           const std::vector<ColumnPlace>& places) {
     std::vector<Cell> cells;
@@ -92,7 +112,9 @@ void addBlock(Flow& flow, const core::Table& table, double gap) {
     flow.heads.push_back(headSlab(table, places));
     append(flow, {flow.heads[head]}, gap);
     for (std::size_t i = 0; i < table.rows.size(); ++i) {
-        std::vector<Slab> slabs = bodyRow(flow, table, table.rows[i], places);
+        const bool isGroup = table.rows[i].kind == core::TableRow::Kind::group;
+        std::vector<Slab> slabs =
+            isGroup ? groupRow(flow, table.rows[i]) : bodyRow(flow, table, table.rows[i], places);
         for (Slab& slab : slabs) {
             slab.head = head;
         }

@@ -31,5 +31,30 @@ TEST(Button, isPressedByEnterAndBySpace) {
     EXPECT_EQ(other.count(), 0);
 }
 
+// Nobody presses blind: the button that has the focus looks unlike itself without it.
+TEST(Button, showsThatItHasTheFocus) {
+    Style style;
+    for (const char* kind : {"", kQuietButton, kMainButton}) {
+        QWidget window;
+        auto* down = new QVBoxLayout(&window);
+        auto* other = new QPushButton(QStringLiteral("other"));
+        auto* chosen = new QPushButton(QStringLiteral("chosen"));
+        if (kind[0] != '\0') {
+            chosen->setProperty(kind, true);
+        }
+        for (QPushButton* button : {other, chosen}) {
+            button->setStyle(&style);
+            down->addWidget(button);
+        }
+        window.show();
+        window.activateWindow();
+        other->setFocus();
+        ASSERT_TRUE(QTest::qWaitForWindowActive(&window));
+        const QImage without = chosen->grab().toImage();
+        chosen->setFocus();
+        EXPECT_NE(chosen->grab().toImage(), without) << "a button of kind " << kind;
+    }
+}
+
 } // namespace
 } // namespace headcap::app

@@ -4,6 +4,7 @@
 #include <QLineEdit>
 #include <QMenu>
 #include <QPlainTextEdit>
+#include <QPushButton>
 #include <QTest>
 
 #include <gtest/gtest.h>
@@ -408,6 +409,20 @@ TEST_F(ShellTest, theSewingLineSaysTheStateOfEachPageInWords) {
         EXPECT_FALSE(station->accessibleName().isEmpty());
         EXPECT_FALSE(station->accessibleDescription().isEmpty());
     }
+}
+
+// The record that a button stood for may go, and the button with it: the keys do not go nowhere.
+TEST_F(ShellTest, theKeysGoOnWhenWhatHadTheFocusIsGone) {
+    ASSERT_TRUE(openGrafting());
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&window));
+    auto* gone = new QPushButton(QStringLiteral("gone"), job().currentPage());
+    gone->show();
+    gone->setFocus();
+    ASSERT_EQ(QApplication::focusWidget(), gone);
+    delete gone;
+    ASSERT_TRUE(QTest::qWaitFor([] { return QApplication::focusWidget() != nullptr; }, 5'000));
+    press(ActionId::toReport);
+    EXPECT_EQ(job().page(), core::Page::report);
 }
 
 } // namespace

@@ -21,21 +21,22 @@ void countOut(FinishedJob& job, ReleaseAnswer answer, const char* words) {
 // The finished job lacked K5, which is supplied in facsimile: 107 in, 108 out.
 TEST(LeafCount, whatComesInAndIsPutInGoesOut) {
     FinishedJob job;
-    EXPECT_EQ(leafCountOf(job.file).in, 107);
-    EXPECT_EQ(leafCountOf(job.file).added, 1);
-    EXPECT_EQ(leafCountOf(job.file).removed, 0);
-    EXPECT_EQ(leafCountOf(job.file).due(), 108);
-    EXPECT_EQ(leafCountText(job.file), "107 of 108 leaves on arrival and K5 supplied: 108 go out");
+    EXPECT_EQ(leafCountOf(job.file).leaves.in, 107);
+    EXPECT_EQ(leafCountOf(job.file).leaves.added, 1);
+    EXPECT_EQ(leafCountOf(job.file).leaves.removed, 0);
+    EXPECT_EQ(leafCountOf(job.file).leaves.due(), 108);
+    EXPECT_EQ(leafCountText(job.file),
+              "107 of 108 leaves on arrival, K5 supplied: 108 leaves go out");
 }
 
 TEST(LeafCount, whatIsTakenOutIsCountedWhereItNamesLeaves) {
     FinishedJob job;
     job.step("leaf_removing", "B8", day(2031, 3, 18)).removed = "B7–B8";
-    EXPECT_EQ(leafCountOf(job.file).removed, 2);
+    EXPECT_EQ(leafCountOf(job.file).leaves.removed, 2);
     job.file.steps.back().removed = "3 leaves";
-    EXPECT_EQ(leafCountOf(job.file).removed, 3);
+    EXPECT_EQ(leafCountOf(job.file).leaves.removed, 3);
     job.file.steps.back().removed = "old linings, glue";
-    EXPECT_EQ(leafCountOf(job.file).removed, 0);
+    EXPECT_EQ(leafCountOf(job.file).leaves.removed, 0);
 }
 
 TEST(LeafCount, aNumberGivenIsHeldAgainstIt) {
@@ -45,13 +46,49 @@ TEST(LeafCount, aNumberGivenIsHeldAgainstIt) {
     EXPECT_FALSE(leafCountOf(job.file).isCountedOut);
     countOut(job, ReleaseAnswer::done, "");
     EXPECT_TRUE(leafCountOf(job.file).isCountedOut);
-    EXPECT_FALSE(leafCountOf(job.file).isApart());
+    EXPECT_FALSE(leafCountOf(job.file).leaves.isApart());
     countOut(job, ReleaseAnswer::done, "counted twice: 108");
-    EXPECT_FALSE(leafCountOf(job.file).isApart());
+    EXPECT_FALSE(leafCountOf(job.file).leaves.isApart());
     countOut(job, ReleaseAnswer::done, "107 leaves");
-    EXPECT_TRUE(leafCountOf(job.file).isApart());
+    EXPECT_TRUE(leafCountOf(job.file).leaves.isApart());
     job.file.collations.front().leavesPresent = 0; // not known
-    EXPECT_FALSE(leafCountOf(job.file).isApart());
+    EXPECT_FALSE(leafCountOf(job.file).leaves.isApart());
+}
+
+// A plate is no leaf of the text, and is counted for itself.
+TEST(LeafCount, platesAreCountedApart) {
+    FinishedJob job;
+    auto& collation = job.file.collations.front();
+    collation.platesCalledFor = 24;
+    collation.platesPresent = 22;
+    auto second = job.file.facsimiles.front();
+    second.id = job.ids.next<Facsimile>();
+    second.place = "pl. IX";
+    job.file.facsimiles.push_back(second);
+    EXPECT_EQ(leafCountOf(job.file).leaves.due(), 108);
+    EXPECT_EQ(leafCountOf(job.file).plates.due(), 23);
+    EXPECT_EQ(leafCountText(job.file), "107 of 108 leaves and 22 of 24 plates on arrival, K5 and "
+                                       "pl. IX supplied: 108 leaves and 23 plates go out");
+    job.step("leaf_removing", "pl. II", day(2031, 3, 18)).removed = "pl. II";
+    EXPECT_EQ(leafCountOf(job.file).plates.due(), 22);
+    EXPECT_EQ(leafCountOf(job.file).leaves.removed, 0);
+}
+
+TEST(LeafCount, anAnswerIsReadOfLeavesAndOfPlates) {
+    struct Row {
+        const char* said;
+        std::optional<std::int64_t> leaves, plates;
+    };
+    for (const Row& row :
+         {Row{"28 leaves and 24 plates", 28, 24}, Row{"28 + 24", 28, 24},
+          Row{"24 plates, 28 leaves", 28, 24}, Row{"108", 108, std::nullopt},
+          Row{"counted twice: 108", 108, std::nullopt}, Row{"3 plates", std::nullopt, 3},
+          Row{"all there", std::nullopt, std::nullopt}}) {
+        FinishedJob job;
+        countOut(job, ReleaseAnswer::done, row.said);
+        EXPECT_EQ(leafCountOf(job.file).leaves.out, row.leaves) << row.said;
+        EXPECT_EQ(leafCountOf(job.file).plates.out, row.plates) << row.said;
+    }
 }
 
 } // namespace

@@ -103,6 +103,38 @@ TEST(ComposeReport, noStopMeetsAnotherSign) {
     }
 }
 
+// Whoever looks for a lot finds all of it in one place, with what it comes to.
+TEST(ComposeReport, whatWentInStandsUnderItsLotWithItsSum) {
+    JobBuilder job;
+    job.material("wheat starch paste", MaterialClass::adhesivePrepared, Unit::gram);
+    job.lot("26-014", "wheat starch paste", Amount::of(Mass::grams(100)));
+    for (const char* place : {"B2", "B7", "C1"}) {
+        const Step& step = job.step("tear_mending", place, day(2031, 3, 18));
+        job.use(step, "26-014", Amount::of(Mass::grams(2)));
+    }
+    const auto groups = [&] {
+        std::vector<std::string> said;
+        for (const Section& section : documentOf(job).sections) {
+            for (const Block& block : section.blocks) {
+                const auto* table = std::get_if<Table>(&block);
+                for (const TableRow& row :
+                     table != nullptr ? table->rows : std::vector<TableRow>{}) {
+                    if (row.kind == TableRow::Kind::group) {
+                        said.push_back(plainText(row.cells.at(1)));
+                    }
+                }
+            }
+        }
+        return said;
+    };
+    EXPECT_EQ(groups(), std::vector<std::string>{"6 g in all"});
+    job.file.uses.back().amount.reset();
+    EXPECT_EQ(groups(), std::vector<std::string>{"4 g, and what was not measured"});
+    EXPECT_TRUE(undisclosed(job.file, documentOf(job)).empty());
+    job.file.steps.back().struckAt = tests::at(day(2031, 3, 19));
+    EXPECT_EQ(groups(), std::vector<std::string>{"4 g in all"});
+}
+
 // What was made good is no warning any more; what nobody worked on is.
 TEST(ComposeReport, advisesOnWhatWasFoundAndNotWorkedOn) {
     JobBuilder job;
@@ -122,7 +154,9 @@ TEST(ComposeReport, everyRowFitsItsTable) {
             for (const Block& block : section.blocks) {
                 if (const auto* table = std::get_if<Table>(&block)) {
                     for (const TableRow& row : table->rows) {
-                        EXPECT_EQ(row.cells.size(), table->columns.size()) << section.key;
+                        const bool isGroup = row.kind == TableRow::Kind::group;
+                        EXPECT_EQ(row.cells.size(), isGroup ? 2 : table->columns.size())
+                            << section.key;
                     }
                 }
             }
