@@ -109,7 +109,9 @@ QString standingText(const core::Document& document) {
     if (document.isDraft) {
         return QStringLiteral("Draft, not issued");
     }
-    return QStringLiteral("Issued, version %1").arg(std::max(1, document.version));
+    // A sheet of the workshop's own is not issued.
+    return document.version == 0 ? QString{}
+                                 : QStringLiteral("Issued, version %1").arg(document.version);
 }
 
 void addFront(Flow& flow, const core::Document& document) {

@@ -38,13 +38,15 @@ void addFoot(Page& page, std::size_t index, std::size_t count, const core::Docum
              const PageSetup& setup) {
     const double y = setup.footLine - 12;
     page.marks.emplace_back(Rule{{setup.left, y}, {setup.left + kBlockWidth, y}, kHair, Ink::rule});
-    putLine(page,
-            setOneLine(QStringLiteral("Job %1").arg(fromUtf8(document.jobNumber)), kFurniture,
-                       kSideWidth),
-            setup.left, setup.footLine);
-    putLine(page,
-            setOneLine(QStringLiteral("%1 · %2").arg(dateText(document), standingText(document)),
-                       kFurniture, mm(90)),
+    if (!document.jobNumber.empty()) {
+        putLine(page,
+                setOneLine(QStringLiteral("Job %1").arg(fromUtf8(document.jobNumber)), kFurniture,
+                           kSideWidth),
+                setup.left, setup.footLine);
+    }
+    QStringList when{dateText(document), standingText(document)};
+    when.removeAll({});
+    putLine(page, setOneLine(when.join(QStringLiteral(" · ")), kFurniture, mm(90)),
             setup.left + kTextLeft, setup.footLine);
     putLine(page,
             setOneLine(QStringLiteral("page %1 of %2").arg(index + 1).arg(count), kFurniture,

@@ -54,5 +54,26 @@ TEST(LeafCount, aNumberGivenIsHeldAgainstIt) {
     EXPECT_FALSE(leafCountOf(job.file).isApart());
 }
 
+// Plates are counted by themselves: none of them makes a leaf more.
+TEST(LeafCount, platesAreCountedApartFromLeaves) {
+    FinishedJob job;
+    job.file.facsimiles.clear();
+    Collation& collation = job.file.collations.front();
+    collation.leavesPresent = collation.leavesCalledFor = 28;
+    collation.platesPresent = 22;
+    collation.platesCalledFor = 24;
+    job.facsimile("pl. IX");
+    job.facsimile("pl. XIV");
+    const LeafCount count = leafCountOf(job.file);
+    EXPECT_EQ(count.due(), 28);
+    EXPECT_EQ(count.platesIn, 22);
+    EXPECT_EQ(count.platesAdded, 2);
+    EXPECT_EQ(leafCountText(job.file),
+              "28 of 28 leaves and 22 of 24 plates on arrival, pl. IX supplied and pl. XIV "
+              "supplied: 28 leaves and 24 plates go out");
+    countOut(job, ReleaseAnswer::done, "28 leaves, 24 plates");
+    EXPECT_FALSE(leafCountOf(job.file).isApart());
+}
+
 } // namespace
 } // namespace headcap::core
