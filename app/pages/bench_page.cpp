@@ -19,6 +19,8 @@
 #include "app/pages/bench/step_words.h"
 #include "app/session/actions.h"
 #include "app/session/words.h"
+#include "core/materials/ledger_in_brief.h"
+#include "core/treatment/example_line.h"
 #include "core/treatment/setting_times.h"
 
 namespace headcap::app {
@@ -28,16 +30,13 @@ BenchPage::BenchPage(Session& session, QWidget* parent)
       m_setting(new SettingStrip(session.clock())), m_lines(new OpenLines(session.clock())),
       m_log(new RuledTable(tr("Bench log"), {.mark = 64, .title = 9, .middle = {4, 7}})),
       m_empty(new Label(Face::body, Ink::quiet)), m_panel(new QStackedWidget),
-      m_details(new StepDetails), m_form(new StepForm(session)) {
+      m_details(new StepDetails), m_form(new StepForm(session)), m_aside(new Aside(session, this)) {
     layOut();
     connectParts();
     addKeys();
 }
 
 void BenchPage::layOut() {
-    m_empty->setText(tr("Nothing has been done yet. Say it in the line at the foot, as one says "
-                        "it: guarded K7 with paste 31-006 0.6 g 18 min. Or log a step with all "
-                        "its fields."));
     m_empty->setRunning();
     m_log->setEnteredAtEnd();
     m_panel->addWidget(m_details);
@@ -83,6 +82,7 @@ void BenchPage::connectParts() {
         keepDraft(session().settings(), m_file->job.id, std::nullopt);
         closePanel();
     });
+    connect(m_form, &StepForm::dropClockAsked, this, &BenchPage::dropClock);
     connect(m_details, &StepDetails::leftBack, this, &BenchPage::closePanel);
     connect(m_form, &StepForm::leftBack, this, &BenchPage::closePanel);
 }
@@ -123,6 +123,7 @@ void BenchPage::load(const core::JobFile& file) {
         m_known.clear();
         m_log->select(std::nullopt);
         m_panel->hide();
+        fold();
         m_form->drop();
         const auto kept = keptDraft(session().settings(), file.job.id);
         if (kept && file.step(kept->logged.step.id) == nullptr) {
@@ -152,6 +153,25 @@ void BenchPage::showLog() {
     m_log->setFresh(isFirst ? std::nullopt : fresh);
     m_log->setVisible(!m_file->steps.empty());
     m_empty->setVisible(m_file->steps.empty());
+    if (m_file->steps.empty()) {
+        showExample();
+    }
+}
+
+// Of what this job has: its approved lines, its places, the lots on the shelf.
+void BenchPage::showExample() {
+    const auto say = [this](const std::string& example) {
+        m_empty->setText(tr("Nothing has been done yet. Say it in the line at the foot, as one "
+                            "says it: “%1”. Or log a step with all its fields.")
+                             .arg(fromCore(example)));
+    };
+    say(core::exampleLine(*m_file, core::Shelf{}));
+    m_aside->ask([&store = session().records()] { return core::shelfInBrief(store); },
+                 [this, say](const std::shared_ptr<const core::Shelf>& shelf) {
+                     if (m_file) {
+                         say(core::exampleLine(*m_file, *shelf));
+                     }
+                 });
 }
 
 bool BenchPage::leave() {
@@ -159,75 +179,6 @@ bool BenchPage::leave() {
         keepDraft(session().settings(), m_file->job.id, m_form->draft());
     }
     return JobPage::leave();
-}
-
-bool BenchPage::goTo(const core::RecordRef& ref) {
-    if (!m_file) {
-        return false;
-    }
-    if (ref.kind == core::RecordKind::benchClock || ref.kind == core::RecordKind::setting) {
-        return ref.kind == core::RecordKind::setting ? m_setting->focusFirst()
-                                                     : m_lines->goTo(ref.id);
-    }
-    core::Uuid id = ref.id;
-    if (ref.kind == core::RecordKind::stepCheck) {
-        for (const core::StepCheck& check : m_file->stepChecks) {
-            id = check.id.uuid() == ref.id ? check.step.uuid() : id;
-        }
-    } else if (ref.kind == core::RecordKind::materialUse) {
-        for (const core::MaterialUse& use : m_file->uses) {
-            id = use.id.uuid() == ref.id ? use.step.uuid() : id;
-        }
-    } else if (ref.kind != core::RecordKind::step) {
-        return false;
-    }
-    if (m_log->rows().rowOf(id) < 0) {
-        return false;
-    }
-    m_log->select(id);
-    openCurrent();
-    m_log->setFocus(Qt::OtherFocusReason);
-    return true;
-}
-
-void BenchPage::enter() {
-    if (m_panel->isVisible() && m_panel->currentWidget() == m_form) {
-        m_form->focusFirst();
-    } else if (m_log->current()) {
-        m_log->setFocus(Qt::OtherFocusReason);
-    } else {
-        m_lines->add().setFocus(Qt::OtherFocusReason);
-    }
-}
-
-void BenchPage::showPanel(QWidget* part) {
-    m_panel->setCurrentWidget(part);
-    m_panel->show();
-}
-
-void BenchPage::closePanel() {
-    m_panel->hide();
-    m_lines->setWriting(m_form->isWriting());
-    if (m_log->isVisible()) {
-        m_log->setFocus(Qt::OtherFocusReason);
-    } else {
-        m_lines->add().setFocus(Qt::OtherFocusReason);
-    }
-}
-
-const core::Step* BenchPage::currentStep() const {
-    const auto id = m_log->current();
-    return id && m_file ? m_file->step(core::Id<core::Step>{*id}) : nullptr;
-}
-
-void BenchPage::openCurrent() {
-    const core::Step* step = currentStep();
-    if (step == nullptr) {
-        m_panel->hide();
-        return;
-    }
-    m_details->show(*m_file, *step, session().clock());
-    showPanel(m_details);
 }
 
 void BenchPage::startNew() {

@@ -7,6 +7,7 @@
 
 #include "app/pages/bench/step_draft.h"
 #include "app/pages/job_page.h"
+#include "app/session/aside.h"
 
 class QStackedWidget;
 
@@ -32,6 +33,8 @@ public:
     // A step that is being written stays, and is kept for the next time.
     bool leave() override;
     bool goTo(const core::RecordRef& ref) override;
+    // The log as a sheet.
+    bool print() override;
     void enter() override;
 
     [[nodiscard]] RuledTable& log() { return *m_log; }
@@ -41,12 +44,15 @@ public:
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     void layOut();
     void connectParts();
     void addKeys();
     void showLog();
+    void showExample();
+    void fold();
     void showPanel(QWidget* part);
     void closePanel();
     void openCurrent();
@@ -54,6 +60,7 @@ private:
     void startClock(const core::ProposalLine& line);
     void stopClock(const core::BenchClock& clock);
     void logClock(const core::BenchClock& clock);
+    void dropClock(const core::Id<core::BenchClock>& clock);
     void see(const core::SettingTime& time);
     void answer(const QString& what, bool isMade, const QString& whyNot);
     bool keep(core::Change change);
@@ -74,6 +81,7 @@ private:
     QStackedWidget* m_panel;
     StepDetails* m_details;
     StepForm* m_form;
+    Aside* m_aside;
 };
 
 } // namespace headcap::app

@@ -68,6 +68,18 @@ void BenchPage::logClock(const core::BenchClock& clock) {
     }
 }
 
+void BenchPage::dropClock(const core::Id<core::BenchClock>& clock) {
+    auto change = core::dropClock(*m_file, clock);
+    if (!change) {
+        session().say({Notice::Kind::refused, sentence(change.error())});
+        return;
+    }
+    m_form->drop();
+    keepDraft(session().settings(), m_file->job.id, std::nullopt);
+    closePanel();
+    keep(std::move(*change));
+}
+
 void BenchPage::see(const core::SettingTime& time) {
     keep(core::seeTo(*m_file, time, session().person(), session().clock().now(), session().ids()));
 }

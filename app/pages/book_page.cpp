@@ -2,7 +2,9 @@
 
 #include "app/form/record_choices.h"
 #include "app/session/words.h"
+#include "app/work/sheet_paper.h"
 #include "core/materials/leaf_weight.h"
+#include "core/report/receipt.h"
 
 namespace headcap::app {
 
@@ -40,6 +42,13 @@ void BookPage::load(const core::JobFile& file) {
     m_attachments->setSubject({core::refOf(file.job.id), file.job.id}, papers::subjectsOf(file));
     m_attachments->show(file.attachments, file);
     m_volumes->setVisible(file.item.nature != core::ItemNature::volume || !file.parts.empty());
+}
+
+bool BookPage::print() {
+    if (m_file && edits().save()) {
+        printSheet(session(), core::arrivalReceiptOf(*m_file, session().clock()), this);
+    }
+    return m_file.has_value();
 }
 
 bool BookPage::goTo(const core::RecordRef& ref) {

@@ -17,6 +17,8 @@ public:
 
     void load(const core::JobFile& file) override;
     bool goTo(const core::RecordRef& ref) override;
+    // The receipt for what came in.
+    bool print() override;
 
 private:
     void buildBook();

@@ -55,7 +55,7 @@ JobPage::JobPage(core::Page page, Body body, Session& session, QWidget* parent)
     auto* sheet = new QWidget;
     sheet->setMaximumWidth(kWidestPage);
     auto* set = new QVBoxLayout(sheet);
-    set->setContentsMargins(kPageMargin, kGap, kPageMargin, kSection);
+    set->setContentsMargins(kPageMargin, kGap, kPageMargin, body == Body::fixed ? kGap : kSection);
     set->setSpacing(0);
     set->addWidget(new Label(Face::title, Ink::ink, titleOf(page)));
     auto* purpose = new Label(Face::small, Ink::quiet, purposeOf(page));

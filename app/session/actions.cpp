@@ -36,7 +36,7 @@ constexpr std::array kTable{
                 "Ctrl+2", HEADCAP_WORDS("What is on the shelf")},
     ActionEntry{ActionId::workshop, Place::everywhere, HEADCAP_WORDS("Workshop and people"),
                 "Ctrl+3", HEADCAP_WORDS("The workshop's letterhead, and who works here")},
-    ActionEntry{ActionId::dayOfWork, Place::everywhere, HEADCAP_WORDS("The day's work"), "Ctrl+4",
+    ActionEntry{ActionId::dayOfWork, Place::everywhere, HEADCAP_WORDS("The day’s work"), "Ctrl+4",
                 HEADCAP_WORDS("What was done today in every job, and hours by person")},
     ActionEntry{ActionId::mixing, Place::everywhere, HEADCAP_WORDS("Mixing"), "Ctrl+5",
                 HEADCAP_WORDS("Recipes, strengths, and a mix booked as a lot")},

@@ -10,47 +10,35 @@
 #include "app/look/grid.h"
 #include "app/look/label.h"
 #include "app/look/style.h"
+#include "app/shell/reason_asker.h"
 
 namespace headcap::app {
-namespace {
-
-// Between two keys of a scanner that types; a hand is slower.
-constexpr qint64 kScannerMs = 35;
-constexpr int kLeastScanned = 4;
-
-} // namespace
 
 BenchLine::BenchLine(QWidget* parent)
     : QWidget(parent), m_chips(new ChipRow(this)), m_line(new QLineEdit(this)),
-      m_hint(new Label(Face::small, Ink::quiet, tr("Enter takes it"), this)),
-      m_asking(new QWidget(this)), m_question(new Label(Face::smallStrong, Ink::open)),
-      m_heldBack(new Label(Face::smallStrong, Ink::open)), m_reason(new QLineEdit) {
+      m_hint(new Label(Face::small, Ink::quiet, {}, this)), m_asking(new ReasonAsker(this)),
+      m_heldBack(new Label(Face::smallStrong, Ink::open)) {
     m_line->setProperty(kBare, true);
     m_line->setFont(faceFont(Face::bench));
     m_line->setMinimumHeight(kBenchControl);
     m_line->setAccessibleName(tr("Bench line"));
     m_line->setPlaceholderText(tr("Type or scan what was done …"));
-    m_line->setToolTip(tr("As one says it: guarded K7 with paste 31-006 0.6 g 18 min (Ctrl+L)"));
+    m_line->setToolTip(
+        tr("As one says it: what was done, where, with which lot and how much of it, "
+           "how long (Ctrl+L)"));
     m_line->installEventFilter(this);
-    m_hint->hide();
-    m_machine.start();
-    m_elapsed = [this] { return m_machine.elapsed(); };
     connect(m_line, &QLineEdit::textChanged, this, &BenchLine::readAgain);
     connect(m_line, &QLineEdit::textEdited, this, &BenchLine::offer);
     connect(m_line, &QLineEdit::returnPressed, this, &BenchLine::take);
+    connect(m_asking, &ReasonAsker::answered, this, &BenchLine::takeWithReason);
+    connect(m_asking, &ReasonAsker::leftBack, this, &BenchLine::stopAsking);
+    layOut();
+}
 
-    m_reason->setMinimumHeight(kBenchControl);
-    m_reason->setPlaceholderText(tr("used because … (Enter logs it, Esc goes back to the line)"));
-    m_reason->setAccessibleName(tr("Why it is used all the same"));
-    m_reason->installEventFilter(this);
-    connect(m_reason, &QLineEdit::returnPressed, this, &BenchLine::takeWithReason);
-    auto* asked = new QVBoxLayout(m_asking);
-    asked->setContentsMargins(0, 0, 0, 0);
-    asked->setSpacing(0);
-    asked->addWidget(m_question);
-    asked->addWidget(m_reason);
-    m_asking->hide();
-
+void BenchLine::layOut() {
+    m_hint->hide();
+    m_heldBack->setWordWrap(true);
+    m_heldBack->hide();
     auto* across = new QHBoxLayout;
     across->addWidget(m_line, 1);
     across->addWidget(m_hint);
@@ -59,11 +47,13 @@ BenchLine::BenchLine(QWidget* parent)
     down->setSpacing(0);
     down->addWidget(m_chips);
     down->addLayout(across);
-    m_heldBack->setWordWrap(true);
-    m_heldBack->hide();
     down->addWidget(m_heldBack);
     down->addWidget(m_asking);
     setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+}
+
+QLineEdit& BenchLine::reason() {
+    return m_asking->reason();
 }
 
 void BenchLine::setReader(Reader reader) {
@@ -74,15 +64,30 @@ void BenchLine::setReader(Reader reader) {
 void BenchLine::readAgain() {
     const bool isEmpty = m_line->text().trimmed().isEmpty();
     m_chips->show(isEmpty || !m_read ? std::vector<LineChip>{} : m_read(m_line->text()));
-    m_hint->setVisible(!isEmpty);
     m_chips->setVisible(!isEmpty);
     if (m_doubted != m_line->text()) {
         m_doubted.clear();
         m_heldBack->hide();
     }
-    if (m_asking->isVisible() && (!m_ask || m_ask(m_line->text()) != m_question->text())) {
+    if (m_asking->isVisible() && (!m_ask || m_ask(m_line->text()) != m_asking->question())) {
         stopAsking();
     }
+    sayWhatEnterDoes();
+}
+
+// A line that is held back says so before Enter is pressed.
+void BenchLine::sayWhatEnterDoes() {
+    const QString text = m_line->text();
+    const bool isEmpty = text.trimmed().isEmpty();
+    m_hint->setVisible(!isEmpty);
+    if (isEmpty) {
+        return;
+    }
+    const bool isDoubted = m_doubt && !m_doubt(text).isEmpty();
+    m_hint->setText(isDoubted && m_doubted != text    ? tr("Enter asks once more")
+                    : isDoubted                       ? tr("Enter again logs it")
+                    : m_ask && !m_ask(text).isEmpty() ? tr("Enter asks why")
+                                                      : tr("Enter takes it"));
 }
 
 void BenchLine::take() {
@@ -104,9 +109,7 @@ void BenchLine::take() {
     }
     const QString question = m_ask ? m_ask(m_line->text()) : QString{};
     if (!question.isEmpty()) {
-        m_question->setText(question);
-        m_asking->show();
-        m_reason->setFocus(Qt::OtherFocusReason);
+        m_asking->ask(question);
     } else if (m_take(m_line->text(), {})) {
         m_line->setText({}); // what was taken is no longer the field's to undo
     }
@@ -120,89 +123,36 @@ bool BenchLine::holdBack() {
     m_doubted = m_line->text();
     m_heldBack->setText(doubt);
     m_heldBack->show();
+    sayWhatEnterDoes();
     return true;
 }
 
-void BenchLine::takeWithReason() {
-    const QString reason = m_reason->text().trimmed();
-    if (!reason.isEmpty() && m_take && m_take(m_line->text(), reason)) {
+void BenchLine::takeWithReason(const QString& reason) {
+    if (m_take && m_take(m_line->text(), reason)) {
         m_line->setText({}); // what was taken is no longer the field's to undo
         stopAsking();
     }
 }
 
-// The reason typed so far stays, should the line be taken after all.
 void BenchLine::stopAsking() {
-    const bool hadFocus = m_reason->hasFocus();
-    m_asking->hide();
+    const bool hadFocus = m_asking->reason().hasFocus();
+    m_asking->stop();
     if (m_line->text().isEmpty()) {
-        m_reason->clear();
+        m_asking->clear();
     }
     if (hadFocus) {
         m_line->setFocus(Qt::OtherFocusReason);
     }
 }
 
-void BenchLine::offer() {
-    if (!m_complete || !m_line->hasFocus()) {
-        return;
-    }
-    if (m_offers == nullptr) {
-        m_offers = new LineOffers(window());
-        connect(m_offers, &LineOffers::taken, this, &BenchLine::takeOffer);
-    }
-    // What has been understood so far stays in sight.
-    m_offers->show(m_complete(m_line->text().left(m_line->cursorPosition())), *m_line, *this);
-}
-
-void BenchLine::takeOffer(const LineOffer& offer) {
-    const QString after = m_line->text().mid(m_line->cursorPosition());
-    const QString line = offer.line;
-    m_offers->hide();
-    m_line->setText(line + after);
-    m_line->setCursorPosition(static_cast<int>(line.size()));
-    m_line->setFocus(Qt::OtherFocusReason);
-}
-
-// Down, Up and Tab among what is offered; Esc sends it away first.
-bool BenchLine::isOffersKey(const QKeyEvent& event) {
-    if (m_offers == nullptr || !m_offers->isVisible()) {
-        return false;
-    }
-    switch (event.key()) {
-    case Qt::Key_Down:
-    case Qt::Key_Up:
-        m_offers->move(event.key() == Qt::Key_Down ? 1 : -1);
-        return true;
-    case Qt::Key_Tab:
-        takeOffer(*m_offers->current());
-        return true;
-    case Qt::Key_Escape:
-        m_offers->hide();
-        return true;
-    default:
-        return false;
-    }
-}
-
-void BenchLine::noteKey(const QKeyEvent& event) {
-    if (event.text().isEmpty() || !event.text().front().isPrint()) {
-        return;
-    }
-    const qint64 now = m_elapsed();
-    if (now - m_lastKey > kScannerMs) {
-        m_burst = m_line->cursorPosition();
-    }
-    m_lastKey = now;
-}
-
 bool BenchLine::dropScanned() {
     const int at = m_line->cursorPosition();
-    if (!m_scan || m_elapsed() - m_lastKey > kScannerMs || at - m_burst < kLeastScanned) {
+    const auto from = m_scan ? m_ear.scannedFrom(at) : std::nullopt;
+    if (!from) {
         return false;
     }
     const QString text = m_line->text();
-    const auto dropped = m_scan(text.left(m_burst), text.mid(m_burst, at - m_burst), text.mid(at));
+    const auto dropped = m_scan(text.left(*from), text.mid(*from, at - *from), text.mid(at));
     if (!dropped) {
         return false;
     }
@@ -222,36 +172,29 @@ void BenchLine::typed(QKeyEvent& event) {
 }
 
 bool BenchLine::eventFilter(QObject* watched, QEvent* event) {
-    if (watched == m_reason) {
-        const bool isKey =
-            event->type() == QEvent::ShortcutOverride || event->type() == QEvent::KeyPress;
-        if (isKey && static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape) {
-            event->accept();
-            if (event->type() == QEvent::KeyPress) {
-                stopAsking();
-            }
-            return true;
-        }
-        return QWidget::eventFilter(watched, event);
-    }
     if (event->type() == QEvent::FocusIn || event->type() == QEvent::FocusOut) {
         update();
         if (event->type() == QEvent::FocusOut && m_offers != nullptr) {
             m_offers->hide();
         }
     }
-    if (event->type() != QEvent::ShortcutOverride && event->type() != QEvent::KeyPress) {
-        return QWidget::eventFilter(watched, event);
-    }
-    const auto& key = *static_cast<QKeyEvent*>(event);
     const bool isPress = event->type() == QEvent::KeyPress;
+    if ((isPress || event->type() == QEvent::ShortcutOverride) &&
+        isKeyOfTheLine(*static_cast<QKeyEvent*>(event), isPress)) {
+        return true;
+    }
+    return QWidget::eventFilter(watched, event);
+}
+
+// Whether the key has been dealt with, before the field and the window have it.
+bool BenchLine::isKeyOfTheLine(QKeyEvent& key, bool isPress) {
     // Words that were typed and taken away again come back first; where the line has nothing of
     // its own, the key is the window's.
     const bool isOwn = key.matches(QKeySequence::Undo)   ? m_line->isUndoAvailable()
                        : key.matches(QKeySequence::Redo) ? m_line->isRedoAvailable()
                                                          : true;
     if (!isPress && m_line->text().isEmpty() && !isOwn) {
-        event->ignore();
+        key.ignore();
         return true;
     }
     const bool isOffering = m_offers != nullptr && m_offers->isVisible();
@@ -259,18 +202,18 @@ bool BenchLine::eventFilter(QObject* watched, QEvent* event) {
         return true;
     }
     if (isPress) {
-        noteKey(key);
+        m_ear.hear(key, m_line->cursorPosition());
     }
     // Esc empties the line first; the words can be had back with the field's own undo.
     if (key.key() == Qt::Key_Escape && (isOffering || !m_line->text().isEmpty())) {
-        event->accept();
+        key.accept();
         if (isPress) {
             m_line->selectAll();
             m_line->del();
         }
         return true;
     }
-    return QWidget::eventFilter(watched, event);
+    return false;
 }
 
 void BenchLine::paintEvent(QPaintEvent*) {

@@ -9,11 +9,11 @@
 #include <optional>
 #include <vector>
 
-#include <QElapsedTimer>
 #include <QWidget>
 
 #include "app/shell/chip_row.h"
 #include "app/shell/line_offers.h"
+#include "app/shell/scan_ear.h"
 
 class QKeyEvent;
 class QLineEdit;
@@ -21,6 +21,7 @@ class QLineEdit;
 namespace headcap::app {
 
 class Label;
+class ReasonAsker;
 
 class BenchLine : public QWidget {
     Q_OBJECT
@@ -47,8 +48,7 @@ public:
     void setDoubter(Asker doubter) { m_doubt = std::move(doubter); }
     void setCompleter(Completer completer) { m_complete = std::move(completer); }
     void setScanner(Scanner scanner) { m_scan = std::move(scanner); }
-    // Milliseconds that go by; by default those of the machine.
-    void setStopwatch(std::function<qint64()> elapsed) { m_elapsed = std::move(elapsed); }
+    void setStopwatch(std::function<qint64()> elapsed) { m_ear.setStopwatch(std::move(elapsed)); }
     // A key pressed elsewhere, that belongs here.
     void typed(QKeyEvent& event);
     // The names of lots and people have changed: reads the line again.
@@ -56,30 +56,30 @@ public:
     [[nodiscard]] QLineEdit& line() { return *m_line; }
     [[nodiscard]] LineOffers& offers() { return *m_offers; }
     // Seen only while it is asked for.
-    [[nodiscard]] QLineEdit& reason() { return *m_reason; }
+    [[nodiscard]] QLineEdit& reason();
 
 protected:
     void paintEvent(QPaintEvent* event) override;
     bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
+    void layOut();
     void take();
     bool holdBack();
-    void takeWithReason();
+    void takeWithReason(const QString& reason);
     void stopAsking();
+    void sayWhatEnterDoes();
     void offer();
     void takeOffer(const LineOffer& offer);
     bool isOffersKey(const QKeyEvent& event);
-    void noteKey(const QKeyEvent& event);
+    bool isKeyOfTheLine(QKeyEvent& key, bool isPress);
     bool dropScanned();
 
     ChipRow* m_chips;
     QLineEdit* m_line;
     Label* m_hint;
-    QWidget* m_asking; // the question and the reason
-    Label* m_question;
-    Label* m_heldBack; // why Enter did not take it yet
-    QLineEdit* m_reason;
+    ReasonAsker* m_asking;
+    Label* m_heldBack;              // why Enter did not take it yet
     LineOffers* m_offers = nullptr; // floats in the window, once there is one
     Reader m_read;
     Taker m_take;
@@ -88,10 +88,7 @@ private:
     QString m_doubted; // the line that was held back
     Completer m_complete;
     Scanner m_scan;
-    QElapsedTimer m_machine;
-    std::function<qint64()> m_elapsed;
-    qint64 m_lastKey = 0;
-    int m_burst = 0; // where the keys began that came as fast as a scanner's
+    ScanEar m_ear;
 };
 
 } // namespace headcap::app

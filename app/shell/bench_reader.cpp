@@ -8,13 +8,11 @@
 #include "app/session/actions.h"
 #include "app/session/sentences.h"
 #include "app/session/words.h"
+#include "app/shell/line_chips.h"
 #include "core/custody/first_work.h"
 #include "core/treatment/approval.h"
 #include "core/treatment/line_completion.h"
 #include "core/treatment/line_fitness.h"
-#include "core/treatment/step_line.h"
-#include "core/values/decimal.h"
-#include "core/values/spoken_time.h"
 
 namespace headcap::app {
 namespace {
@@ -25,7 +23,7 @@ QString tr(const char* text) {
 
 } // namespace
 
-core::LineContext BenchReader::context() const {
+core::LineContext BenchReader::context(const core::JobFile* file) const {
     static const core::Shelf kNothing;
     if (!m_shelf) {
         m_session.guarded([this] {
@@ -37,18 +35,19 @@ core::LineContext BenchReader::context() const {
             m_shelf = core::shelfInBrief(m_session.records());
         });
     }
-    return {m_shelf ? *m_shelf : kNothing, m_people, m_techniques.offered()};
+    return {m_shelf ? *m_shelf : kNothing, m_people, m_techniques.offered(),
+            file == nullptr ? std::vector<core::KnownPlace>{} : core::knownPlaces(*file)};
 }
 
 std::vector<core::FitnessPoint> BenchReader::fitnessOf(const core::LineUse& use,
                                                        const core::StepLine& said,
                                                        const core::JobFile* file) const {
-    return core::fitnessOf(use, {said.technique, said.grainAtSpine}, context().shelf, file,
+    return core::fitnessOf(use, {said.technique, said.grainAtSpine}, context(nullptr).shelf, file,
                            m_session.clock().today());
 }
 
 QString BenchReader::question(const QString& line, const core::JobFile& file) const {
-    const core::LineContext context = this->context();
+    const core::LineContext context = this->context(&file);
     const core::StepLine said = core::readStepLine(toCore(line), context);
     QStringList asked;
     for (const core::LineUse& use : said.uses) {
@@ -64,15 +63,9 @@ QString BenchReader::question(const QString& line, const core::JobFile& file) co
                : tr("%1. Why is it used all the same?").arg(asked.join(QStringLiteral("; ")));
 }
 
-QString BenchReader::doubt(const QString& line) const {
-    const std::string all = toCore(line);
-    const core::StepLine said = core::readStepLine(all, context());
-    QStringList unknown;
-    for (const core::LineSpan& span : said.spans) {
-        if (span.part == core::LinePart::unknownLot) {
-            unknown << fromCore(std::string_view{all}.substr(span.begin, span.end - span.begin));
-        }
-    }
+QString BenchReader::doubt(const QString& line, const core::JobFile* file) const {
+    const core::StepLine said = core::readStepLine(toCore(line), context(file));
+    const QStringList unknown = unknownLots(line, said);
     if (!unknown.isEmpty()) {
         return tr("There is no lot %1 on the shelf. Enter again logs it as words alone.")
             .arg(unknown.join(QStringLiteral(", ")));
@@ -83,70 +76,14 @@ QString BenchReader::doubt(const QString& line) const {
 }
 
 std::vector<LineChip> BenchReader::read(const QString& line, const core::JobFile* file) const {
-    const core::LineContext context = this->context();
+    const core::LineContext context = this->context(file);
     const core::StepLine said = core::readStepLine(toCore(line), context);
-    std::vector<LineChip> chips;
-    if (!said.technique.empty()) {
-        chips.push_back({tr("technique"), fromCore(m_techniques.nameOf(said.technique))});
-    }
-    if (!said.place.empty()) {
-        chips.push_back({tr("place"), fromCore(said.place)});
-    }
+    std::vector<std::vector<core::FitnessPoint>> fitness;
     for (const core::LineUse& use : said.uses) {
-        const core::Lot* lot = use.lot ? context.shelf.lot(*use.lot) : nullptr;
-        QString text = lot != nullptr
-                           ? fromCore(core::lotName(*lot, context.shelf.material(lot->material)))
-                           : fromCore(use.material);
-        if (use.amount) {
-            text += QLatin1Char(' ') + fromCore(core::toText(*use.amount));
-        }
-        chips.push_back(
-            {lot != nullptr ? tr("lot") : tr("material, no lot"), text, lot == nullptr});
-        for (const core::FitnessPoint& point : fitnessOf(use, said, file)) {
-            chips.push_back({fromCore(lot->number), fromCore(point.sentence), true});
-        }
+        fitness.push_back(fitnessOf(use, said, file));
     }
-    for (const core::LineSpan& span : said.spans) {
-        if (span.part == core::LinePart::unknownLot) {
-            const std::string all = toCore(line);
-            chips.push_back(
-                {tr("no such lot"),
-                 fromCore(std::string_view{all}.substr(span.begin, span.end - span.begin)), true});
-        }
-    }
-    if (said.minutes) {
-        chips.push_back({tr("time"), fromCore(core::toText(*said.minutes))});
-    }
-    if (said.sets) {
-        chips.push_back({tr("sets"), fromCore(core::toText(*said.sets))});
-    }
-    QStringList conditions;
-    if (said.temperatureTenthsC) {
-        conditions << fromCore(core::decimalText(*said.temperatureTenthsC, 1)) +
-                          QStringLiteral(" °C");
-    }
-    if (said.humidityPercent) {
-        conditions << tr("%1 % RH").arg(*said.humidityPercent);
-    }
-    conditions << fromCore(said.concentration) << fromCore(said.pressure);
-    if (said.grainAtSpine != core::GrainAtSpine::notSaid) {
-        conditions << tr("grain %1").arg(words(said.grainAtSpine));
-    }
-    conditions.removeAll({});
-    if (!conditions.isEmpty()) {
-        chips.push_back({tr("at"), conditions.join(QStringLiteral(", "))});
-    }
-    const auto who = said.person ? said.person : m_session.person();
-    for (const core::Person& person : m_people) {
-        if (who && person.id == *who) {
-            chips.push_back({tr("by"), fromCore(person.name)});
-        }
-    }
-    if (!who) {
-        chips.push_back(
-            {tr("by"), tr("nobody yet (%1)").arg(keyText(ActionId::choosePerson)), true});
-    }
-    return chips;
+    return chipsOf({line, said, context, m_techniques, file,
+                    said.person ? said.person : m_session.person(), std::move(fitness)});
 }
 
 std::vector<LineOffer> BenchReader::offers(const QString& upToCursor,
@@ -156,7 +93,7 @@ std::vector<LineOffer> BenchReader::offers(const QString& upToCursor,
     for (const core::ProposalLine* line : core::openLines(file)) {
         awaited.push_back(line->technique);
     }
-    const core::LineContext context = this->context();
+    const core::LineContext context = this->context(&file);
     const std::string line = toCore(upToCursor);
     std::vector<LineOffer> offers;
     for (const auto& one : core::completionsOf(line, context, awaited, kOffered)) {
@@ -168,7 +105,7 @@ std::vector<LineOffer> BenchReader::offers(const QString& upToCursor,
 
 std::optional<BenchLine::Scanned> BenchReader::scanned(const QString& before, const QString& word,
                                                        const QString& after) const {
-    const core::Lot* lot = core::lotOnLabel(toCore(word.trimmed()), context().shelf);
+    const core::Lot* lot = core::lotOnLabel(toCore(word.trimmed()), context(nullptr).shelf);
     if (lot == nullptr) {
         return std::nullopt;
     }
@@ -180,7 +117,7 @@ std::optional<BenchLine::Scanned> BenchReader::scanned(const QString& before, co
 }
 
 bool BenchReader::log(const QString& line, const core::JobFile& file, const QString& reason) {
-    const core::LineContext context = this->context();
+    const core::LineContext context = this->context(&file);
     const core::StepLine said = core::readStepLine(toCore(line), context);
     const auto who = said.person ? said.person : m_session.worker();
     if (!who) {

@@ -19,7 +19,7 @@ public:
     // against it.
     [[nodiscard]] QString question(const QString& line, const core::JobFile& file) const;
     // What of the line would be kept as mere words; empty: all of it says something.
-    [[nodiscard]] QString doubt(const QString& line) const;
+    [[nodiscard]] QString doubt(const QString& line, const core::JobFile* file) const;
     // What the last words of the line may become; what the job's approved lines wait for first.
     [[nodiscard]] std::vector<LineOffer> offers(const QString& upToCursor,
                                                 const core::JobFile& file) const;
@@ -34,7 +34,7 @@ private:
     [[nodiscard]] std::vector<core::FitnessPoint> fitnessOf(const core::LineUse& use,
                                                             const core::StepLine& said,
                                                             const core::JobFile* file) const;
-    [[nodiscard]] core::LineContext context() const;
+    [[nodiscard]] core::LineContext context(const core::JobFile* file) const;
 
     Session& m_session;
     mutable std::shared_ptr<const core::Shelf> m_shelf{}; // null: to be read

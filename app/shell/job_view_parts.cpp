@@ -91,7 +91,8 @@ void JobView::connectParts() {
     m_bench->setTaker([this](const QString& line, const QString& reason) {
         return m_file && m_reader.log(line, *m_file, reason);
     });
-    m_bench->setDoubter([this](const QString& line) { return m_reader.doubt(line); });
+    m_bench->setDoubter(
+        [this](const QString& line) { return m_reader.doubt(line, m_file ? &*m_file : nullptr); });
     m_bench->setAsker([this](const QString& line) {
         return m_file ? m_reader.question(line, *m_file) : QString{};
     });

@@ -25,7 +25,7 @@ QString headingOf(Place place) {
     case Place::list:
         return KeysView::tr("In a list");
     case Place::day:
-        return KeysView::tr("In the day's work");
+        return KeysView::tr("In the day’s work");
     case Place::backups:
         return KeysView::tr("On the page of backups");
     }

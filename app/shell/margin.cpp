@@ -12,6 +12,7 @@
 #include "app/look/style.h"
 #include "app/pages/job_page.h"
 #include "app/session/actions.h"
+#include "app/session/weekday.h"
 #include "app/session/words.h"
 #include "app/shell/margin_note.h"
 #include "core/custody/hazards.h"
@@ -147,8 +148,12 @@ void Margin::addSettings(const core::JobFile& file) {
         if (m_bars.empty()) {
             addHeading(tr("Setting"));
         }
+        const core::Day day = m_session.clock().dayOf(time.until);
+        const core::Day today = m_session.clock().today();
         auto* bar = new SettingBar(fromCore(time.what), seconds(time.from), seconds(time.until),
-                                   time.isOver() ? tr("it has set") : clockTime(time.until));
+                                   time.isOver() ? tr("it has set")
+                                                 : tr("until %1").arg(clockTime(time.until)),
+                                   day == today ? QString{} : weekday(day));
         m_bars.push_back(bar);
         m_down->addWidget(bar);
     }

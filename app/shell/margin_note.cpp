@@ -73,14 +73,14 @@ void MarginNote::focusOutEvent(QFocusEvent* event) {
 }
 
 SettingBar::SettingBar(const QString& what, qint64 from, qint64 until, const QString& clock,
-                       QWidget* parent)
-    : QWidget(parent), m_what(what), m_from(from), m_until(until), m_clock(clock) {
+                       const QString& day, QWidget* parent)
+    : QWidget(parent), m_what(what), m_from(from), m_until(until), m_clock(clock), m_day(day) {
     setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
 }
 
 void SettingBar::setNow(qint64 now) {
     m_now = now;
-    setAccessibleName(tr("%1 sets until %2").arg(m_what, m_clock));
+    setAccessibleName(dotted({tr("%1 sets").arg(m_what), m_clock, m_day}));
     update();
 }
 
@@ -111,13 +111,15 @@ void SettingBar::paintEvent(QPaintEvent*) {
     y += 3 * kGrid;
     painter.setFont(faceFont(Face::clock));
     metrics = painter.fontMetrics();
-    painter.drawText(left, y + metrics.ascent(), tr("until %1").arg(m_clock));
+    painter.drawText(left, y + metrics.ascent(), m_clock);
     y += metrics.height();
     painter.setFont(faceFont(Face::small));
     painter.setPen(c.quiet);
     const auto leftOver = core::Minutes{std::max<qint64>(0, (m_until - m_now + 59) / 60)};
-    painter.drawText(left, y + painter.fontMetrics().ascent(),
-                     tr("%1 left").arg(fromCore(core::toText(leftOver))));
+    const QString remaining = leftOver > core::Minutes{0}
+                                  ? tr("%1 left").arg(fromCore(core::toText(leftOver)))
+                                  : QString{};
+    painter.drawText(left, y + painter.fontMetrics().ascent(), dotted({m_day, remaining}));
 }
 
 } // namespace headcap::app

@@ -28,9 +28,10 @@ protected:
 class SettingBar : public QWidget {
     Q_OBJECT
 public:
-    // Seconds since 1970: from when, until when.
+    // Seconds since 1970: from when, until when. In words: "until 09:00", and on which day where it
+    // is another than today.
     SettingBar(const QString& what, qint64 from, qint64 until, const QString& clock,
-               QWidget* parent = nullptr);
+               const QString& day, QWidget* parent = nullptr);
     void setNow(qint64 now);
     [[nodiscard]] QSize sizeHint() const override;
 
@@ -42,6 +43,7 @@ private:
     qint64 m_from;
     qint64 m_until;
     QString m_clock;
+    QString m_day;
     qint64 m_now = 0;
 };
 

@@ -24,7 +24,7 @@ public:
     bool enter(const Destination& destination) override;
     void refresh() override;
     bool print() override;
-    [[nodiscard]] QString title() const override { return tr("The day's work"); }
+    [[nodiscard]] QString title() const override { return tr("The day’s work"); }
 
     void showDay(core::Day day);
     [[nodiscard]] core::Day day() const { return m_asked; }

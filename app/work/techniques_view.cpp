@@ -45,7 +45,7 @@ void TechniquesView::layOut() {
     m_scroll->setFocusPolicy(Qt::NoFocus);
     auto* sheet = new QWidget;
     auto* rows = new QVBoxLayout(sheet);
-    rows->setContentsMargins(0, 0, kSpace, 0);
+    rows->setContentsMargins(0, kGap, kSpace, 0);
     rows->addWidget(m_form);
     rows->addStretch(1);
     m_scroll->setWidget(sheet);
@@ -55,6 +55,7 @@ void TechniquesView::layOut() {
     ways->setSpacing(kGap);
     ways->addWidget(m_filter, 1);
     ways->addWidget(m_add);
+    left->setSpacing(kGap);
     left->addLayout(ways);
     left->addWidget(m_list, 1);
     auto* head = new QHBoxLayout;

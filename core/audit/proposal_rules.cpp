@@ -7,6 +7,7 @@
 #include "core/audit/facts.h"
 #include "core/custody/job_states.h"
 #include "core/treatment/approval.h"
+#include "core/treatment/cost.h"
 #include "core/treatment/departures.h"
 #include "core/values/english.h"
 
@@ -85,6 +86,28 @@ void overLimit(const AuditContext& at, const AuditSink& found) {
     departed(at, found, DepartureKind::overLimit);
 }
 
+// The limit of an approval that is below the price of what it approves: one of them is a mistake.
+void limitBelowPrice(const AuditContext& at, const AuditSink& found) {
+    const Decision* decision = approval(at.file);
+    const auto lines = approvedLines(at.file);
+    if (decision == nullptr || !decision->limit || lines.empty()) {
+        return;
+    }
+    const auto proposal = std::ranges::find(at.file.proposals, decision->proposal, &Proposal::id);
+    if (proposal == at.file.proposals.end()) {
+        return;
+    }
+    for (const CostTotal& total : costOf(at.file, *proposal, lines.front()->option).totals) {
+        if (total.currency == decision->limit->currency &&
+            total.gross.minor > decision->limit->minor) {
+            found(*decision,
+                  fmt::format("What the owner approved comes to {}, above the limit of {} that the "
+                              "same decision sets.",
+                              toText(total.gross), toText(*decision->limit)));
+        }
+    }
+}
+
 void doNothing(const AuditContext& at, const AuditSink& found) {
     for (const Proposal& proposal : at.file.proposals) {
         const bool has = std::ranges::any_of(at.file.options, [&](const ProposalOption& option) {
@@ -129,6 +152,7 @@ constexpr std::array kRules{
     AuditRule{"done_not_approved", Page::bench, kWorth, kApproval, doneNotApproved},
     AuditRule{"approved_not_done", Page::proposal, kWorth, kApproval, approvedNotDone},
     AuditRule{"over_limit", Page::proposal, kWorth, kApproval, overLimit},
+    AuditRule{"limit_below_price", Page::proposal, kWorth, kApproval, limitBelowPrice},
     AuditRule{"do_nothing_offered", Page::proposal, kWorth, kApproval, doNothing},
     AuditRule{"irreversible_agreed", Page::proposal, kWorth, kApproval, irreversibleNotAgreed},
 };

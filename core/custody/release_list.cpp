@@ -8,6 +8,8 @@
 #include "core/audit/same_leaves.h"
 #include "core/custody/hazards.h"
 #include "core/custody/leaf_count.h"
+#include "core/treatment/approval.h"
+#include "core/treatment/carried_out.h"
 #include "core/treatment/clocks.h"
 #include "core/treatment/departures.h"
 #include "core/treatment/setting_times.h"
@@ -61,12 +63,33 @@ bool isCollatedAgain(const JobFile& file) {
            });
 }
 
-std::vector<std::string> departed(const JobFile& file, const Clock& clock, bool isDone) {
+std::vector<std::string> doneNotApproved(const JobFile& file, const Clock& clock) {
     std::vector<std::string> open;
     for (const Departure& one : departures(file, clock)) {
-        const bool isOfDone = one.kind != DepartureKind::approvedNotDone;
-        if (one.isOpen() && isOfDone == isDone) {
+        if (one.isOpen() && one.kind != DepartureKind::approvedNotDone) {
             open.push_back(one.sentence);
+        }
+    }
+    return open;
+}
+
+// Whatever state the job is in: a list made before it is passed looks at the log all the same.
+std::vector<std::string> approvedNotDone(const JobFile& file) {
+    std::vector<std::string> open;
+    const auto isExplained = [&](const ProposalLine& line) {
+        return explanationOf(file, refOf(line.id), ruleOf(DepartureKind::approvedNotDone)) !=
+               nullptr;
+    };
+    const auto notBegun = openLines(file);
+    for (const ProposalLine* line : approvedLines(file)) {
+        if (isExplained(*line)) {
+            continue;
+        }
+        const std::string name = capitalised(lineTitle(*line, file.techniques));
+        if (std::ranges::find(notBegun, line) != notBegun.end()) {
+            open.push_back(fmt::format("{}: no step carries it out.", name));
+        } else if (const auto places = placesNotDone(file, *line); !places.empty()) {
+            open.push_back(fmt::format("{}: nothing is logged of {}.", name, listed(places)));
         }
     }
     return open;
@@ -158,9 +181,9 @@ std::vector<ReleaseRow> releaseList(const JobFile& file, const Clock& clock) {
         lists.person("collated_again", "It was collated again after the work", "", Page::collation);
     }
     lists.record("approved_done", "Every approved line is done, or explained",
-                 departed(file, clock, false), Page::proposal);
+                 approvedNotDone(file), Page::proposal);
     lists.record("done_approved", "What was done is approved, or explained",
-                 departed(file, clock, true), Page::proposal);
+                 doneNotApproved(file, clock), Page::proposal);
     lists.record("after_has_before", "Each photograph after has its before", withoutBefore(file),
                  Page::photographs);
     lists.person("marks_present", "Marks and bookplates are there, and photographed",

@@ -4,6 +4,7 @@
 
 #include "core/collation/job_places.h"
 #include "core/collation/leaf_sheet.h"
+#include "core/report/hazard_words.h"
 #include "core/report/letterhead.h"
 #include "core/report/writing.h"
 #include "core/treatment/techniques.h"
@@ -54,11 +55,10 @@ List tasksOf(const LaidBook& book, const std::vector<LeafTask>& tasks,
     for (const LeafTask& task : tasks) {
         const std::string progress = progressText(book, task);
         list.items.push_back(
-            {plain(joined({nameOf(task, techniques) + ": " +
-                               (progress.empty() ? task.leaves + ", not found in this book"
-                                                 : progress),
-                           task.note}) +
-                   "."),
+            {plain(sentence(
+                 told({nameOf(task, techniques) + ": " +
+                           (progress.empty() ? task.leaves + ", not found in this book" : progress),
+                       task.note}))),
              refOf(task.id)});
     }
     return list;
@@ -86,6 +86,12 @@ Document leafSheetPaper(const JobFile& file, const Clock& clock) {
                       .date = clock.today(),
                       .isDraft = false,
                       .letterhead = letterheadOf(file)};
+    Section hazards{.key = "hazards", .title = "Mind"};
+    addHazards(hazards, file, HazardReader::bench);
+    if (!hazards.blocks.empty()) {
+        document.sections.push_back(std::move(hazards));
+    }
+    const std::size_t before = document.sections.size();
     for (const VolumeBook& volume : booksOf(file)) {
         std::vector<LeafTask> tasks;
         std::ranges::copy_if(file.leafTasks, std::back_inserter(tasks),
@@ -94,7 +100,7 @@ Document leafSheetPaper(const JobFile& file, const Clock& clock) {
             document.sections.push_back(sheetOfVolume(volume, tasks, file.techniques));
         }
     }
-    if (document.sections.empty()) {
+    if (document.sections.size() == before) {
         document.sections.push_back(
             {.key = "leaf_sheet",
              .title = "Leaf by leaf",

@@ -3,8 +3,10 @@
 #include <fmt/format.h>
 
 #include "core/custody/leaf_count.h"
+#include "core/report/hazard_words.h"
 #include "core/report/letterhead.h"
 #include "core/report/sections.h"
+#include "core/report/sign_line.h"
 #include "core/report/writing.h"
 #include "core/values/english.h"
 
@@ -68,20 +70,68 @@ Section handingSection(const JobFile& file, const HandBack& back) {
     return section;
 }
 
+Section arrivedSection(const JobFile& file) {
+    Section section{.key = "receipt_arrived", .title = "What came in"};
+    Facts facts;
+    addFact(facts, "Owner", file.owner.name, refOf(file.owner.id));
+    addFact(facts, "Book", report::itemTitle(file.item), refOf(file.item.id));
+    addFact(facts, "Binding", said(file.item.binding), refOf(file.item.id));
+    addFact(facts, "Marks", said(file.item.marks), refOf(file.item.id));
+    addFact(facts, "Received", said(file.job.receivedAs), refOf(file.job.id));
+    for (const Piece& piece : file.pieces) {
+        addFact(facts, "With it came", pieceText(piece), refOf(piece.id));
+    }
+    addIf(section, std::move(facts));
+    report::addHazards(section, file, report::HazardReader::owner);
+    return section;
+}
+
+Section keepingSection(const JobFile& file) {
+    Section section{.key = "receipt_keeping", .title = "While it is here"};
+    Facts facts;
+    addFact(facts, "Asked for", said(file.job.request), refOf(file.job.id));
+    addFact(facts, "Value", file.job.value ? toText(*file.job.value) : "not said",
+            refOf(file.job.id));
+    addFact(facts, "Due", file.job.dueOn ? dayText(*file.job.dueOn) : "not agreed yet",
+            refOf(file.job.id));
+    if (file.workshop) {
+        addFact(facts, "Always", said(file.workshop->terms), refOf(file.workshop->id));
+    }
+    addIf(section, std::move(facts));
+    section.blocks.emplace_back(
+        Paragraph{plain("Nothing is done to it before a proposal has been agreed to.")});
+    return section;
+}
+
 Section signatures(const HandBack& back) {
-    constexpr const char* kLine = "……………………………………………………………………";
     Section section{.key = "receipt_signed", .title = "Received, as described above"};
     Facts facts;
     addFact(facts, "Already signed", back.receipt, refOf(back.id));
-    facts.facts.push_back({"Name", plain(kLine)});
-    facts.facts.push_back({"By what right", plain(kLine)});
-    facts.facts.push_back({"Date, signature", plain(kLine)});
-    facts.facts.push_back({"For the workshop", plain(kLine)});
+    facts.facts.push_back({"Name", plain(report::kSignLine)});
+    facts.facts.push_back({"By what right", plain(report::kSignLine)});
+    facts.facts.push_back({"Date, signature", plain(report::kSignLine)});
+    facts.facts.push_back({"For the workshop", plain(report::kSignLine)});
     section.blocks.emplace_back(std::move(facts));
     return section;
 }
 
 } // namespace
+
+Document arrivalReceiptOf(const JobFile& file, const Clock& clock) {
+    Document document{.title = "Receipt",
+                      .subtitle = report::itemTitle(file.item),
+                      .jobNumber = file.job.number,
+                      .date = clock.today(),
+                      .isDraft = false,
+                      .letterhead = report::letterheadOf(file)};
+    Section handedOver{.key = "receipt_arrived_signed", .title = "Handed over"};
+    Facts facts;
+    facts.facts.push_back({"By the owner", plain(report::kSignLine)});
+    facts.facts.push_back({"For the workshop", plain(report::kSignLine)});
+    handedOver.blocks.emplace_back(std::move(facts));
+    document.sections = {arrivedSection(file), keepingSection(file), std::move(handedOver)};
+    return document;
+}
 
 Document receiptOf(const JobFile& file, const HandBack& back, const Clock& clock) {
     const ReportRequest request{.date = clock.today()};

@@ -8,6 +8,8 @@
 
 namespace headcap::core {
 
+[[nodiscard]] Document arrivalReceiptOf(const JobFile& file, const Clock& clock);
+
 // Of a return noted already, or of one that is being written.
 [[nodiscard]] Document receiptOf(const JobFile& file, const HandBack& back, const Clock& clock);
 

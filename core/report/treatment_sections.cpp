@@ -85,6 +85,7 @@ std::string decisionText(const JobFile& file, const Decision& decision) {
                      wordsFor(decision.kind), dayText(decision.onDay), by,
                      decision.authority.empty() ? "" : " (" + decision.authority + ")",
                      wordsFor(decision.means)),
+         decision.limit ? "Not above " + toText(*decision.limit) + " without being asked." : "",
          decision.limits.empty() ? "" : "Limits: " + sentence(decision.limits),
          sentence(decision.note)},
         " ");
@@ -175,7 +176,8 @@ Section done(const Context& at) {
         table.rows.push_back(
             row({told({at.file.techniques.nameOf(step->technique), step->description}),
                  placeIn(at.file, step->part, step->place), whyUnapproved(at, *step),
-                 "done on " + dayText(at.clock.dayOf(step->at))},
+                 "done on " + dayText(at.clock.dayOf(step->at)) +
+                     (step->minutes.count() > 0 ? ", " + minutesText(step->minutes) : "")},
                 refOf(step->id)));
     }
     addOr(section, std::move(table), "No treatment was carried out.");

@@ -1,6 +1,7 @@
 // Which of several lines a step carries out.
 #pragma once
 
+#include <string>
 #include <vector>
 
 #include "core/record/job_file.h"
@@ -11,5 +12,9 @@ namespace headcap::core {
 // none of them, or the step is struck.
 [[nodiscard]] const ProposalLine* carriedOut(const JobFile& file, const Step& step,
                                              const std::vector<const ProposalLine*>& lines);
+
+// Of a line that lists several places and was begun, those that no step at hand says to be done:
+// "C5" of "B2, C5". Nothing where a step says its place in other words, or none.
+[[nodiscard]] std::vector<std::string> placesNotDone(const JobFile& file, const ProposalLine& line);
 
 } // namespace headcap::core

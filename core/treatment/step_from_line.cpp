@@ -1,7 +1,9 @@
 // The step that a line says.
 #include <algorithm>
+#include <array>
 
 #include "core/materials/fitness.h"
+#include "core/treatment/line_words.h"
 #include "core/treatment/step_line.h"
 
 namespace headcap::core {
@@ -36,6 +38,38 @@ std::string roleOf(MaterialClass kind) {
         break;
     }
     return "consumable";
+}
+
+struct RemovedWords {
+    std::string what{};
+    std::string fate{};
+};
+
+// "old lining, kept in envelope 2": what was taken out, and what became of it. "kept" alone does
+// not say where.
+RemovedWords removedIn(const std::string& description) {
+    static constexpr std::array<std::string_view, 7> kFates{
+        "kept", "given back", "returned", "discarded", "thrown away", "put by", "stored"};
+    const line::Words words = line::split(description);
+    for (std::size_t at = 0; at < words.size(); ++at) {
+        const bool isFate = std::ranges::any_of(kFates, [&](std::string_view fate) {
+            return line::stands(words, at, line::wordsOf(fate));
+        });
+        if (!isFate) {
+            continue;
+        }
+        RemovedWords said{description.substr(0, words[at].begin),
+                          description.substr(words[at].begin)};
+        while (!said.what.empty() &&
+               std::string_view{" ,;:"}.find(said.what.back()) != std::string_view::npos) {
+            said.what.pop_back();
+        }
+        if (words[at].lower == "kept" && at + 1 == words.size()) {
+            said.fate.clear();
+        }
+        return said;
+    }
+    return {description, {}};
 }
 
 MaterialUse useFrom(const LineUse& said, const Step& step, const LineContext& context,
@@ -92,7 +126,10 @@ LoggedStep stepFrom(const StepLine& line, const Id<Job>& job, const Id<Person>& 
         step.undoing = known->undoing;
     }
     if (step.kind == StepKind::removal) {
-        step.removed = step.description;
+        const RemovedWords said = removedIn(step.description);
+        // "removed spine label, kept": the place is what was taken off.
+        step.removed = said.what.empty() && step.technique == "removing" ? step.place : said.what;
+        step.removedFate = said.fate;
     }
     for (const LineUse& said : line.uses) {
         MaterialUse use = useFrom(said, step, context, ids);

@@ -180,10 +180,28 @@ std::string placeOf(Words& words, std::string_view text, const line::KnownPlaces
     if (!known.text.empty()) {
         place = place.empty() ? known.text : known.text + ", " + place;
     }
-    if (place.empty()) {
-        return inside.place;
+    if (place.empty() || inside.place.empty()) {
+        return place + inside.place;
     }
     return inside.hasSide && !known.isOverTechnique ? inside.place + ", " + place : place;
+}
+
+// Of the whole place, or of the job's own words in it: "A1" of "SR 11, A1" is a leaf there. None
+// where its parts belong to several lines.
+std::optional<Id<ProposalLine>> lineOf(const StepLine& read, const std::string& known,
+                                       const std::vector<KnownPlace>& places) {
+    auto line = lineAt(places, read.technique, read.place);
+    if (line || known.empty()) {
+        return line;
+    }
+    line = lineAt(places, read.technique, known);
+    for (const std::string& one : placesListed(read.place)) {
+        const auto other = lineAt(places, read.technique, one);
+        if (other && other != line) {
+            return std::nullopt;
+        }
+    }
+    return line;
 }
 
 } // namespace
@@ -209,7 +227,7 @@ StepLine readStepLine(std::string_view text, const LineContext& context) {
     read.person = line::takePerson(words, context.people);
     read.place = placeOf(words, text, known);
     read.part = volumeIn(context.places, read.place);
-    read.line = lineAt(context.places, read.technique, read.place);
+    read.line = lineOf(read, known.text, context.places);
     takeTies(words);
     read.description = restOf(words, text);
     read.spans = spansOf(words);

@@ -7,6 +7,7 @@
 #include <QPushButton>
 #include <QTimer>
 
+#include "app/look/fonts.h"
 #include "app/look/grid.h"
 #include "app/pages/bench/work_button.h"
 #include "app/session/actions.h"
@@ -14,14 +15,16 @@
 #include "core/treatment/approval.h"
 #include "core/treatment/clocks.h"
 #include "core/treatment/totals.h"
+#include "core/treatment/work_at_hand.h"
 #include "core/values/spoken_time.h"
 
 namespace headcap::app {
 namespace {
 
-constexpr std::size_t kShown = 4; // beside the first button; the rest are in a list
+constexpr std::size_t kShown = 5; // beside the first button; where there are more, one is a list
 constexpr int kColumns = 3;
 constexpr int kTickMs = 5'000;
+constexpr const char* kWork = "work"; // the line of a button, or its clock where it is of no line
 
 QString needsOf(const core::ProposalLine& line) {
     QStringList said;
@@ -30,18 +33,6 @@ QString needsOf(const core::ProposalLine& line) {
     }
     said << fromCore(line.materials) << fromCore(line.description);
     return dotted(said);
-}
-
-// Those not begun, then those begun; none whose clock runs.
-std::vector<const core::ProposalLine*> waiting(const core::JobFile& file) {
-    auto lines = core::approvedLines(file);
-    std::erase_if(lines, [&](const core::ProposalLine* line) {
-        return core::runningFor(file, line->id) != nullptr;
-    });
-    std::stable_partition(lines.begin(), lines.end(), [&](const core::ProposalLine* line) {
-        return core::workedOn(file, *line).steps == 0;
-    });
-    return lines;
 }
 
 } // namespace
@@ -94,30 +85,66 @@ WorkButton* OpenLines::addButton() {
 }
 
 void OpenLines::show(const core::JobFile& file) {
+    const QString held = heldWork();
     m_file = file;
     clear();
-    for (const core::BenchClock* clock : core::runningClocks(*m_file)) {
-        addClock(*clock);
+    const std::size_t lines = core::approvedLines(*m_file).size();
+    const core::WorksAtHand works =
+        m_isFolded ? core::workAtHand(*m_file)
+                   : core::worksAtHand(*m_file, lines > kShown ? kShown - 1 : kShown);
+    for (const core::WorkAtHand& work : works.shown) {
+        if (work.clock != nullptr) {
+            addClock(*work.clock);
+        } else {
+            addLine(*work.line);
+        }
     }
-    for (const core::BenchClock* clock : core::clocksToLog(*m_file)) {
-        addClock(*clock);
-    }
-    auto lines = waiting(*m_file);
-    while (!lines.empty() && m_placed.size() < kShown) {
-        addLine(*lines.front());
-        lines.erase(lines.begin());
-    }
-    if (lines.size() == 1) {
-        addLine(*lines.front());
-    } else if (!lines.empty()) {
-        addRest(lines);
+    if (works.rest.size() == 1) {
+        addLine(*works.rest.front());
+    } else if (!works.rest.empty()) {
+        addRest(works.rest);
     }
     tick();
+    if (!held.isEmpty()) {
+        hold(held);
+    }
+}
+
+// The work whose button has the focus: what is pressed stays under the hand when the buttons are
+// made anew.
+QString OpenLines::heldWork() const {
+    for (const WorkButton* button : m_buttons) {
+        if (button->hasFocus()) {
+            return button->property(kWork).toString();
+        }
+    }
+    return {};
+}
+
+void OpenLines::hold(const QString& work) {
+    for (WorkButton* button : m_buttons) {
+        if (button->property(kWork).toString() == work) {
+            button->setFocus(Qt::OtherFocusReason);
+            return;
+        }
+    }
+    m_add->setFocus(Qt::OtherFocusReason);
+}
+
+void OpenLines::setFolded(bool isFolded) {
+    if (m_isFolded == isFolded) {
+        return;
+    }
+    m_isFolded = isFolded;
+    if (m_file) {
+        show(core::JobFile{*m_file});
+    }
 }
 
 void OpenLines::addClock(const core::BenchClock& clock) {
     WorkButton* button = addButton();
     button->setProperty("clock", fromCore(clock.id.text()));
+    button->setProperty(kWork, fromCore(clock.line ? clock.line->text() : clock.id.text()));
     connect(button, &QPushButton::clicked, this, [this, clock] {
         if (clock.stoppedAt) {
             Q_EMIT logAsked(clock);
@@ -129,6 +156,7 @@ void OpenLines::addClock(const core::BenchClock& clock) {
 
 void OpenLines::addLine(const core::ProposalLine& line) {
     WorkButton* button = addButton();
+    button->setProperty(kWork, fromCore(line.id.text()));
     const QString title = fromCore(core::lineTitle(line, m_file->techniques));
     const core::LineWork work = core::workedOn(*m_file, line);
     const QString needs = work.steps == 0 ? needsOf(line)
@@ -147,6 +175,7 @@ void OpenLines::addRest(const std::vector<const core::ProposalLine*>& rest) {
     button->setMinimumHeight(m_add->sizeHint().height());
     button->setToolTip(tr("Approved lines: one touch starts the clock"));
     auto* menu = new QMenu(button);
+    menu->setFont(faceFont(Face::bench));
     for (const core::ProposalLine* line : rest) {
         connect(menu->addAction(fromCore(core::lineTitle(*line, m_file->techniques))),
                 &QAction::triggered, this, [this, line = *line] { Q_EMIT startAsked(line); });

@@ -23,6 +23,8 @@ public:
     explicit OpenLines(const core::Clock& clock, QWidget* parent = nullptr);
     void show(const core::JobFile& file);
     using QWidget::show;
+    // In one row, where the log has little room: one line, the others in a list.
+    void setFolded(bool isFolded);
     // A step is being written: the first button goes on with it.
     void setWriting(bool isWriting);
     // To the button of a clock; false where it has none.
@@ -45,6 +47,8 @@ private:
     void addRest(const std::vector<const core::ProposalLine*>& rest);
     void place(QWidget* widget);
     void clear();
+    [[nodiscard]] QString heldWork() const;
+    void hold(const QString& work);
 
     const core::Clock& m_clock;
     std::optional<core::JobFile> m_file;
@@ -52,6 +56,7 @@ private:
     QGridLayout* m_grid;
     std::vector<WorkButton*> m_buttons;
     std::vector<QWidget*> m_placed;
+    bool m_isFolded = false;
 };
 
 } // namespace headcap::app

@@ -11,6 +11,7 @@
 #include "app/look/fonts.h"
 #include "app/look/grid.h"
 #include "app/look/palette.h"
+#include "app/session/weekday.h"
 #include "app/session/words.h"
 #include "core/values/spoken_time.h"
 
@@ -66,13 +67,16 @@ void SettingStrip::tick() {
     }
     for (std::size_t i = 0; i < times.size(); ++i) {
         const core::SettingTime& time = times[i];
-        const QString clock = clockTime(time.until);
+        const core::Day day = m_clock.dayOf(time.until);
+        const QString clock =
+            day == m_clock.today()
+                ? clockTime(time.until)
+                : QStringLiteral("%1 %2").arg(weekday(day), clockTime(time.until));
         auto* row = qobject_cast<SettingRow*>(m_down->itemAt(static_cast<int>(i))->widget());
         row->show(
             {.what = fromCore(time.what),
+             .left = time.isOver() ? tr("it has set") : fromCore(core::toText(time.left)),
              .until = time.isOver() ? tr("over since %1").arg(clock) : tr("until %1").arg(clock),
-             .left = time.isOver() ? tr("it has set")
-                                   : tr("%1 left").arg(fromCore(core::toText(time.left))),
              .share = core::shareLeft(time, m_clock.now()),
              .isOver = time.isOver()});
     }
@@ -104,7 +108,8 @@ void SettingRow::show(const Words& words) {
     m_see->setToolTip(words.isOver ? tr("It has set, and somebody has seen to it")
                                    : tr("Taken out before its time is over"));
     m_see->setAccessibleName(QStringLiteral("%1: %2").arg(m_see->text(), words.what));
-    setAccessibleName(QStringLiteral("%1, %2, %3").arg(words.what, words.until, words.left));
+    const QString left = words.isOver ? words.left : tr("%1 left").arg(words.left);
+    setAccessibleName(QStringLiteral("%1, %2, %3").arg(words.what, left, words.until));
     update();
 }
 
@@ -118,23 +123,23 @@ void SettingRow::paintEvent(QPaintEvent*) {
     const QFontMetrics clock{faceFont(Face::clock)};
     const QFontMetrics strong{faceFont(Face::strong)};
     const QFontMetrics small{faceFont(Face::small)};
-    const int clockWidth = clock.horizontalAdvance(m_words.until);
+    const int clockWidth = clock.horizontalAdvance(m_words.left);
     painter.setFont(faceFont(Face::clock));
     painter.setPen(m_words.isOver ? c.settled : c.ink);
-    painter.drawText(0, (height() + clock.ascent() - clock.descent()) / 2, m_words.until);
+    painter.drawText(0, (height() + clock.ascent() - clock.descent()) / 2, m_words.left);
 
     const int left = clockWidth + 2 * kSpace;
     const int wide = m_see->x() - kSpace - left;
     int y = (height() - strong.height() - 3 * kGrid) / 2;
     painter.setFont(faceFont(Face::small));
     painter.setPen(c.quiet);
-    const int leftWidth = small.horizontalAdvance(m_words.left);
-    painter.drawText(left + wide - leftWidth, y + strong.ascent(), m_words.left);
+    const int untilWidth = small.horizontalAdvance(m_words.until);
+    painter.drawText(left + wide - untilWidth, y + strong.ascent(), m_words.until);
     painter.setFont(faceFont(Face::strong));
     painter.setPen(c.ink);
     painter.drawText(
         left, y + strong.ascent(),
-        strong.elidedText(m_words.what, Qt::ElideRight, std::max(0, wide - leftWidth - kSpace)));
+        strong.elidedText(m_words.what, Qt::ElideRight, std::max(0, wide - untilWidth - kSpace)));
     y += strong.height() + kGrid;
     painter.fillRect(QRect(left, y, wide, 2 * kGrid), c.rule);
     painter.fillRect(QRect(left, y, qRound(wide * m_words.share), 2 * kGrid), c.accent);

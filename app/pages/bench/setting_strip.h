@@ -37,8 +37,8 @@ class SettingRow : public QWidget {
 public:
     struct Words {
         QString what;
+        QString left;     // "1 h 52 min", large: read from across the room
         QString until;    // "until 15:40", "over since 15:40"
-        QString left;     // "1 h 52 min left"
         double share = 0; // of its time still to run
         bool isOver = false;
     };

@@ -45,18 +45,32 @@ StepFields::StepFields(Session& session, QObject* parent)
     }
 }
 
-// They matter where moisture or a setting time comes in; what was written stays.
+// What the technique asks for, and what was written.
 void StepFields::followConditions(const core::Technique* technique) {
-    const bool matter =
-        technique != nullptr && (technique->wets || technique->sets > core::Minutes{0});
-    for (FieldRow* row : m_conditions) {
-        row->setVisible(matter || !row->text().isEmpty());
+    QStringList hidden;
+    for (const Condition& one : m_conditions) {
+        const bool isShown = m_showsAll || (technique != nullptr && one.asks(*technique)) ||
+                             !one.row->text().isEmpty();
+        one.row->setVisible(isShown);
+        if (!isShown) {
+            hidden << one.name;
+        }
+    }
+    Q_EMIT hiddenChanged(hidden);
+}
+
+void StepFields::showAllConditions() {
+    m_showsAll = true;
+    followConditions(nullptr);
+    if (!m_conditions.empty()) {
+        m_conditions.front().row->control()->setFocus(Qt::OtherFocusReason);
     }
 }
 
 void StepFields::show(const core::Step& step, const core::JobFile& file) {
     m_file = file;
     m_touched.clear();
+    m_showsAll = false;
     m_followed = step.technique;
     m_form->showDraft(step);
     m_part->setVisible(!file.parts.empty());

@@ -7,6 +7,7 @@
 
 #include "app/form/record_form.h"
 #include "core/treatment/step.h"
+#include "core/treatment/step_conditions.h"
 #include "core/treatment/techniques.h"
 
 namespace headcap::app {
@@ -24,12 +25,17 @@ public:
     // The step with what can be read. Where no time was said, it took until now; where one was
     // said, it was begun so long ago.
     [[nodiscard]] core::Step taken();
+    // The conditions that the technique does not ask for, and that nobody wrote down, are not
+    // shown until they are asked for.
+    void showAllConditions();
     // The first field that still asks something of the step, with its sentence; none: null.
     FieldRow* asked(const core::Step& step);
 
 Q_SIGNALS:
     void adviceChanged(const QString& words);
     void techniqueChanged(const std::string& key);
+    // Those that are not shown, by name; empty: none.
+    void hiddenChanged(const QStringList& conditions);
 
 private:
     void buildWhat();
@@ -37,6 +43,7 @@ private:
     void buildUndoing();
     void buildConditions();
     void followConditions(const core::Technique* technique);
+    void addCondition(FieldRow& row, const QString& name, core::AsksFor asks);
     void addBegun();
     void addMinutes();
     void addSets();
@@ -61,9 +68,15 @@ private:
     FieldRow* m_reversibility = nullptr;
     FieldRow* m_undoing = nullptr;
     FieldRow* m_line = nullptr;
-    std::vector<FieldRow*> m_conditions; // temperature, humidity, strength, pressure
-    std::set<FieldRow*> m_touched;       // written by hand
-    std::string m_followed;              // the technique that last filled the others in
+    struct Condition {
+        FieldRow* row;
+        QString name;
+        core::AsksFor asks;
+    };
+    std::vector<Condition> m_conditions;
+    bool m_showsAll = false;
+    std::set<FieldRow*> m_touched; // written by hand
+    std::string m_followed;        // the technique that last filled the others in
 };
 
 } // namespace headcap::app

@@ -118,7 +118,8 @@ void StepFields::buildUndoing() {
 void StepFields::buildConditions() {
     using R = core::Step;
     const auto number = [this](const QString& label, std::optional<std::int64_t> R::*member,
-                               int places, const QString& unit, const QString& example) {
+                               int places, const QString& unit,
+                               const QString& example) -> FieldRow& {
         FieldRow& row = m_form->bind(
             label, new QLineEdit, false,
             [member, places, unit](const R& step) {
@@ -142,16 +143,22 @@ void StepFields::buildConditions() {
                 return QString{};
             });
         row.placeholder(example);
-        m_conditions.push_back(&row);
+        return row;
     };
-    number(tr("Temperature"), &R::temperatureTenthsC, 1, QStringLiteral(" °C"),
-           QStringLiteral("21 °C"));
-    number(tr("Humidity"), &R::humidityPercent, 0, QStringLiteral(" % RH"),
-           QStringLiteral("55 % RH"));
-    m_conditions.push_back(
-        &m_form->usedText(tr("Strength"), &R::concentration).placeholder(tr("2 % w/v")));
-    m_conditions.push_back(
-        &m_form->usedText(tr("Pressure"), &R::pressure).placeholder(tr("under 6 kg")));
+    addCondition(number(tr("Temperature"), &R::temperatureTenthsC, 1, QStringLiteral(" °C"),
+                        QStringLiteral("21 °C")),
+                 tr("temperature"), core::asksForTemperature);
+    addCondition(number(tr("Humidity"), &R::humidityPercent, 0, QStringLiteral(" % RH"),
+                        QStringLiteral("55 % RH")),
+                 tr("humidity"), core::asksForHumidity);
+    addCondition(m_form->usedText(tr("Strength"), &R::concentration).placeholder(tr("2 % w/v")),
+                 tr("strength"), core::asksForStrength);
+    addCondition(m_form->usedText(tr("Pressure"), &R::pressure).placeholder(tr("under 6 kg")),
+                 tr("pressure"), core::asksForPressure);
+}
+
+void StepFields::addCondition(FieldRow& row, const QString& name, core::AsksFor asks) {
+    m_conditions.push_back({&row, name, asks});
 }
 
 Choices StepFields::approved() const {

@@ -30,8 +30,26 @@ StepForm::StepForm(Session& session, QWidget* parent)
       m_reason(new FieldRow(tr("Corrected because"), new QLineEdit, nullptr)),
       m_fields(new StepFields(session, this)), m_uses(new UsesEditor(session)),
       m_checks(new CheckRows), m_log(new QPushButton(tr("Log it"))),
-      m_drop(quietButton(tr("Drop it"), tr("Nothing of it is logged"))) {
+      m_drop(quietButton(tr("Drop it"), tr("Nothing of it is logged"))),
+      m_dropClock(quietButton(tr("Drop the minutes too"),
+                              tr("The clock was started by mistake: nothing was worked"))),
+      m_more(quietButton({})) {
     layOut();
+    connectParts();
+}
+
+void StepForm::connectParts() {
+    m_more->setAccessibleName(tr("More conditions"));
+    connect(m_more, &QPushButton::clicked, m_fields, &StepFields::showAllConditions);
+    connect(m_dropClock, &QPushButton::clicked, this, [this] {
+        if (m_clock) {
+            Q_EMIT dropClockAsked(*m_clock);
+        }
+    });
+    connect(m_fields, &StepFields::hiddenChanged, this, [this](const QStringList& hidden) {
+        m_more->setText(tr("More: %1 …").arg(hidden.join(QStringLiteral(", "))));
+        m_more->setVisible(!hidden.isEmpty());
+    });
     connect(m_log, &QPushButton::clicked, this, &StepForm::logAsked);
     connect(m_drop, &QPushButton::clicked, this, &StepForm::dropAsked);
     connect(m_fields, &StepFields::adviceChanged, this, [this](const QString& words) {
@@ -52,7 +70,7 @@ void StepForm::layOut() {
     m_advice->setWordWrap(true);
     m_log->setDefault(true);
     m_log->setToolTip(tipOf(ActionId::logStep));
-    for (QPushButton* button : {m_log, m_drop}) {
+    for (QPushButton* button : {m_log, m_drop, m_dropClock, m_more}) {
         button->setMinimumHeight(kBenchControl);
     }
     for (FieldRow* row : m_fields->form().rows()) {
@@ -68,6 +86,7 @@ void StepForm::layOut() {
     rows->setSpacing(kGap);
     rows->addWidget(m_reason);
     rows->addWidget(&m_fields->form());
+    rows->addWidget(m_more, 0, Qt::AlignLeft);
     rows->addWidget(m_advice);
     rows->addWidget(m_uses);
     rows->addWidget(m_checks);
@@ -82,6 +101,7 @@ void StepForm::layOut() {
     ways->setSpacing(kGap);
     ways->addWidget(m_log, 2);
     ways->addWidget(m_drop, 1);
+    ways->addWidget(m_dropClock, 1);
     auto* down = new QVBoxLayout(this);
     down->setContentsMargins(0, 3 * kGrid, 0, 0);
     down->setSpacing(kGap);
@@ -95,6 +115,7 @@ void StepForm::show(const StepDraft& draft, const core::JobFile& file) {
     m_fields->show(draft.logged.step, file);
     m_uses->show(draft.logged.step, draft.logged.uses, file);
     m_clock = draft.clock;
+    m_dropClock->setVisible(m_clock.has_value());
     m_checks->clear();
     if (!draft.isCorrection()) { // which keeps those of the step it corrects
         showChecks(draft.logged.step.technique);

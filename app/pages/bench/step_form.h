@@ -45,10 +45,14 @@ public:
     [[nodiscard]] FieldRow& reason() { return *m_reason; }
     [[nodiscard]] QPushButton& log() { return *m_log; }
     [[nodiscard]] QPushButton& dropIt() { return *m_drop; }
+    [[nodiscard]] QPushButton& dropClock() { return *m_dropClock; }
+    [[nodiscard]] QPushButton& more() { return *m_more; }
 
 Q_SIGNALS:
     void logAsked();
     void dropAsked();
+    // The clock was touched by mistake: neither the step nor its minutes.
+    void dropClockAsked(const headcap::core::Id<headcap::core::BenchClock>& clock);
     void leftBack(); // Esc
 
 protected:
@@ -56,6 +60,7 @@ protected:
 
 private:
     void layOut();
+    void connectParts();
     void goTo(QWidget* row, QWidget* control);
     void showChecks(const std::string& technique);
     [[nodiscard]] std::vector<core::StepCheck> checksOf(const core::Step& step) const;
@@ -72,6 +77,8 @@ private:
     std::optional<core::Id<core::BenchClock>> m_clock; // whose minutes the step takes
     QPushButton* m_log;
     QPushButton* m_drop;
+    QPushButton* m_dropClock;
+    QPushButton* m_more; // the conditions that the technique does not ask for
 };
 
 } // namespace headcap::app

@@ -8,6 +8,7 @@
 #include "app/look/fonts.h"
 #include "app/look/grid.h"
 #include "app/look/palette.h"
+#include "app/session/words.h"
 
 namespace headcap::app {
 namespace {
@@ -36,6 +37,21 @@ void paintMark(QPainter& painter, const QRect& box, WorkButton::Mark mark, const
     case WorkButton::Mark::none:
         break;
     }
+}
+
+// A title too long for one line goes on below, from the last comma or blank that lets it.
+std::pair<QString, QString> inTwo(const QString& title, const QFontMetrics& face, int room) {
+    if (face.horizontalAdvance(title) <= room) {
+        return {title, {}};
+    }
+    for (const QChar at : {QLatin1Char(','), QLatin1Char(' ')}) {
+        for (qsizetype cut = title.lastIndexOf(at); cut > 0; cut = title.lastIndexOf(at, cut - 1)) {
+            if (face.horizontalAdvance(title.left(cut)) <= room) {
+                return {title.left(cut), title.mid(cut + 1).trimmed()};
+            }
+        }
+    }
+    return {title, {}};
 }
 
 } // namespace
@@ -73,16 +89,18 @@ void WorkButton::paintEvent(QPaintEvent*) {
     }
     const int left = hasMark ? 6 * kGrid + kMarkSize : 3 * kGrid;
     const int room = std::max(0, width() - left - 2 * kGrid);
-    int y = (height() - strong.height() - (m_below.isEmpty() ? 0 : small.height())) / 2;
+    const auto [first, second] = inTwo(m_title, strong, room);
+    const QString below = dotted({second, m_below});
+    int y = (height() - strong.height() - (below.isEmpty() ? 0 : small.height())) / 2;
     painter.setFont(faceFont(Face::strong));
     painter.setPen(c.ink);
-    painter.drawText(left, y + strong.ascent(), strong.elidedText(m_title, Qt::ElideRight, room));
+    painter.drawText(left, y + strong.ascent(), strong.elidedText(first, Qt::ElideRight, room));
     y += strong.height();
     painter.setFont(faceFont(Face::small));
     painter.setPen(m_mark == Mark::starts || m_mark == Mark::none ? c.quiet
                    : m_mark == Mark::stops                        ? c.must
                                                                   : c.open);
-    painter.drawText(left, y + small.ascent(), small.elidedText(m_below, Qt::ElideRight, room));
+    painter.drawText(left, y + small.ascent(), small.elidedText(below, Qt::ElideRight, room));
 }
 
 } // namespace headcap::app

@@ -121,7 +121,12 @@ void DecisionList::showProposal(const core::JobFile& file, const core::Id<core::
                                 const std::optional<core::Id<core::ProposalOption>>& option) {
     m_file = file;
     m_proposal = proposal;
-    m_option = option && !core::linesOf(file, *option).empty() ? option : std::nullopt;
+    // Which of several was meant is asked, and not taken from what happens to be shown.
+    const auto withWork = std::ranges::count_if(
+        core::optionsOf(file, proposal),
+        [&](const core::ProposalOption* one) { return !core::linesOf(file, one->id).empty(); });
+    m_option =
+        withWork == 1 && option && !core::linesOf(file, *option).empty() ? option : std::nullopt;
     std::vector<core::Decision> decisions;
     for (const core::Decision& decision : file.decisions) {
         if (decision.proposal == proposal) {
@@ -135,8 +140,10 @@ void DecisionList::showProposal(const core::JobFile& file, const core::Id<core::
 void DecisionList::start(core::DecisionKind kind) {
     m_kind = kind;
     startNew();
-    if (FieldRow* by = form().rowLabelled(tr("By"))) {
-        by->control()->setFocus(Qt::OtherFocusReason);
+    const bool asksOption = !m_option && (kind == core::DecisionKind::approved ||
+                                          kind == core::DecisionKind::approvedWithLimits);
+    if (FieldRow* first = form().rowLabelled(asksOption ? tr("Option") : tr("By"))) {
+        first->control()->setFocus(Qt::OtherFocusReason);
     }
 }
 

@@ -30,7 +30,7 @@ LineList::LineList(Session& session, PageEdits& edits, QWidget* parent)
           {tr("Its lines"), tr("Add a line"),
            tr("What would be done, line by line. An option without lines is to do nothing.")},
           tr("Line"), parent),
-      m_session(session) {
+      m_session(session), m_aside(new Aside(session, this)) {
     using R = core::ProposalLine;
     m_technique = &form().term(tr("Technique"), &R::technique, techniqueTerms(session));
     form()
@@ -69,21 +69,36 @@ void LineList::showOption(const core::JobFile& file,
                           const std::optional<core::Id<core::ProposalOption>>& option) {
     m_file = file;
     m_option = option;
+    showLines();
+    readShelf();
+}
+
+void LineList::showLines() {
     std::vector<core::ProposalLine> lines;
-    if (option) {
-        for (const core::ProposalLine* line : core::linesOf(file, *option)) {
+    if (m_option) {
+        for (const core::ProposalLine* line : core::linesOf(*m_file, *m_option)) {
             lines.push_back(*line);
         }
     }
-    show(lines, file);
+    show(lines, *m_file);
+}
+
+// Read aside: what speaks against the materials is said when the shelf is known.
+void LineList::readShelf() {
+    if (!m_option) {
+        return;
+    }
+    m_aside->ask([&store = m_session.records()] { return core::shelfInBrief(store); },
+                 [this](std::shared_ptr<const core::Shelf> shelf) {
+                     if (m_shelf != shelf) {
+                         m_shelf = std::move(shelf);
+                         showLines();
+                     }
+                 });
 }
 
 QString LineList::against(const core::ProposalLine& line) const {
-    if (!m_file || line.materials.empty()) {
-        return {};
-    }
-    m_session.guarded([this] { m_shelf = core::shelfInBrief(m_session.records()); });
-    if (!m_shelf) {
+    if (!m_file || line.materials.empty() || m_shelf == nullptr) {
         return {};
     }
     QStringList said;

@@ -5,6 +5,7 @@
 #include <memory>
 
 #include "app/form/record_list.h"
+#include "app/session/aside.h"
 #include "core/materials/shelf.h"
 #include "core/treatment/proposal.h"
 
@@ -18,6 +19,8 @@ public:
                     const std::optional<core::Id<core::ProposalOption>>& option);
 
 private:
+    void showLines();
+    void readShelf();
     void fillFromTechnique(const QString& typed);
     // What speaks against the materials named, in words.
     [[nodiscard]] QString against(const core::ProposalLine& line) const;
@@ -26,7 +29,8 @@ private:
     std::optional<core::JobFile> m_file;
     std::optional<core::Id<core::ProposalOption>> m_option;
     Session& m_session;
-    mutable std::shared_ptr<const core::Shelf> m_shelf{}; // as last read, for what speaks against
+    Aside* m_aside;
+    std::shared_ptr<const core::Shelf> m_shelf{}; // as last read; null: not yet
     FieldRow* m_technique = nullptr;
     FieldRow* m_materials = nullptr;
     FieldRow* m_minutes = nullptr;

@@ -7,6 +7,7 @@
 
 #include "app/look/grid.h"
 #include "app/look/label.h"
+#include "app/pages/proposal/option_cell.h"
 #include "app/pages/proposal/option_head.h"
 #include "app/session/words.h"
 #include "core/treatment/approval.h"
@@ -19,32 +20,15 @@ namespace {
 
 constexpr int kLabelWidth = 124;
 
-// Never lower than its words, whatever room the page believes it needs.
-class Wrapped : public Label {
-public:
-    using Label::Label;
+using Passages = std::vector<OptionCell::Passage>;
 
-protected:
-    void resizeEvent(QResizeEvent* event) override {
-        Label::resizeEvent(event);
-        setMinimumHeight(heightForWidth(width()));
-    }
-};
-
-Label* wrapped(Face face, Ink ink, const QString& words) {
-    auto* label = new Wrapped(face, ink, words);
-    label->setWordWrap(true);
-    label->setContentsMargins(kGap, 0, 0, 0);
-    QSizePolicy policy{QSizePolicy::Ignored, QSizePolicy::Minimum};
-    policy.setHeightForWidth(true);
-    label->setSizePolicy(policy);
-    label->setAlignment(Qt::AlignLeft | Qt::AlignTop);
-    return label;
+QWidget* cellOf(Passages passages) {
+    return new OptionCell(std::move(passages));
 }
 
-Label* saidOr(const std::string& words, const QString& nothing, Ink ink) {
-    return words.empty() ? wrapped(Face::body, Ink::quiet, nothing)
-                         : wrapped(Face::body, ink, fromCore(words));
+OptionCell::Passage saidOr(const std::string& words, const QString& nothing, Ink ink) {
+    return words.empty() ? OptionCell::Passage{Face::body, Ink::quiet, nothing}
+                         : OptionCell::Passage{Face::body, ink, fromCore(words)};
 }
 
 QString detailOf(const core::JobFile& file, const core::ProposalLine& line, bool isApproved) {
@@ -63,53 +47,50 @@ QString detailOf(const core::JobFile& file, const core::ProposalLine& line, bool
 }
 
 QWidget* linesOf(const core::JobFile& file, const core::ProposalOption& option, bool isApproved) {
-    auto* cell = new QWidget;
-    auto* down = new QVBoxLayout(cell);
-    down->setContentsMargins(0, 0, 0, 0);
-    down->setSpacing(2);
+    Passages lines;
     for (const core::ProposalLine* line : core::linesOf(file, option.id)) {
-        down->addWidget(
-            wrapped(Face::body, Ink::ink, fromCore(core::lineTitle(*line, file.techniques))));
-        down->addWidget(wrapped(Face::small, Ink::quiet, detailOf(file, *line, isApproved)));
-        down->addSpacing(kGrid);
+        lines.push_back({Face::body, Ink::ink, fromCore(core::lineTitle(*line, file.techniques)),
+                         lines.empty() ? 0 : kGap});
+        lines.push_back({Face::small, Ink::quiet, detailOf(file, *line, isApproved), 2});
     }
-    if (down->count() == 0) {
-        down->addWidget(wrapped(Face::body, Ink::quiet, OptionsTable::tr("no work")));
+    if (lines.empty()) {
+        lines.push_back({Face::body, Ink::quiet, OptionsTable::tr("no work")});
     }
-    down->addStretch();
-    return cell;
+    return cellOf(std::move(lines));
 }
 
-// With its tax.
+// With its tax; where the owner set a limit and approved this option, beside it.
 QWidget* totalsOf(const core::JobFile& file, const core::Proposal& proposal,
-                  const core::ProposalOption& option) {
+                  const core::ProposalOption& option, bool isApproved) {
     const core::OptionCost cost = core::costOf(file, proposal, option.id);
-    auto* cell = new QWidget;
-    auto* down = new QVBoxLayout(cell);
-    down->setContentsMargins(0, 0, 0, 0);
-    down->setSpacing(0);
     QStringList sums;
     for (const core::CostTotal& total : cost.totals) {
         sums << fromCore(core::toText(total.gross));
     }
-    down->addWidget(wrapped(Face::strong, Ink::ink,
-                            cost.lines.empty() ? QStringLiteral("—")
-                            : sums.isEmpty()   ? OptionsTable::tr("no price")
-                                               : sums.join(QStringLiteral(" + "))));
+    Passages totals{{Face::strong, Ink::ink,
+                     cost.lines.empty() ? QStringLiteral("—")
+                     : sums.isEmpty()   ? OptionsTable::tr("no price")
+                                        : sums.join(QStringLiteral(" + "))}};
     if (proposal.taxPpm != 0 && !sums.isEmpty()) {
-        down->addWidget(wrapped(Face::small, Ink::quiet, OptionsTable::tr("with tax")));
+        totals.push_back({Face::small, Ink::quiet, OptionsTable::tr("with tax")});
     }
-    const core::OptionTotals totals = core::totalsOf(file, option.id);
-    if (totals.minutes > core::Minutes{0}) {
-        down->addWidget(wrapped(Face::body, Ink::ink, fromCore(core::toText(totals.minutes))));
+    const core::OptionTotals work = core::totalsOf(file, option.id);
+    if (work.minutes > core::Minutes{0}) {
+        totals.push_back({Face::body, Ink::ink, fromCore(core::toText(work.minutes))});
     }
     if (cost.unpriced > 0 && !sums.isEmpty()) {
-        down->addWidget(
-            wrapped(Face::small, Ink::open,
-                    counted(static_cast<int>(cost.unpriced), OptionsTable::tr("without %1 line"),
-                            OptionsTable::tr("without %1 lines"))));
+        totals.push_back(
+            {Face::small, Ink::open,
+             counted(static_cast<int>(cost.unpriced), OptionsTable::tr("without %1 line"),
+                     OptionsTable::tr("without %1 lines"))});
     }
-    return cell;
+    const core::Decision* decision = isApproved ? core::approval(file) : nullptr;
+    if (decision != nullptr && decision->limit) {
+        totals.push_back({Face::small, Ink::ink,
+                          OptionsTable::tr("the owner's limit: %1")
+                              .arg(fromCore(core::toText(*decision->limit)))});
+    }
+    return cellOf(std::move(totals));
 }
 
 QString irreversibleOf(const core::JobFile& file, const core::ProposalOption& option) {
@@ -123,19 +104,16 @@ QString irreversibleOf(const core::JobFile& file, const core::ProposalOption& op
 }
 
 QWidget* irreversibleCell(const core::JobFile& file, const core::ProposalOption& option) {
-    auto* cell = new QWidget;
-    auto* down = new QVBoxLayout(cell);
-    down->setContentsMargins(0, 0, 0, 0);
-    down->setSpacing(2);
+    Passages passages;
     const QString known = irreversibleOf(file, option);
     if (!option.irreversible.empty() || known.isEmpty()) {
-        down->addWidget(saidOr(option.irreversible, OptionsTable::tr("nothing named"), Ink::open));
+        passages.push_back(
+            saidOr(option.irreversible, OptionsTable::tr("nothing named"), Ink::open));
     }
     if (!known.isEmpty()) {
-        down->addWidget(wrapped(Face::small, Ink::open, known));
+        passages.push_back({Face::small, Ink::open, known, passages.empty() ? 0 : 2});
     }
-    down->addStretch();
-    return cell;
+    return cellOf(std::move(passages));
 }
 
 bool isApproved(const core::JobFile& file, const core::ProposalOption& option) {
@@ -208,7 +186,7 @@ void OptionsTable::fill(QGridLayout& grid, const core::JobFile& file,
                         const core::Proposal& proposal,
                         const std::vector<const core::ProposalOption*>& all) {
     int row = 0;
-    const auto add = [&](const QString& label, auto cellOf) {
+    const auto add = [&](const QString& label, auto makeCell) {
         if (row > 0) {
             grid.addWidget(new HairRule, row++, 0, 1, static_cast<int>(all.size()) + 1);
         }
@@ -218,17 +196,19 @@ void OptionsTable::fill(QGridLayout& grid, const core::JobFile& file,
         grid.addWidget(said, row, 0, Qt::AlignTop);
         for (std::size_t i = 0; i < all.size(); ++i) {
             grid.setColumnStretch(static_cast<int>(i) + 1, 1);
-            grid.addWidget(cellOf(*all[i]), row, static_cast<int>(i) + 1, Qt::AlignTop);
+            grid.addWidget(makeCell(*all[i]), row, static_cast<int>(i) + 1, Qt::AlignTop);
         }
         ++row;
     };
     using Option = core::ProposalOption;
     add(tr("What it does"),
-        [](const Option& o) { return saidOr(o.effect, tr("not said"), Ink::ink); });
-    add(tr("Risk"), [](const Option& o) { return saidOr(o.risk, tr("not said"), Ink::ink); });
+        [](const Option& o) { return cellOf({saidOr(o.effect, tr("not said"), Ink::ink)}); });
+    add(tr("Risk"),
+        [](const Option& o) { return cellOf({saidOr(o.risk, tr("not said"), Ink::ink)}); });
     add(tr("Can't be undone"), [&](const Option& o) { return irreversibleCell(file, o); });
     add(tr("Work"), [&](const Option& o) { return app::linesOf(file, o, isApproved(file, o)); });
-    add(tr("In all"), [&](const Option& o) { return app::totalsOf(file, proposal, o); });
+    add(tr("In all"),
+        [&](const Option& o) { return app::totalsOf(file, proposal, o, isApproved(file, o)); });
 }
 
 } // namespace headcap::app

@@ -13,22 +13,9 @@
 #include "app/look/quiet_button.h"
 #include "app/look/scrolled_page.h"
 #include "app/look/style.h"
-#include "app/pages/bench/step_words.h"
 #include "app/pages/job_page.h"
 
 namespace headcap::app {
-namespace {
-
-constexpr const char* kKey = "releaseKey";
-constexpr int kMarkWidth = 7 * kGrid;
-constexpr int kReasonWidth = 48 * kGrid;
-constexpr int kButtonWidth = 20 * kGrid; // one column, whatever it says
-
-QString said(const std::string& words) {
-    return fromCore(words);
-}
-
-} // namespace
 
 ReleasePanel::ReleasePanel(Session& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_standing(new Label(Face::strong)),
@@ -61,13 +48,24 @@ void ReleasePanel::buildForm() {
     m_form->lines(tr("Note"), &R::note);
     m_giveBack->setToolTip(tr("Notes the return; the job is then returned"));
     connect(m_giveBack, &QPushButton::clicked, this, &ReleasePanel::returnIt);
+    auto* print = new QPushButton(tr("Print the receipt …"));
+    print->setToolTip(tr("On the workshop's letterhead, to be signed when it goes"));
+    connect(print, &QPushButton::clicked, this, [this] { printReceipt(std::nullopt); });
+    auto* save = quietButton(tr("Save it as PDF …"));
+    connect(save, &QPushButton::clicked, this, [this] { saveReceipt(std::nullopt); });
+    auto* ways = new QHBoxLayout;
+    ways->setSpacing(kGap);
+    for (QPushButton* one : {m_giveBack, print, save}) {
+        ways->addWidget(one);
+    }
+    ways->addStretch();
     auto* down = new QVBoxLayout(m_return);
     down->setContentsMargins(0, kSpace, 0, 0);
     down->setSpacing(kGap);
     down->addWidget(new Label(Face::heading, Ink::ink, tr("The return")));
     down->addWidget(new HairRule);
     down->addWidget(m_form);
-    down->addWidget(m_giveBack, 0, Qt::AlignLeft);
+    down->addLayout(ways);
 }
 
 void ReleasePanel::show(const core::JobFile& file) {
@@ -107,100 +105,9 @@ void ReleasePanel::show(const core::JobFile& file) {
     }
 }
 
-void ReleasePanel::addRow(const core::ReleaseRow& row) {
-    auto* line = new QWidget;
-    auto* across = new QHBoxLayout(line);
-    across->setContentsMargins(0, 0, 0, 0);
-    across->setSpacing(kGap);
-    const bool isSettled = row.isSettled();
-    auto* mark = new Label(Face::strong, isSettled ? Ink::settled : Ink::open,
-                           isSettled ? QStringLiteral("●") : QStringLiteral("○"));
-    mark->setAccessibleName(isSettled ? tr("settled") : tr("open"));
-    mark->setFixedWidth(kMarkWidth);
-    mark->setMinimumHeight(kControl);
-    mark->setAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-    across->addWidget(mark, 0, Qt::AlignTop);
-    auto* words = new QVBoxLayout;
-    words->setSpacing(0);
-    auto* asks = new Label(Face::body, Ink::ink, said(row.asks));
-    asks->setWordWrap(true);
-    asks->setMinimumHeight(kControl); // in line with the mark and the button
-    asks->setAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-    words->addWidget(asks);
-    QString below = said(row.finds);
-    if (row.answer != nullptr && row.answer->answer != core::ReleaseAnswer::open) {
-        const core::Person* who = m_file->person(row.answer->who);
-        below =
-            dotted({said(row.answer->why), who == nullptr ? QString{} : said(who->name),
-                    row.answer->at ? timeAndDay(*row.answer->at, m_session.clock()) : QString{}});
-    }
-    if (!below.isEmpty()) {
-        auto* small = new Label(Face::small, isSettled ? Ink::quiet : Ink::open, below);
-        small->setWordWrap(true);
-        words->addWidget(small);
-    }
-    across->addLayout(words, 1);
-    if (!isSettled) {
-        const std::string key = row.key;
-        auto* why = new QLineEdit;
-        // Of the leaves the number is asked, which the audit holds against those that came in.
-        const bool isCount = key == "leaf_tally";
-        why->setFixedWidth(kReasonWidth);
-        why->setPlaceholderText(isCount ? tr("how many go out") : tr("or explained by …"));
-        why->setToolTip(isCount ? tr("The number of leaves it goes back with; Enter takes it")
-                                : tr("Why it may leave all the same; Enter takes it"));
-        why->setAccessibleName(tr("Explain: %1").arg(said(row.asks)));
-        connect(why, &QLineEdit::returnPressed, this, [this, key, why, isCount] {
-            answer(key, isCount ? core::ReleaseAnswer::done : core::ReleaseAnswer::explained,
-                   why->text().trimmed());
-        });
-        auto* button = new QPushButton(row.isByRecord          ? tr("Go to it")
-                                       : key == core::kSignOff ? tr("Sign off")
-                                                               : tr("Done"));
-        button->setProperty(kKey, said(key));
-        button->setMinimumWidth(kButtonWidth);
-        button->setAccessibleName(QStringLiteral("%1: %2").arg(button->text(), said(row.asks)));
-        connect(button, &QPushButton::clicked, this,
-                [this, key, isByRecord = row.isByRecord, page = row.page] {
-                    if (isByRecord) {
-                        Q_EMIT pageAsked(page);
-                    } else {
-                        answer(key, core::ReleaseAnswer::done, {});
-                    }
-                });
-        across->addWidget(button, 0, Qt::AlignTop);
-        across->addWidget(why, 0, Qt::AlignTop);
-    } else if (row.answer != nullptr) {
-        auto* again = quietButton(tr("Open again"));
-        again->setAccessibleName(tr("Open again: %1").arg(said(row.asks)));
-        connect(again, &QPushButton::clicked, this,
-                [this, key = row.key] { answer(key, core::ReleaseAnswer::open, {}); });
-        across->addWidget(again, 0, Qt::AlignTop);
-    }
-    m_list->addWidget(line);
-}
-
-// What has been given back already.
-void ReleasePanel::addReturned() {
-    for (const core::HandBack& back : m_file->handBacks) {
-        QStringList words{tr("Given back on %1 to %2").arg(fullDay(back.onDay), said(back.givenTo)),
-                          said(back.condition), said(back.wentWith), said(back.receipt)};
-        if (back.objectBy) {
-            words << tr("to object by %1").arg(fullDay(*back.objectBy));
-        }
-        if (back.nextLookOn) {
-            words << tr("next look %1").arg(fullDay(*back.nextLookOn));
-        }
-        auto* label = new Label(Face::body, Ink::settled, dotted(words));
-        label->setRunning();
-        m_list->addSpacing(kGap);
-        m_list->addWidget(label);
-    }
-}
-
 QPushButton* ReleasePanel::buttonOf(const std::string& key) const {
     for (QPushButton* button : m_sheet->findChildren<QPushButton*>()) {
-        if (button->property(kKey).toString() == said(key)) {
+        if (button->property(kReleaseKey).toString() == fromCore(key)) {
             return button;
         }
     }

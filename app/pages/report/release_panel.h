@@ -9,6 +9,7 @@
 
 #include "app/form/record_form.h"
 #include "core/custody/release_list.h"
+#include "core/report/document.h"
 
 class QPushButton;
 class QVBoxLayout;
@@ -16,6 +17,9 @@ class QVBoxLayout;
 namespace headcap::app {
 
 class Label;
+
+// On the button that answers a row: the row's key.
+inline constexpr const char* kReleaseKey = "releaseKey";
 
 class ReleasePanel : public QWidget {
     Q_OBJECT
@@ -40,6 +44,9 @@ private:
     void answer(const std::string& key, core::ReleaseAnswer given, const QString& why);
     void keep(tl::expected<core::Change, core::ReleaseProblem> change);
     void returnIt();
+    core::Document receipt(const std::optional<core::HandBack>& back);
+    void printReceipt(const std::optional<core::HandBack>& back);
+    void saveReceipt(const std::optional<core::HandBack>& back);
 
     Session& m_session;
     std::optional<core::JobFile> m_file;

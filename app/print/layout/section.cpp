@@ -11,6 +11,7 @@ namespace headcap::app::print {
 namespace {
 
 constexpr double kBelowRule = kHalfLine;
+constexpr double kShort = mm(45); // of a section
 
 bool goesAcross(const core::Block& block) {
     return std::holds_alternative<core::Table>(block) ||
@@ -64,6 +65,22 @@ double gapBetween(const core::Block* before, const core::Block& block) {
     return kHalfLine;
 }
 
+// What is signed stands on one page with what is signed for.
+bool isSigned(const core::Section& section) {
+    return section.key.ends_with("_signed");
+}
+
+// Nor is a short section parted.
+void keepWhole(Flow& flow, std::size_t begin, bool isAlways) {
+    double height = 0;
+    for (std::size_t i = begin; i < flow.slabs.size(); ++i) {
+        height += flow.slabs[i].gap + flow.slabs[i].height;
+    }
+    for (std::size_t i = begin; (isAlways || height <= kShort) && i + 1 < flow.slabs.size(); ++i) {
+        flow.slabs[i].keepWithNext = true;
+    }
+}
+
 struct BlockAdder {
     Flow& flow;
     double gap = 0;
@@ -78,6 +95,7 @@ struct BlockAdder {
 } // namespace
 
 void addSection(Flow& flow, const core::Section& section) {
+    const std::size_t begin = flow.slabs.size();
     flow.slabs.push_back(headingSlab(flow, section));
     const core::Block* before = nullptr;
     for (std::size_t i = 0; i < section.blocks.size(); ++i) {
@@ -87,6 +105,7 @@ void addSection(Flow& flow, const core::Section& section) {
         std::visit(BlockAdder{flow, gap, aboveAcross}, block);
         before = &block;
     }
+    keepWhole(flow, begin, isSigned(section));
 }
 
 } // namespace headcap::app::print

@@ -4,6 +4,7 @@
 #include "app/print/layout/page_setup.h"
 #include "app/print/layout/row_slabs.h"
 #include "app/print/layout/types.h"
+#include "core/report/sign_line.h"
 
 namespace headcap::app::print {
 
@@ -12,6 +13,7 @@ namespace {
 constexpr double kFactLabelWidth = mm(34);
 constexpr double kFactValueLeft = kTextLeft + mm(37);
 constexpr double kFactValueWidth = kBlockWidth - kFactValueLeft;
+constexpr double kSignHeight = mm(13);
 constexpr double kListIndent = mm(5);
 constexpr double kCautionEdge = mm(2.2);
 
@@ -61,8 +63,30 @@ void addBlock(Flow& flow, const core::Caution& caution, double gap) {
     append(flow, std::move(slabs), gap);
 }
 
+namespace {
+
+// A rule to sign on, with room for a hand above it.
+void addSignLine(Flow& flow, const core::Fact& fact) {
+    const SetText label = noted(flow, setText(fromUtf8(fact.label), kLabel, kFactLabelWidth));
+    Slab slab;
+    slab.height = kSignHeight;
+    for (const TextLine& line : label.lines) {
+        slab.marks.push_back(moved(line, {kTextLeft, kSignHeight - label.height()}));
+    }
+    slab.marks.emplace_back(
+        Rule{{kFactValueLeft, kSignHeight - 2}, {kBlockWidth, kSignHeight - 2}, kHair, Ink::text});
+    append(flow, {std::move(slab)}, 0, false);
+}
+
+} // namespace
+
 void addBlock(Flow& flow, const core::Facts& facts, double gap) {
     for (const core::Fact& fact : facts.facts) {
+        if (core::plainText(fact.value) == core::report::kSignLine) {
+            addSignLine(flow, fact);
+            gap = 0;
+            continue;
+        }
         SetText label = noted(flow, setText(fromUtf8(fact.label), kLabel, kFactLabelWidth));
         SetText value = noted(flow, setText(fact.value, kBody, kFactValueWidth));
         append(

@@ -1,6 +1,8 @@
 // The bench page as it is worked at: clocks, setting times, checks, and a morning by keys alone.
 #include "app/pages/bench_page.h"
 
+#include <algorithm>
+
 #include <QCheckBox>
 #include <QLineEdit>
 #include <QPushButton>
@@ -94,9 +96,10 @@ TEST_F(BenchWorkTest, aClockSurvivesTheProgramsEndAndSeveralRunAtOnce) {
     ASSERT_TRUE(
         second.go({.view = ViewId::job, .job = sample.grafting, .page = core::Page::bench}));
     auto& page = *qobject_cast<BenchPage*>(qobject_cast<JobView*>(second.current())->currentPage());
-    ASSERT_FALSE(page.lines().buttons().empty());
-    WorkButton* running = page.lines().buttons().front();
-    EXPECT_EQ(running->mark(), WorkButton::Mark::stops);
+    const auto& buttons = page.lines().buttons();
+    const auto found = std::ranges::find(buttons, WorkButton::Mark::stops, &WorkButton::mark);
+    ASSERT_NE(found, buttons.end());
+    const WorkButton* running = *found;
     EXPECT_TRUE(running->below().contains(QStringLiteral("1 h 5 min")))
         << running->below().toStdString();
     for (WorkButton* one : page.lines().buttons()) {

@@ -1,7 +1,9 @@
 #include "app/pages/report/release_panel.h"
 
+#include <QFile>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QTemporaryDir>
 
 #include "app/pages/report_page.h"
 #include "tests/app/pages/page_test.h"
@@ -70,6 +72,22 @@ TEST_F(ReleasePanelTest, nothingIsGivenBackBeforeTheSignOff) {
     ASSERT_EQ(file().handBacks.size(), 1U);
     EXPECT_EQ(file().handBacks.front().givenTo, "R. Hale");
     EXPECT_EQ(file().moves.back().toPlace, "with R. Hale");
+}
+
+// Before it goes, so that it can be signed; and again from what was noted.
+TEST_F(ReleasePanelTest, theReceiptIsSavedAsTheFormSaysIt) {
+    QTemporaryDir folder;
+    sample.prompts.file = folder.filePath(QStringLiteral("receipt.pdf"));
+    type(page().release().form(), QStringLiteral("Given to"), QStringLiteral("R. Hale"));
+    for (QPushButton* button : page().release().findChildren<QPushButton*>()) {
+        if (button->text() == QStringLiteral("Save it as PDF …") && button->isVisible()) {
+            QTest::keyClick(button, Qt::Key_Space);
+        }
+    }
+    QFile paper{*sample.prompts.file};
+    ASSERT_TRUE(paper.open(QIODevice::ReadOnly));
+    EXPECT_TRUE(paper.read(5) == "%PDF-");
+    EXPECT_TRUE(file().handBacks.empty()) << "nothing is noted by printing";
 }
 
 TEST_F(ReleasePanelTest, aReturnWithoutItsConditionIsNotNoted) {

@@ -330,6 +330,13 @@ std::vector<Scene> scenes() {
              line.setFocus();
              line.setText(QStringLiteral("guarded K7 with 31-006 0.6 g and 29-102 18 min"));
          }},
+        {QStringLiteral("bench-note"),
+         [](app::MainWindow& window, SampleWorkshop& sample) {
+             window.go({.view = ViewId::job, .job = sample.grafting, .page = core::Page::bench});
+             QLineEdit& line = jobView(window).benchLine().line();
+             line.setFocus();
+             line.setText(QStringLiteral("mended title leaf beside the old repair 20 min"));
+         }},
         {QStringLiteral("bench-step"),
          [](app::MainWindow& window, SampleWorkshop& sample) {
              window.go({.view = ViewId::job, .job = sample.grafting, .page = core::Page::bench});

@@ -154,6 +154,12 @@ const std::vector<Fault>& faults() {
              }
              j.file.decisions.front().limit = Money{10'000, "EUR"};
          }},
+        {"limit_below_price",
+         [](auto& j) {
+             j.file.lines.front().price = Money{20'000, "EUR"};
+             j.file.decisions.front().option = j.file.lines.front().option;
+             j.file.decisions.front().limit = Money{19'900, "EUR"};
+         }},
         {"do_nothing_offered", [](auto& j) { j.file.options.pop_back(); }},
         {"irreversible_agreed", [](auto&) {}},
         {"repair_material",

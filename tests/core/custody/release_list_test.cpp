@@ -52,6 +52,18 @@ protected:
     FinishedJob job;
 };
 
+// A list made while work still goes on must look at the log too.
+TEST_F(ReleaseTest, anApprovedLineNotBegunIsOpenInAnyState) {
+    const ProposalOption option = job.file.options.front();
+    job.line(option, "boxing");
+    for (const JobState state : {JobState::atTheBench, JobState::passed, JobState::reported}) {
+        job.file.job.state = state;
+        EXPECT_FALSE(isSettled("approved_done")) << nameOf(state);
+    }
+    job.step("boxing", "book", day(2031, 3, 21));
+    EXPECT_TRUE(isSettled("approved_done"));
+}
+
 TEST_F(ReleaseTest, whatTheRecordSaysNobodyNeedAnswer) {
     for (const char* key : {"approved_done", "done_approved", "removed_accounted", "lots_settled",
                             "nothing_running", "report_issued"}) {

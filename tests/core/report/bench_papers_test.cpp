@@ -69,6 +69,23 @@ TEST(LogSheet, saysTheHoursOfEachPerson) {
     EXPECT_TRUE(says(sheet, "40 min"));
 }
 
+TEST(Receipt, ofWhatCameSaysItsValueItsPiecesAndItsHazard) {
+    FinishedJob b;
+    b.file.job.value = Money{420'000, "EUR"};
+    b.file.job.receivedAs = "in a phase box";
+    b.file.pieces.push_back(
+        {.id = b.ids.next<Piece>(), .job = b.file.job.id, .count = 3, .what = "loose charts"});
+    b.file.hazards.push_back({.id = b.ids.next<Hazard>(),
+                              .item = b.file.item.id,
+                              .term = "arsenical_green",
+                              .state = HazardState::suspected});
+    const Document receipt = arrivalReceiptOf(b.file, b.clock);
+    for (const char* words : {"4200.00 EUR", "In a phase box", "3 × loose charts",
+                              "Arsenical green, suspected", "For the workshop"}) {
+        EXPECT_TRUE(says(receipt, words)) << words;
+    }
+}
+
 TEST(Receipt, saysWhatGoesHowItIsAndUntilWhenToObject) {
     FinishedJob b;
     b.file.pieces.push_back({.id = b.ids.next<Piece>(),

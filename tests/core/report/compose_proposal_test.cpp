@@ -68,9 +68,60 @@ TEST_F(ComposeProposalTest, taxByLineStandsInItsColumn) {
 
 TEST_F(ComposeProposalTest, offersDoingNothingAndSaysWhatCantBeUndone) {
     EXPECT_TRUE(says("Do nothing"));
-    EXPECT_TRUE(says("Nothing is done to the book, and nothing charged."));
+    EXPECT_TRUE(says("No work is charged for this option."));
     b.line(b.file.options.back(), "removing");
     EXPECT_TRUE(says("By its nature: Removing earlier material"));
+}
+
+// AIC Commentary 26: the owner agrees in writing to what goes into the book.
+TEST_F(ComposeProposalTest, saysTheMaterialsOfEachLine) {
+    b.file.lines.back().materials = "guard paper, wheat starch paste";
+    EXPECT_TRUE(says("With guard paper, wheat starch paste."));
+}
+
+TEST_F(ComposeProposalTest, saysTheHazardOfTheBookAndItsState) {
+    b.file.hazards.push_back({.id = b.ids.next<Hazard>(),
+                              .item = b.file.item.id,
+                              .term = "arsenical_green",
+                              .state = HazardState::suspected,
+                              .place = "cover paper"});
+    EXPECT_TRUE(says("Arsenical green, suspected"));
+    EXPECT_TRUE(says("Cover paper."));
+    b.file.hazards.back().state = HazardState::cleared;
+    EXPECT_FALSE(says("Arsenical green, suspected"));
+}
+
+TEST_F(ComposeProposalTest, saysWhetherTaxIsInIt) {
+    EXPECT_TRUE(says("In all, with its tax"));
+    b.file.proposals.front().taxPpm = 0;
+    EXPECT_TRUE(says("In all; no tax is added"));
+    EXPECT_TRUE(says("428.50 EUR"));
+}
+
+TEST_F(ComposeProposalTest, whatCanBeUndoneRaisesNoAlarm) {
+    b.file.options.back().irreversible = "Nothing.";
+    b.file.lines.back().technique = "guarding";
+    b.file.lines.front().technique = "guarding";
+    EXPECT_TRUE(says("All of it can be undone."));
+    EXPECT_FALSE(says("Can't be undone"));
+}
+
+TEST_F(ComposeProposalTest, wordsThatBeginWithTheTechniqueDoNotSayItTwice) {
+    b.file.lines.back().count = 1;
+    b.file.lines.back().description = "Guarding of four folds";
+    EXPECT_TRUE(says("Guarding of four folds"));
+    EXPECT_FALSE(says("Guarding. Guarding"));
+}
+
+TEST_F(ComposeProposalTest, anEmptyColumnIsLeftOut) {
+    EXPECT_TRUE(says("For materials"));
+    for (ProposalLine& line : b.file.lines) {
+        line.materialsCost.reset();
+        line.place.clear();
+    }
+    EXPECT_FALSE(says("For materials"));
+    EXPECT_FALSE(says("Place"));
+    EXPECT_TRUE(says("Price"));
 }
 
 TEST_F(ComposeProposalTest, saysItsTerms) {

@@ -316,6 +316,32 @@ TEST(StepLine, becomesAStepBegunBeforeNow) {
     EXPECT_TRUE(logStep(logged, shelf, b.file.techniques, b.ids));
 }
 
+TEST(StepLine, aRemovalSaysWhatBecameOfIt) {
+    struct Said {
+        const char* line;
+        const char* removed;
+        const char* fate;
+    };
+    for (const Said& said : std::initializer_list<Said>{
+             {"removed old spine lining, printed waste, kept in envelope 20 min",
+              "old lining, printed waste", "kept in envelope"},
+             {"removed 2 linings spine, returned to owner", "2 linings", "returned to owner"},
+             {"removed tape C5 discarded, brittle", "", "discarded, brittle"},
+             {"removed spine label, kept", "spine label", ""},
+             {"removed old linings spine 20 min", "old linings", ""}}) {
+        SCOPED_TRACE(said.line);
+        JobBuilder b;
+        const Shelf shelf = shelfOf(b.file);
+        const LineContext context{.shelf = shelf, .people = b.file.people};
+        const Step step = stepFrom(readStepLine(said.line, context), b.file.job.id, b.anyone(),
+                                   at(day(2031, 4, 2)), context, b.ids)
+                              .step;
+        EXPECT_EQ(step.kind, StepKind::removal);
+        EXPECT_EQ(step.removed, said.removed);
+        EXPECT_EQ(step.removedFate, said.fate);
+    }
+}
+
 TEST(StepLine, pointsOutANumberThatIsNoLot) {
     const StepLine line = bench().read("tipped in K5 with 26-999 0.4 g");
     const auto unknown = std::ranges::find(line.spans, LinePart::unknownLot, &LineSpan::part);

@@ -5,6 +5,7 @@
 #include <gtest/gtest.h>
 
 #include "core/treatment/approval.h"
+#include "core/treatment/carried_out.h"
 #include "core/treatment/techniques.h"
 
 #include "tests/support/job_builder.h"
@@ -141,6 +142,20 @@ TEST_F(Totals, aStepAtNoLinesPlaceCountsForTheFirst) {
     EXPECT_EQ(workedOn(m_b.file, m_b.file.lines[0]).steps, 1U);
     EXPECT_EQ(workedOn(m_b.file, m_b.file.lines[1]).steps, 0U);
     EXPECT_TRUE(openLines(m_b.file).empty());
+}
+
+TEST_F(Totals, ofALineOfSeveralPlacesTheOnesNotDoneAreNamed) {
+    line("tear_mending", std::nullopt).place = "B2, C5, title leaf";
+    m_b.decision(m_b.file.proposals.front(), DecisionKind::approved).option = m_option;
+    const ProposalLine& mends = m_b.file.lines.front();
+    EXPECT_TRUE(placesNotDone(m_b.file, mends).empty()) << "not begun at all";
+    m_b.step("tear_mending", "B2", day(2031, 4, 2));
+    EXPECT_EQ(placesNotDone(m_b.file, mends), (std::vector<std::string>{"C5", "title leaf"}));
+    m_b.step("tear_mending", "title leaf, C5", day(2031, 4, 2));
+    EXPECT_TRUE(placesNotDone(m_b.file, mends).empty());
+    m_b.file.steps.clear();
+    m_b.step("tear_mending", "all the tears", day(2031, 4, 2));
+    EXPECT_TRUE(placesNotDone(m_b.file, mends).empty()) << "said in other words";
 }
 
 } // namespace

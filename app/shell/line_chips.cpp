@@ -1,0 +1,137 @@
+#include "app/shell/line_chips.h"
+
+#include <algorithm>
+
+#include <QCoreApplication>
+
+#include "app/session/actions.h"
+#include "app/session/words.h"
+#include "core/materials/conversion.h"
+#include "core/treatment/approval.h"
+#include "core/values/decimal.h"
+#include "core/values/spoken_time.h"
+
+namespace headcap::app {
+namespace {
+
+QString tr(const char* text) {
+    return QCoreApplication::translate("LineChips", text);
+}
+
+// The approved line that it carries out; work that none covers is said to be so.
+void addApproved(std::vector<LineChip>& chips, const LineSaid& said) {
+    const bool isWork =
+        said.read.kind == core::StepKind::treatment || said.read.kind == core::StepKind::removal;
+    const auto lines = said.file == nullptr ? std::vector<const core::ProposalLine*>{}
+                                            : core::approvedLines(*said.file);
+    if (lines.empty() || !isWork || said.read.technique.empty()) {
+        return;
+    }
+    const auto covers = [&](const core::ProposalLine* line) {
+        return said.read.line ? *said.read.line == line->id
+                              : line->technique == said.read.technique;
+    };
+    const auto found = std::ranges::find_if(lines, covers);
+    if (found == lines.end()) {
+        chips.push_back({tr("approved"), tr("no line covers it"), true});
+    } else if (said.read.line && (*found)->place != said.read.place) {
+        chips.push_back({tr("approved"), fromCore(core::lineTitle(**found, said.techniques))});
+    }
+}
+
+void addUses(std::vector<LineChip>& chips, const LineSaid& said) {
+    for (std::size_t i = 0; i < said.read.uses.size(); ++i) {
+        const core::LineUse& use = said.read.uses[i];
+        const core::Shelf& shelf = said.context.shelf;
+        const core::Lot* lot = use.lot ? shelf.lot(*use.lot) : nullptr;
+        QString text = lot != nullptr ? fromCore(core::lotName(*lot, shelf.material(lot->material)))
+                                      : fromCore(use.material);
+        if (use.amount) {
+            text += QLatin1Char(' ') + fromCore(core::toText(*use.amount));
+        }
+        chips.push_back(
+            {lot != nullptr ? tr("lot") : tr("material, no lot"), text, lot == nullptr});
+        const core::Material* kind = lot == nullptr ? nullptr : shelf.material(lot->material);
+        if (kind != nullptr && use.amount && !core::asCounted(*use.amount, *lot, *kind)) {
+            chips.push_back(
+                {fromCore(lot->number), tr("is counted in %1").arg(words(kind->unit)), true});
+        }
+        for (const core::FitnessPoint& point : said.fitness[i]) {
+            chips.push_back({fromCore(lot->number), fromCore(point.sentence), true});
+        }
+    }
+    for (const QString& number : unknownLots(said.line, said.read)) {
+        chips.push_back({tr("no such lot"), number, true});
+    }
+}
+
+void addConditions(std::vector<LineChip>& chips, const core::StepLine& read) {
+    QStringList conditions;
+    if (read.temperatureTenthsC) {
+        conditions << fromCore(core::decimalText(*read.temperatureTenthsC, 1)) +
+                          QStringLiteral(" °C");
+    }
+    if (read.humidityPercent) {
+        conditions << tr("%1 % RH").arg(*read.humidityPercent);
+    }
+    conditions << fromCore(read.concentration) << fromCore(read.pressure);
+    if (read.grainAtSpine != core::GrainAtSpine::notSaid) {
+        conditions << tr("grain %1").arg(words(read.grainAtSpine));
+    }
+    conditions.removeAll({});
+    if (!conditions.isEmpty()) {
+        chips.push_back({tr("at"), conditions.join(QStringLiteral(", "))});
+    }
+}
+
+void addPerson(std::vector<LineChip>& chips, const LineSaid& said) {
+    for (const core::Person& person : said.context.people) {
+        if (said.who && person.id == *said.who) {
+            chips.push_back({tr("by"), fromCore(person.name)});
+        }
+    }
+    if (!said.who) {
+        chips.push_back(
+            {tr("by"), tr("nobody yet (%1)").arg(keyText(ActionId::choosePerson)), true});
+    }
+}
+
+} // namespace
+
+std::vector<LineChip> chipsOf(const LineSaid& said) {
+    const core::StepLine& read = said.read;
+    std::vector<LineChip> chips;
+    if (!read.technique.empty()) {
+        chips.push_back({tr("technique"), fromCore(said.techniques.nameOf(read.technique))});
+    }
+    if (!read.place.empty()) {
+        chips.push_back({tr("place"), fromCore(read.place)});
+    }
+    addApproved(chips, said);
+    addUses(chips, said);
+    if (read.minutes) {
+        chips.push_back({tr("time"), fromCore(core::toText(*read.minutes))});
+    }
+    if (read.sets) {
+        chips.push_back({tr("sets"), fromCore(core::toText(*read.sets))});
+    }
+    addConditions(chips, read);
+    if (!read.description.empty()) {
+        chips.push_back({tr("note"), fromCore(read.description), read.technique.empty()});
+    }
+    addPerson(chips, said);
+    return chips;
+}
+
+QStringList unknownLots(const QString& line, const core::StepLine& read) {
+    const std::string all = toCore(line);
+    QStringList unknown;
+    for (const core::LineSpan& span : read.spans) {
+        if (span.part == core::LinePart::unknownLot) {
+            unknown << fromCore(std::string_view{all}.substr(span.begin, span.end - span.begin));
+        }
+    }
+    return unknown;
+}
+
+} // namespace headcap::app
