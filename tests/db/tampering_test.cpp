@@ -116,6 +116,17 @@ TEST_F(TamperingTest, anAlteredChangeSetIsNotUndone) {
     EXPECT_EQ(journal().latest(1)[0].sequence, newest);
 }
 
+TEST_F(TamperingTest, anEntryThatLostItsRecordsIsNotUndone) {
+    const auto newest = journal().latest(1)[0].sequence;
+    SQLite::Database beside = test::openBeside(folder());
+    beside.exec("DROP TRIGGER journal_record_is_permanent");
+    beside.exec("DELETE FROM journal_record WHERE sequence = " + std::to_string(newest));
+    const auto undone = journal().undo(std::nullopt);
+    ASSERT_FALSE(undone);
+    EXPECT_EQ(undone.error().code, Refusal::Code::cannotUndo);
+    expectNamed("Entry " + std::to_string(newest), "records deleted");
+}
+
 TEST_F(TamperingTest, aByteOfARecordInTheJournalIsFound) {
     const std::string row = "sequence = " + std::to_string(last) + " AND position = ";
     for (const char* position : {"0", "1", "2"}) {
