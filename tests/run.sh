@@ -1,7 +1,9 @@
 #!/usr/bin/env bash
 # Builds and runs the tests.
 #   tests/run.sh              everything, through ctest, under the offscreen platform
-#   tests/run.sh --faults     the long fault programs: kills, power losses, full disks
+#   tests/run.sh --faults     the long fault programs: kills, power losses, full disks, damage;
+#                             each says how far it is, and none takes more than a quarter of an
+#                             hour: two hours for all at the very most
 #   tests/run.sh --fuzz 10    every reader over changed text and files for twenty minutes
 #   tests/run.sh --bench      the benchmarks, each beside its bare counterpart
 #   tests/run.sh --sanitize   everything under the address and undefined sanitizers
@@ -26,7 +28,7 @@ case "${1:-}" in
     shift
     configure_and_build "$root" "$root/build" -DCMAKE_BUILD_TYPE=Release
     for program in "$root"/build/tests/faults/headcap_fault_*; do
-        [ -x "$program" ] && [ -f "$program" ] && "$program" --long "$@"
+        [ -x "$program" ] && [ -f "$program" ] && "$program" --long --minutes 15 "$@"
     done
     ;;
 --fuzz)

@@ -142,8 +142,13 @@ std::string toText(const Signature& signature) {
                           (signature.prefix == "π" || signature.prefix == "χ");
     std::string out = (likeLeaf ? "^" : "") + signature.prefix;
     out += mirrored ? "(" : "";
-    if (signature.multiplier > 1) {
+    // After a mark in brackets a number would be that mark's own: []AA, where else it is 2A.
+    const bool spelled = signature.prefix.ends_with(']');
+    if (signature.multiplier > 1 && !spelled) {
         out += std::to_string(signature.multiplier);
+    }
+    for (int i = 1; spelled && i < signature.multiplier; ++i) {
+        out += signature.base;
     }
     out += signature.base + signature.suffix;
     out += mirrored ? ")" : "";

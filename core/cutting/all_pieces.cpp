@@ -194,10 +194,15 @@ private:
         return at->second;
     }
 
+    // std::ranges::rotate gives what clang 14 can't read of this library.
+    void turnBySome(std::vector<std::size_t>& sheets) {
+        std::rotate(sheets.begin(), sheets.begin() + m_dice.below(static_cast<int>(sheets.size())),
+                    sheets.end());
+    }
+
     Feasibility tryChoice(std::vector<std::size_t> sheets) {
         for (int i = 0; i < kTriesAChoice && !m_budget.isSpent(); ++i) {
-            std::ranges::rotate(sheets,
-                                sheets.begin() + m_dice.below(static_cast<int>(sheets.size())));
+            turnBySome(sheets);
             if (fillOnce(sheets)) {
                 return Feasibility::yes;
             }
@@ -225,8 +230,7 @@ private:
         }
         const std::uint64_t keep = m_budget.left() / 2;
         for (int i = 0; i < kMostImprovements && m_budget.left() > keep; ++i) {
-            std::ranges::rotate(sheets,
-                                sheets.begin() + m_dice.below(static_cast<int>(sheets.size())));
+            turnBySome(sheets);
             fillOnce(sheets);
         }
         squeezeOffcuts(m_problem, m_tasks, m_worth, m_answer.filling, m_budget);

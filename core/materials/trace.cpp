@@ -25,7 +25,8 @@ Descent descentOf(const Whereabouts& all) {
         }
     }
     std::ranges::sort(descent);
-    descent.erase(std::ranges::unique(descent).begin(), descent.end());
+    // std::ranges::unique gives what clang 14 can't read of this library.
+    descent.erase(std::unique(descent.begin(), descent.end()), descent.end());
     return descent;
 }
 

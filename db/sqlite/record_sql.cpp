@@ -244,7 +244,11 @@ std::vector<Namers> namersOf(Connection& connection, const core::RecordRef& ref)
             continue;
         }
         const auto key = core::Uuid::fromText(query.text(1));
-        HEADCAP_CONTRACT(key.has_value());
+        if (!key) {
+            throw core::StoreError(core::StoreError::Code::truncated,
+                                   "a " + std::string{core::nameOf(column.kind)} +
+                                       " has a key that is none: " + query.text(1));
+        }
         const auto known = std::find_if(namers.begin(), namers.end(),
                                         [&](const Namers& n) { return n.kind == column.kind; });
         if (known != namers.end()) {

@@ -102,7 +102,10 @@ bool bearsItsHash(Connection& connection, const EntryRow& row) {
 Done applyInverted(RecordedTransaction& transaction, const JournalEntry& entry,
                    const EntryRow& row) {
     if (!bearsItsHash(transaction.connection(), row)) {
-        return refuse(Refusal::Code::cannotUndo, entry.records.front().ref,
+        // Of an altered entry not even a record may be left.
+        return refuse(Refusal::Code::cannotUndo,
+                      entry.records.empty() ? std::nullopt
+                                            : std::optional{entry.records.front().ref},
                       "its entry in the journal was altered; headcap verify names it");
     }
     for (const JournalRecord& record : entry.records) {

@@ -122,6 +122,14 @@ private:
             checkedOne();
         }
         const auto noted = notedJournal(m_connection.file().parent_path());
+        const auto there = noted ? entryRow(m_connection, noted->sequence) : std::nullopt;
+        if (there && there->hash != noted->hash) {
+            // Its chain of hashes holds, for it was made anew with it.
+            find("journal", std::nullopt,
+                 "Entry " + std::to_string(noted->sequence) +
+                     " of the journal is not the one that was written: the journal was written "
+                     "anew, or another copy of the workshop was put in its place and worked on.");
+        }
         if (noted && noted->sequence >= expected) {
             find("journal", std::nullopt,
                  "The journal ends at entry " + std::to_string(expected - 1) + ", and entry " +

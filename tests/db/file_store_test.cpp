@@ -3,7 +3,9 @@
 #include <dlfcn.h>
 #include <unistd.h>
 
+#include <algorithm>
 #include <atomic>
+#include <cerrno>
 #include <mutex>
 #include <vector>
 
@@ -14,6 +16,11 @@
 #include "tests/db/workshop_fixture.h"
 
 namespace {
+
+// What the disk does to what is written into a file in the making.
+std::atomic<int> writeFails = 0; // an errno
+std::atomic<int> syncFails = 0;
+std::atomic<std::size_t> writesAtOnce = 0;
 
 std::mutex watching;
 std::atomic<bool> isWatching = false;
@@ -47,8 +54,25 @@ Function* theSystems(const char* name) {
 
 extern "C" int fsync(int descriptor) {
     note("sync " + shortened(pathOf(descriptor)));
+    if (syncFails != 0 && pathOf(descriptor).starts_with(".incoming-")) {
+        errno = syncFails;
+        return -1;
+    }
     static const auto kSystems = theSystems<int(int)>("fsync");
     return kSystems(descriptor);
+}
+
+extern "C" ssize_t write(int descriptor, const void* bytes, size_t count) {
+    static const auto kSystems = theSystems<ssize_t(int, const void*, size_t)>("write");
+    if (writeFails == 0 && writesAtOnce == 0) {
+        return kSystems(descriptor, bytes, count);
+    }
+    const bool isOurs = pathOf(descriptor).starts_with(".incoming-");
+    if (isOurs && writeFails != 0) {
+        errno = writeFails;
+        return -1;
+    }
+    return kSystems(descriptor, bytes, isOurs ? std::min<size_t>(count, writesAtOnce) : count);
 }
 
 extern "C" int rename(const char* from, const char* to) noexcept {
@@ -69,6 +93,28 @@ protected:
         return files.put(Shelf::photograph, std::as_bytes(std::span{bytes}), suffix);
     }
 
+    // Nothing was kept, nothing is left lying about, and it can be put when the disk is well again.
+    void expectNotKept(std::atomic<int>& fails, int error, StoreError::Code code) {
+        put("kept before");
+        const auto before = test::everythingIn(temp.path() / "photos");
+        fails = error;
+        try {
+            put("a photograph");
+            ADD_FAILURE() << "it was kept";
+        } catch (const StoreError& refused) {
+            EXPECT_EQ(refused.code(), code) << refused.what();
+        }
+        fails = 0;
+        auto after = test::everythingIn(temp.path() / "photos");
+        std::erase_if(after, [](const auto& one) { return one.second == "folder"; });
+        for (const auto& [name, bytes] : after) {
+            EXPECT_TRUE(before.contains(name)) << name;
+        }
+        EXPECT_FALSE(files.has(Shelf::photograph, sha256(std::string_view{"a photograph"})));
+        EXPECT_EQ(test::bytesOf(files.pathOf(Shelf::photograph, put("a photograph"))),
+                  "a photograph");
+    }
+
     test::TempFolder temp;
     db::FolderFileStore files{temp.path()};
 };
@@ -83,6 +129,26 @@ TEST_F(FileStoreTest, syncsTheFileThenNamesItThenSyncsItsFolder) {
                         "sync " + temp.path().filename().string(), // photos made in it
                         "sync photos",                             // ab made in it
                         "sync incoming", "name incoming " + hex + ".jpg", "sync " + folder}));
+}
+
+TEST_F(FileStoreTest, keepsNothingWhereTheDiskIsFull) {
+    expectNotKept(writeFails, ENOSPC, StoreError::Code::diskFull);
+}
+
+TEST_F(FileStoreTest, keepsNothingWhereTheDiskFails) {
+    expectNotKept(writeFails, EIO, StoreError::Code::ioFailed);
+}
+
+TEST_F(FileStoreTest, keepsNothingWhereTheDiskFailsAtTheSync) {
+    expectNotKept(syncFails, EIO, StoreError::Code::ioFailed);
+}
+
+TEST_F(FileStoreTest, goesOnWhereTheDiskTakesAFewBytesAtATime) {
+    writesAtOnce = 5;
+    const auto digest = put("a photograph of the joint, before");
+    writesAtOnce = 0;
+    EXPECT_EQ(test::bytesOf(files.pathOf(Shelf::photograph, digest)),
+              "a photograph of the joint, before");
 }
 
 TEST_F(FileStoreTest, namesAFileByItsDigest) {

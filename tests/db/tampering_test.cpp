@@ -2,6 +2,7 @@
 // is named.
 #include <gtest/gtest.h>
 
+#include "db/sqlite/journal_sql.h"
 #include "tests/db/database_look.h"
 #include "tests/db/folder_look.h"
 #include "tests/db/workshop_fixture.h"
@@ -115,12 +116,38 @@ TEST_F(TamperingTest, anAlteredChangeSetIsNotUndone) {
     EXPECT_EQ(journal().latest(1)[0].sequence, newest);
 }
 
+TEST_F(TamperingTest, anEntryThatLostItsRecordsIsNotUndone) {
+    const auto newest = journal().latest(1)[0].sequence;
+    SQLite::Database beside = test::openBeside(folder());
+    beside.exec("DROP TRIGGER journal_record_is_permanent");
+    beside.exec("DELETE FROM journal_record WHERE sequence = " + std::to_string(newest));
+    const auto undone = journal().undo(std::nullopt);
+    ASSERT_FALSE(undone);
+    EXPECT_EQ(undone.error().code, Refusal::Code::cannotUndo);
+    expectNamed("Entry " + std::to_string(newest), "records deleted");
+}
+
 TEST_F(TamperingTest, aByteOfARecordInTheJournalIsFound) {
     const std::string row = "sequence = " + std::to_string(last) + " AND position = ";
     for (const char* position : {"0", "1", "2"}) {
         tamperColumn("journal_record", "after", row + position, false);
         tamperColumn("journal_record", "record_id", row + position, false);
     }
+}
+
+// Who knows how the hashes are made can make the chain anew; beside the database it stands how far
+// it had come, and with which hash.
+TEST_F(TamperingTest, aJournalWrittenAnewWithItsHashesIsFound) {
+    const auto newest = journal().latest(1)[0].sequence;
+    const std::string row = "sequence = " + std::to_string(newest);
+    db::Connection beside(folder() / "workshop.sqlite", db::Access::read, {});
+    auto entry = *db::entryRow(beside, newest);
+    const auto previous = *db::entryRow(beside, newest - 1);
+    ASSERT_EQ(db::hashOf(entry, previous.hash), entry.hash);
+    entry.sentence = "Earlier";
+    write("journal", "sentence", row, entry.sentence, false);
+    write("journal", "hash", row, db::hashOf(entry, previous.hash), false);
+    expectNamed("Entry " + std::to_string(newest) + " of the journal is not the one", "made anew");
 }
 
 TEST_F(TamperingTest, aByteOfAKeptFileIsFoundAndNamedWithItsJob) {

@@ -168,7 +168,7 @@ int main(int argc, char** argv) {
     FaultProgram program(argc, argv, 30, 600);
     const TempFolder temp;
     Scene scene{program, temp.path() / "workshop"};
-    for (int i = 0; i < program.rounds(); ++i) {
+    for (int i = 0; program.goesOn(i); ++i) {
         try {
             if (i % kDaysOfOneWorkshop == 0) {
                 begin(scene);
@@ -178,10 +178,9 @@ int main(int argc, char** argv) {
         } catch (const std::exception& error) {
             program.lost(std::string{"a day: "} + error.what());
         }
-        program.tried(i + 1);
     }
     expectNetworksRefused(scene);
-    return program.close(std::to_string(program.rounds()) + " days, " +
-                         std::to_string(scene.jumps) + " jumps of the clock and the zone, " +
-                         std::to_string(scene.records) + " records looked at after each");
+    return program.close(program.tried() + " days, " + std::to_string(scene.jumps) +
+                         " jumps of the clock and the zone, " + std::to_string(scene.records) +
+                         " records looked at after each");
 }

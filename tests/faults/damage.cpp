@@ -68,14 +68,15 @@ int main(int argc, char** argv) {
     const std::string whole = bytesOf(folder / "workshop.sqlite");
     std::mt19937_64 chance(1702);
     Damage damage;
-    for (int round = 0; round < program.rounds(); ++round) {
+    for (int round = 0; program.goesOn(round); ++round) {
         for (std::size_t page = 0; page < whole.size() / kPage; ++page) {
             const std::size_t at =
                 page * kPage + std::uniform_int_distribution<std::size_t>{0, kPage - 1}(chance);
             flip(program, workshops, folder, whole, tables, at, damage);
         }
     }
-    return program.close("a byte flipped in every page: " + std::to_string(damage.refused) +
-                         " refused, " + std::to_string(damage.found) + " found by verify, " +
+    return program.close("a byte flipped in every page, " + program.tried() +
+                         " times: " + std::to_string(damage.refused) + " refused, " +
+                         std::to_string(damage.found) + " found by verify, " +
                          std::to_string(damage.harmless) + " where nothing is kept");
 }

@@ -4,6 +4,7 @@
 
 #include <chrono>
 #include <cstdio>
+#include <cstdlib>
 #include <cstring>
 #include <string>
 
@@ -15,17 +16,25 @@ public:
         for (int i = 1; i < argc; ++i) {
             if (std::strcmp(argv[i], "--long") == 0) {
                 m_rounds = longer;
+            } else if (std::strcmp(argv[i], "--minutes") == 0 && i + 1 < argc) {
+                m_mostSeconds = 60 * std::strtoll(argv[++i], nullptr, 10);
             }
         }
     }
     [[nodiscard]] int rounds() const { return m_rounds; }
 
-    // Said now and then on standard error, for a long form runs for minutes.
-    void tried(int rounds) const {
-        if (rounds % kSayEvery == 0 && rounds < m_rounds) {
-            std::fprintf(stderr, "%d of %d, %lld s, %d lost\n", rounds, m_rounds, seconds(),
-                         m_lost);
+    // Whether this round is to be tried; how far it is, it says now and then on standard error.
+    [[nodiscard]] bool goesOn(int round) {
+        m_tried = round;
+        if (round > 0 && round % kSayEvery == 0 && round < m_rounds) {
+            std::fprintf(stderr, "%d of %d, %lld s, %d lost\n", round, m_rounds, seconds(), m_lost);
         }
+        return round < m_rounds && (m_mostSeconds == 0 || seconds() < m_mostSeconds);
+    }
+    // "1000", or "640 of 1000" where the minutes were over before.
+    [[nodiscard]] std::string tried() const {
+        return std::to_string(m_tried) +
+               (m_tried < m_rounds ? " of " + std::to_string(m_rounds) : std::string{});
     }
 
     void lost(const std::string& what) {
@@ -65,6 +74,8 @@ private:
 
     std::chrono::steady_clock::time_point m_begun = std::chrono::steady_clock::now();
     int m_rounds;
+    int m_tried = 0;
+    long long m_mostSeconds = 0; // 0: as many as it takes
     int m_lost = 0;
     bool m_isControl = false;
 };

@@ -281,21 +281,22 @@ int main(int argc, char** argv) {
     std::mt19937_64 chance(1612);
     Scene scene{temp.path() / "workshop", temp.path() / "backup", clock, chance};
     std::map<std::string, int> done; // what was killed, and what had been acknowledged by then
-    for (int i = 0; i < program.rounds(); ++i) {
+    const auto attempt = [&](const std::function<void()>& work) {
         try {
-            if (i % kKillsOfOneWorkshop == 0) {
-                begin(scene);
-            }
-            killOnce(program, scene, i, temp.path(), done);
-            if ((i + 1) % kKillsOfOneWorkshop == 0 || i + 1 == program.rounds()) {
-                closeWorkshop(program, scene, done);
-            }
+            work();
         } catch (const std::exception& error) {
             program.lost(std::string{"a workshop that opens: "} + error.what());
         }
-        program.tried(i + 1);
+    };
+    for (int i = 0; program.goesOn(i); ++i) {
+        if (i % kKillsOfOneWorkshop == 0) {
+            attempt([&] { i > 0 ? closeWorkshop(program, scene, done) : void(); });
+            begin(scene);
+        }
+        attempt([&] { killOnce(program, scene, i, temp.path(), done); });
     }
-    std::string tried = "killed " + std::to_string(program.rounds()) + " times";
+    attempt([&] { closeWorkshop(program, scene, done); });
+    std::string tried = "killed " + program.tried() + " times";
     for (const auto& [what, count] : done) {
         tried += ", " + std::to_string(count) + " " + what;
     }

@@ -249,11 +249,10 @@ int main(int argc, char** argv) {
         expectTold(scene, scene.stores.upkeep.verify(kGoOn).findings, {}, "unasked");
         writeBytes(kept.path, kept.bytes);
     });
-    for (int i = 0; i < program.rounds(); ++i) {
+    for (int i = 0; program.goesOn(i); ++i) {
         harmAndMend(scene);
-        program.tried(i + 1);
     }
-    return program.close("files harmed " + std::to_string(program.rounds()) + " times, " +
+    return program.close("files harmed " + program.tried() + " times, " +
                          std::to_string(scene.missing) + " missing, " +
                          std::to_string(scene.altered) + " altered, " +
                          std::to_string(scene.putBack) + " put back");

@@ -114,11 +114,11 @@ int main(int argc, char** argv) {
                          unsynced.log.size() * i / 4, chance);
         }
     });
-    for (int i = 0; i < program.rounds(); ++i) {
+    for (int i = 0; program.goesOn(i); ++i) {
         std::uniform_int_distribution<std::size_t> point(1, day.log.size());
         loseThePower(program, day, temp.path() / "workshop", clock, point(chance), chance);
     }
-    return program.close("power lost " + std::to_string(program.rounds()) + " times in " +
+    return program.close("power lost " + program.tried() + " times in " +
                          std::to_string(day.log.size()) + " disk operations, " +
                          std::to_string(day.done.size()) + " acknowledged writes");
 }

@@ -150,7 +150,7 @@ int main(int argc, char** argv) {
                                                        {"pages overwritten", pagesOverwritten},
                                                        {"bytes flipped", bytesFlipped},
                                                        {"the WAL lost", walLost}};
-    for (int i = 0; i < program.rounds(); ++i) {
+    for (int i = 0; program.goesOn(i); ++i) {
         for (const auto& [how, damage] : kDamages) {
             try {
                 trySalvage(scene, damage(scene), how);
@@ -159,7 +159,7 @@ int main(int argc, char** argv) {
             }
         }
     }
-    return program.close("damaged " + std::to_string(4 * program.rounds()) + " times, " +
+    return program.close("damaged in four ways, " + program.tried() + " times each, " +
                          std::to_string(scene.wholly) + " saved whole, " +
                          std::to_string(scene.partly) + " in part, as they said");
 }

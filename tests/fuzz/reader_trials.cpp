@@ -178,7 +178,7 @@ constexpr std::array kFormulas{"A-C8 D4",     "π2 A-Z8 2A-2C8 χ1\t[4], 1-413, 
                                "A8(-A1)",     "8°: A-B4 (B3+1)",
                                "[1-4]8 5(6)", "i-x, 1-380 p., [4] leaves of plates"};
 constexpr std::array kLeaves{
-    "C4r", "2A3v", "π2", "f. 112v", "p. 223", "pl. 7", "B2, C1-C4, 3 plates", "K7.2"};
+    "C4r", "2A3v", "π2", "f. 112v", "p. 223", "pl. 7", "B2, C1-C4, 3 plates", "K7.2", "[]AA3v"};
 constexpr std::array kMeasures{"0.4 g",  "12,5 ml", "2 sheets",    "5 3/4 in",
                                "148 mm", "2 % w/v", "1250.50 EUR", "mdccxlii"};
 constexpr std::array kTimes{"2031-03-05T09:10:00.000Z",

@@ -33,6 +33,7 @@ INSTANTIATE_TEST_SUITE_P(
         std::pair{"2[par.]1", "2¶1"}, std::pair{"**2", "2*2"}, std::pair{"O*4", "O*4"},
         std::pair{"31₄", "31₄"}, std::pair{"31.4r", "31₄r"}, std::pair{"α3", "α3"},
         std::pair{"(z)2", "(z)2"}, std::pair{"[fleuron]4", "[fleuron]4"},
+        std::pair{"[]AA3v", "[]AA3v"}, std::pair{"[fleuron]AA3", "[fleuron]AA3"},
         std::pair{"f. 112v", "f. 112v"}, std::pair{"fol. xii r", "f. xiir"}, std::pair{"f4", "f4"},
         std::pair{"f 4", "f. 4"}, std::pair{"p. 223", "p. 223"}, std::pair{"p. xvi", "p. xvi"},
         std::pair{"p. ²44", "p. ²44"}, std::pair{"p5", "p5"}, std::pair{"pl. 7", "pl. 7"},

@@ -31,7 +31,7 @@ TEST(JobMaterials, leaveOutNothingThatWentIn) {
     }
     EXPECT_EQ(shown.size(), b.file.uses.size());
     std::ranges::sort(shown);
-    EXPECT_EQ(std::ranges::unique(shown).begin(), shown.end());
+    EXPECT_EQ(std::unique(shown.begin(), shown.end()), shown.end());
     EXPECT_EQ(leaves, 2U); // the paper of the leaf, and the paste that holds it
 }
 

@@ -60,7 +60,7 @@ TEST(WorkDays, loseNoStepWhateverCorrectsWhat) {
     }
     std::ranges::sort(shown);
     EXPECT_EQ(shown.size(), b.file.steps.size());
-    EXPECT_EQ(std::ranges::unique(shown).begin(), shown.end());
+    EXPECT_EQ(std::unique(shown.begin(), shown.end()), shown.end());
 }
 
 TEST(WorkDays, countTheHoursOfEachPerson) {
