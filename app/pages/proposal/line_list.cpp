@@ -1,5 +1,7 @@
 #include "app/pages/proposal/line_list.h"
 
+#include <algorithm>
+
 #include "app/form/record_choices.h"
 #include "app/pages/place_in_book.h"
 #include "core/materials/ledger_in_brief.h"
@@ -70,7 +72,11 @@ void LineList::showOption(const core::JobFile& file,
     m_file = file;
     m_option = option;
     showLines();
-    readShelf();
+    if (std::ranges::any_of(m_file->lines, [&](const core::ProposalLine& line) {
+            return line.option == m_option && !line.materials.empty();
+        })) {
+        readShelf();
+    }
 }
 
 void LineList::showLines() {
@@ -85,9 +91,6 @@ void LineList::showLines() {
 
 // Read aside: what speaks against the materials is said when the shelf is known.
 void LineList::readShelf() {
-    if (!m_option) {
-        return;
-    }
     m_aside->ask([&store = m_session.records()] { return core::shelfInBrief(store); },
                  [this](std::shared_ptr<const core::Shelf> shelf) {
                      if (m_shelf != shelf) {
@@ -109,9 +112,12 @@ QString LineList::against(const core::ProposalLine& line) const {
     return said.join(QStringLiteral("; "));
 }
 
-QString LineList::againstTyped(const QString& materials) const {
-    if (!m_option || !m_file) {
+QString LineList::againstTyped(const QString& materials) {
+    if (!m_option || !m_file || materials.trimmed().isEmpty()) {
         return {};
+    }
+    if (m_shelf == nullptr) {
+        readShelf();
     }
     const core::Uuid none = m_option->uuid();
     core::ProposalLine line{.id = core::Id<core::ProposalLine>{none},

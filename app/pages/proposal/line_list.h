@@ -24,7 +24,7 @@ private:
     void fillFromTechnique(const QString& typed);
     // What speaks against the materials named, in words.
     [[nodiscard]] QString against(const core::ProposalLine& line) const;
-    [[nodiscard]] QString againstTyped(const QString& materials) const;
+    [[nodiscard]] QString againstTyped(const QString& materials);
 
     std::optional<core::JobFile> m_file;
     std::optional<core::Id<core::ProposalOption>> m_option;

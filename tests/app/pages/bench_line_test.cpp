@@ -108,11 +108,14 @@ TEST_F(BenchLineTest, aClockRunsInThePlaceOfItsLine) {
 
 // What is pressed stays under the hand: a second Enter stops what the first one started.
 TEST_F(BenchLineTest, theButtonPressedKeepsTheFocusThoughTheButtonsAreMadeAnew) {
-    page().lines().buttons().at(1)->setFocus();
-    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Space);
+    QTest::qWait(50); // laid out
+    WorkButton* button = page().lines().buttons().at(1);
+    button->setFocus();
+    ASSERT_TRUE(button->hasFocus());
+    QTest::keyClick(button, Qt::Key_Space);
     ASSERT_EQ(core::runningClocks(file()).size(), 1U);
     EXPECT_TRUE(page().lines().buttons().at(1)->hasFocus());
-    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Space);
+    QTest::keyClick(page().lines().buttons().at(1), Qt::Key_Space);
     EXPECT_TRUE(core::runningClocks(file()).empty());
 }
 
