@@ -16,6 +16,7 @@
 #include "core/treatment/clocks.h"
 #include "core/treatment/setting_times.h"
 #include "core/treatment/step_checks.h"
+#include "core/values/english.h"
 
 namespace headcap::app {
 
@@ -41,8 +42,29 @@ void BenchPage::startClock(const core::ProposalLine& line) {
                                    session().ids());
     if (!change) {
         session().say({Notice::Kind::refused, sentence(change.error())});
-    } else {
-        keep(std::move(*change));
+        return;
+    }
+    const QString begun = fromCore(change->sentence);
+    if (keep(std::move(*change))) {
+        sayWhatToMind(line, begun);
+    }
+}
+
+// What comes first and what can hurt, where the work begins.
+void BenchPage::sayWhatToMind(const core::ProposalLine& line, const QString& begun) {
+    const core::Technique* technique = m_file->techniques.named(line.technique);
+    if (technique == nullptr) {
+        return;
+    }
+    QStringList said{begun + QLatin1Char('.')};
+    for (const std::string& first : technique->before) {
+        said << tr("First: %1.").arg(fromCore(first));
+    }
+    for (const std::string& caution : technique->cautions) {
+        said << fromCore(core::sentence(caution));
+    }
+    if (said.size() > 1) {
+        session().say({Notice::Kind::done, said.join(QLatin1Char(' ')), true});
     }
 }
 

@@ -4,6 +4,7 @@
 
 #include <QCoreApplication>
 
+#include "app/form/moment.h"
 #include "app/photo/step_photos.h"
 #include "app/session/actions.h"
 #include "app/session/sentences.h"
@@ -13,12 +14,24 @@
 #include "core/treatment/approval.h"
 #include "core/treatment/line_completion.h"
 #include "core/treatment/line_fitness.h"
+#include "core/values/spoken_time.h"
 
 namespace headcap::app {
 namespace {
 
 QString tr(const char* text) {
     return QCoreApplication::translate("BenchReader", text);
+}
+
+// When it was done, as the line says it; now, where it says nothing.
+core::Instant endOf(const core::StepLine& said, const core::Clock& clock) {
+    if (!said.day && !said.ends) {
+        return clock.now();
+    }
+    const core::Day day = said.day.value_or(clock.today());
+    const QString time = said.ends ? clockText(*said.ends) : clockTime(clock.now());
+    return readMoment(QStringLiteral("%1 %2").arg(fromCore(core::toText(day)), time), clock)
+        .value_or(clock.now());
 }
 
 } // namespace
@@ -36,7 +49,8 @@ core::LineContext BenchReader::context(const core::JobFile* file) const {
         });
     }
     return {m_shelf ? *m_shelf : kNothing, m_people, m_techniques.offered(),
-            file == nullptr ? std::vector<core::KnownPlace>{} : core::knownPlaces(*file)};
+            file == nullptr ? std::vector<core::KnownPlace>{} : core::knownPlaces(*file),
+            m_session.clock().today()};
 }
 
 std::vector<core::FitnessPoint> BenchReader::fitnessOf(const core::LineUse& use,
@@ -69,6 +83,13 @@ QString BenchReader::doubt(const QString& line, const core::JobFile* file) const
     if (!unknown.isEmpty()) {
         return tr("There is no lot %1 on the shelf. Enter again logs it as words alone.")
             .arg(unknown.join(QStringLiteral(", ")));
+    }
+    if (said.isDenied) {
+        return tr("It says what was not done; the log is of what was. Enter again logs it all the "
+                  "same.");
+    }
+    if (endOf(said, m_session.clock()) > m_session.clock().now()) {
+        return tr("The time it names is still to come. Enter again logs it all the same.");
     }
     return said.technique.empty()
                ? tr("No technique is understood. Enter again logs the words as they stand.")
@@ -123,8 +144,8 @@ bool BenchReader::log(const QString& line, const core::JobFile& file, const QStr
     if (!who) {
         return false;
     }
-    auto step =
-        core::stepFrom(said, file.job.id, *who, m_session.clock().now(), context, m_session.ids());
+    auto step = core::stepFrom(said, file.job.id, *who, endOf(said, m_session.clock()), context,
+                               m_session.ids());
     for (std::size_t i = 0; i < said.uses.size(); ++i) {
         if (std::ranges::any_of(fitnessOf(said.uses[i], said, &file),
                                 &core::FitnessPoint::asksReason)) {

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include <QCoreApplication>
+#include <QTime>
 
 #include "app/session/actions.h"
 #include "app/session/words.h"
@@ -65,6 +66,19 @@ void addUses(std::vector<LineChip>& chips, const LineSaid& said) {
     }
 }
 
+void addWhen(std::vector<LineChip>& chips, const core::StepLine& read) {
+    QStringList when;
+    if (read.day) {
+        when << fullDay(*read.day);
+    }
+    if (read.begins && read.ends) {
+        when << tr("%1 to %2").arg(clockText(*read.begins), clockText(*read.ends));
+    }
+    if (!when.isEmpty()) {
+        chips.push_back({tr("when"), when.join(QStringLiteral(", "))});
+    }
+}
+
 void addConditions(std::vector<LineChip>& chips, const core::StepLine& read) {
     QStringList conditions;
     if (read.temperatureTenthsC) {
@@ -96,19 +110,43 @@ void addPerson(std::vector<LineChip>& chips, const LineSaid& said) {
     }
 }
 
+// What to mind, before Enter: of the technique, and of each lot.
+void addCautions(std::vector<LineChip>& chips, const LineSaid& said) {
+    if (const core::Technique* technique = said.techniques.named(said.read.technique)) {
+        for (const std::string& caution : technique->cautions) {
+            chips.push_back({tr("mind"), fromCore(caution), true});
+        }
+    }
+    for (const core::LineUse& use : said.read.uses) {
+        const core::Material* kind = use.lot ? said.context.shelf.materialOf(*use.lot) : nullptr;
+        if (kind != nullptr && !kind->caution.empty()) {
+            chips.push_back({fromCore(said.context.shelf.lot(*use.lot)->number),
+                             fromCore(kind->caution), true});
+        }
+    }
+}
+
 } // namespace
+
+QString clockText(core::Minutes sinceMidnight) {
+    return QTime{0, 0}
+        .addSecs(static_cast<int>(sinceMidnight.count()) * 60)
+        .toString(QStringLiteral("HH:mm"));
+}
 
 std::vector<LineChip> chipsOf(const LineSaid& said) {
     const core::StepLine& read = said.read;
     std::vector<LineChip> chips;
     if (!read.technique.empty()) {
-        chips.push_back({tr("technique"), fromCore(said.techniques.nameOf(read.technique))});
+        chips.push_back({read.isDenied ? tr("not done") : tr("technique"),
+                         fromCore(said.techniques.nameOf(read.technique)), read.isDenied});
     }
     if (!read.place.empty()) {
         chips.push_back({tr("place"), fromCore(read.place)});
     }
     addApproved(chips, said);
     addUses(chips, said);
+    addWhen(chips, read);
     if (read.minutes) {
         chips.push_back({tr("time"), fromCore(core::toText(*read.minutes))});
     }
@@ -120,6 +158,7 @@ std::vector<LineChip> chipsOf(const LineSaid& said) {
         chips.push_back({tr("note"), fromCore(read.description), read.technique.empty()});
     }
     addPerson(chips, said);
+    addCautions(chips, said);
     return chips;
 }
 

@@ -22,6 +22,8 @@ struct LineSaid {
     std::vector<std::vector<core::FitnessPoint>> fitness; // of each use
 };
 
+// "09:20", of minutes from midnight.
+[[nodiscard]] QString clockText(core::Minutes sinceMidnight);
 [[nodiscard]] std::vector<LineChip> chipsOf(const LineSaid& said);
 
 // The words of the line that look like the number of a lot, and are none.

@@ -28,6 +28,7 @@ MixEditor::MixEditor(Session& session, QWidget* parent)
         label->setRunning();
     }
     m_book->setDefault(true);
+    m_label->setAccessibleName(tr("Print its label"));
     m_book->setToolTip(tr("Takes the parts from their lots and puts the mix on the shelf"));
     auto* ways = new QHBoxLayout;
     ways->addWidget(m_book);

@@ -28,8 +28,9 @@ constexpr std::array kUnits = std::to_array<TimeUnit>({{"minutes", 1},
                                                        {"day", 24 * 60}});
 
 constexpr std::array kSettingWords = std::to_array<std::string_view>(
-    {"set", "sets", "setting", "dry", "dries", "dried", "drying", "weight", "weights", "press",
-     "pressed", "presses", "pressing", "nipped", "freezer", "frozen", "left", "blotters", "felts"});
+    {"set",    "sets",    "setting", "nip",     "nips",     "nipping", "dry",     "dries",
+     "dried",  "drying",  "weight",  "weights", "press",    "pressed", "presses", "pressing",
+     "nipped", "freezer", "frozen",  "left",    "blotters", "felts"});
 constexpr std::array kFillers =
     std::to_array<std::string_view>({"for", "over", "about", "another", "further", "under", "in"});
 
@@ -104,6 +105,21 @@ std::optional<Read> spoken(const Words& words, std::size_t at) {
     return std::nullopt;
 }
 
+// "all told": the time before it is the whole.
+std::size_t wholeWordsAt(const Words& words, std::size_t at) {
+    for (const auto& said : {std::vector<std::string>{"all", "told"},
+                             {"in", "all"},
+                             {"all", "in"},
+                             {"altogether"},
+                             {"in", "total"},
+                             {"total"}}) {
+        if (stands(words, at, said)) {
+            return said.size();
+        }
+    }
+    return 0;
+}
+
 std::optional<Read> timeAt(const Words& words, std::size_t at) {
     if (!free(words, at)) {
         return std::nullopt;
@@ -128,14 +144,16 @@ std::optional<Read> timeAt(const Words& words, std::size_t at) {
     if (read && hours) {
         // "1 h 20 min", "1 h 20".
         const std::size_t next = at + read->words;
-        const auto further = free(words, next) ? joined(words[next].lower) : std::nullopt;
+        const std::int64_t further =
+            (free(words, next) ? joined(words[next].lower) : std::nullopt).value_or(60);
         const bool minuteWord = free(words, next + 1) && unitOf(words[next + 1].lower) == 1;
         const auto bare =
             free(words, next) ? parseDecimal(words[next].lower, 0) : parseDecimal("", 0);
-        if (further && *further < 60) {
-            return Read{read->minutes + *further, read->words + 1};
+        if (further < 60) {
+            return Read{read->minutes + further, read->words + 1};
         }
-        if (bare && *bare >= 0 && *bare < 60 && (minuteWord || next + 1 == words.size())) {
+        if (bare && *bare >= 0 && *bare < 60 &&
+            (minuteWord || next + 1 == words.size() || wholeWordsAt(words, next + 1) > 0)) {
             return Read{read->minutes + *bare, read->words + (minuteWord ? 2U : 1U)};
         }
     }
@@ -153,28 +171,59 @@ bool isSetting(const Words& words, std::size_t at) {
     return at > 0 && std::ranges::find(kSettingWords, words[at - 1].lower) != kSettingWords.end();
 }
 
+struct Found {
+    Read read{};
+    std::size_t at = 0;
+    bool isSetting = false;
+    std::size_t wholeWords = 0; // "all told", after it
+    bool isEach = false;        // of several: "25 min each"
+};
+
+std::vector<Found> allTimes(const Words& words) {
+    std::vector<Found> all;
+    for (std::size_t at = 0; at < words.size(); ++at) {
+        if (const auto read = timeAt(words, at)) {
+            const std::size_t end = at + read->words;
+            all.push_back({*read, at, isSetting(words, at), wholeWordsAt(words, end),
+                           stands(words, end, {"each"}) || stands(words, end, {"apiece"})});
+            at = end - 1;
+        }
+    }
+    return all;
+}
+
+// The one that says the whole, else the first that is not of each of several, else the first.
+const Found* workTime(const std::vector<Found>& all, const Words& words) {
+    const auto isWork = [&](const Found& one) {
+        const Word& unit = words[one.at + one.read.words - 1];
+        return !one.isSetting && !unit.lower.starts_with("day");
+    };
+    const Found* best = nullptr;
+    for (const Found& one : all) {
+        const auto rank = [](const Found& of) { return of.wholeWords > 0 ? 2 : of.isEach ? 0 : 1; };
+        if (isWork(one) && (best == nullptr || rank(one) > rank(*best))) {
+            best = &one;
+        }
+    }
+    return best;
+}
+
 } // namespace
 
 Times takeTimes(Words& words) {
     Times times;
-    for (std::size_t at = 0; at < words.size(); ++at) {
-        const auto read = timeAt(words, at);
-        if (!read) {
-            continue;
-        }
-        const std::size_t end = at + read->words;
-        const bool setting = isSetting(words, at);
-        auto& into = setting ? times.sets : times.work;
-        const bool days = words[end - 1].lower.starts_with("day");
-        if (!into && (setting || !days)) {
-            into = Minutes{read->minutes};
-            take(words, at, end, setting ? LinePart::setting : LinePart::minutes);
-            takeLeads(words, at, {"for", "about", "took"});
-            if (setting) {
-                takeLeads(words, at, {"set", "sets", "setting", "dries", "drying"});
-            }
-        }
-        at = end - 1;
+    const std::vector<Found> all = allTimes(words);
+    if (const Found* work = workTime(all, words)) {
+        times.work = Minutes{work->read.minutes};
+        take(words, work->at, work->at + work->read.words + work->wholeWords, LinePart::minutes);
+        takeLeads(words, work->at, {"for", "about", "took"});
+    }
+    const auto sets = std::ranges::find(all, true, &Found::isSetting);
+    if (sets != all.end()) {
+        times.sets = Minutes{sets->read.minutes};
+        take(words, sets->at, sets->at + sets->read.words, LinePart::setting);
+        takeLeads(words, sets->at,
+                  {"for", "about", "took", "set", "sets", "setting", "dries", "drying"});
     }
     return times;
 }

@@ -13,8 +13,9 @@ struct Times {
     std::optional<Minutes> sets{};
 };
 
-// Takes the first of each; a further one stays in the description. A time of more than 31 days
-// is no time.
+// Takes one of each; a further one stays in the description. Of several times of work it is the one
+// that says the whole ("1 h all told"), else the first that is not of each of several. A time of
+// more than 31 days is no time.
 [[nodiscard]] Times takeTimes(Words& words);
 
 } // namespace headcap::core::line

@@ -9,6 +9,7 @@
 #include "core/treatment/line_people.h"
 #include "core/treatment/line_places.h"
 #include "core/treatment/line_times.h"
+#include "core/treatment/line_when.h"
 #include "core/treatment/line_words.h"
 
 namespace headcap::core {
@@ -138,6 +139,34 @@ void takeTies(Words& words) {
     }
 }
 
+// "not washed", "no washing", "washing not done": the log is of what was done. Words between the
+// denial and the technique may stand, but nothing that was understood.
+bool deniesTechnique(const Words& words) {
+    constexpr auto kDenials =
+        std::to_array<std::string_view>({"not", "never", "no", "without", "didn't", "undone"});
+    constexpr auto kOfDoing =
+        std::to_array<std::string_view>({"done", "needed", "possible", "necessary", "begun"});
+    constexpr std::size_t kReach = 3;
+    for (std::size_t at = 0; at < words.size(); ++at) {
+        if (words[at].taken || !isOneOf(kDenials, words[at].lower)) {
+            continue;
+        }
+        if (words[at].lower == "not" && at + 1 < words.size() &&
+            isOneOf(kOfDoing, words[at + 1].lower)) {
+            return true;
+        }
+        for (std::size_t i = at + 1; i < words.size() && i <= at + kReach; ++i) {
+            if (words[i].part == LinePart::technique) {
+                return true;
+            }
+            if (words[i].taken) {
+                break;
+            }
+        }
+    }
+    return false;
+}
+
 std::string restOf(const Words& words, std::string_view whole) {
     std::string rest;
     for (std::size_t i = 0; i < words.size(); ++i) {
@@ -216,8 +245,15 @@ StepLine readStepLine(std::string_view text, const LineContext& context) {
     read.pressure = std::move(conditions.pressure);
     read.grainAtSpine = conditions.grain;
     read.uses = line::takeMaterials(words, context.shelf);
+    const line::When when = line::takeWhen(words, context.today);
+    read.day = when.day;
+    read.begins = when.begins;
+    read.ends = when.ends;
     const line::Times times = line::takeTimes(words);
     read.minutes = times.work;
+    if (!read.minutes && when.begins && when.ends) {
+        read.minutes = *when.ends - *when.begins;
+    }
     read.sets = times.sets;
     if (const Technique* technique = takeTechnique(words, context.techniques)) {
         read.technique = technique->key;
@@ -229,6 +265,7 @@ StepLine readStepLine(std::string_view text, const LineContext& context) {
     read.part = volumeIn(context.places, read.place);
     read.line = lineOf(read, known.text, context.places);
     takeTies(words);
+    read.isDenied = !read.technique.empty() && deniesTechnique(words);
     read.description = restOf(words, text);
     read.spans = spansOf(words);
     return read;

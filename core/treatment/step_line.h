@@ -27,6 +27,7 @@ enum class LinePart {
     setting,
     person,
     unknownLot, // looks like the number of a lot, and is none; stays in the description too
+    when,       // the day, and from when till when
     condition,  // temperature, humidity, concentration, pressure, grain
 };
 
@@ -52,7 +53,11 @@ struct StepLine {
     std::optional<Id<ProposalLine>> line; // the approved line with this technique and place
     std::vector<LineUse> uses{};
     std::optional<Minutes> minutes{};
-    std::optional<Minutes> sets{}; // setting, drying or pressing time
+    std::optional<Minutes> sets{};   // setting, drying or pressing time
+    std::optional<Day> day{};        // where the line says one
+    std::optional<Minutes> begins{}; // from that day's midnight
+    std::optional<Minutes> ends{};
+    bool isDenied = false; // "not washed": it says what was not done
     std::optional<Id<Person>> person;
     std::optional<std::int64_t> temperatureTenthsC{};
     std::optional<std::int64_t> humidityPercent{};
@@ -69,6 +74,7 @@ struct LineContext {
     std::span<const Person> people;
     std::span<const Technique> techniques = core::techniques();
     std::vector<KnownPlace> places{}; // the job's own
+    std::optional<Day> today{};       // without it no day is read
 };
 
 [[nodiscard]] StepLine readStepLine(std::string_view line, const LineContext& context);

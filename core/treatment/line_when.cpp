@@ -1,0 +1,207 @@
+#include "core/treatment/line_when.h"
+
+#include <algorithm>
+#include <array>
+#include <charconv>
+
+#include "core/values/spoken_time.h"
+
+namespace headcap::core::line {
+namespace {
+
+constexpr Minutes kHour{60};
+constexpr Minutes kHalfDay{12 * 60};
+constexpr Minutes kDay{24 * 60};
+
+constexpr std::array kWeekdays = std::to_array<std::string_view>(
+    {"sunday", "monday", "tuesday", "wednesday", "thursday", "friday", "saturday"});
+constexpr std::array kMonths =
+    std::to_array<std::string_view>({"january", "february", "march", "april", "may", "june", "july",
+                                     "august", "september", "october", "november", "december"});
+
+// "nov" or "november", at three letters and more.
+template <class List>
+std::optional<std::size_t> begunIn(const List& list, std::string_view word) {
+    const auto found = std::ranges::find_if(
+        list, [&](std::string_view name) { return word.size() >= 3 && name.starts_with(word); });
+    return found == list.end() ? std::nullopt
+                               : std::optional{static_cast<std::size_t>(found - list.begin())};
+}
+
+std::optional<int> wholeNumber(std::string_view text) {
+    int number = 0;
+    const auto read = std::from_chars(text.data(), text.data() + text.size(), number);
+    const bool isAll = read.ec == std::errc{} && read.ptr == text.data() + text.size();
+    return isAll && !text.empty() ? std::optional{number} : std::nullopt;
+}
+
+// A time of the clock: "9", "9:20", "14.40", "2pm".
+struct ClockTime {
+    Minutes at{0};
+    bool isClear = false; // with its minutes, or am or pm: no number of leaves
+    bool hasHalf = false; // am or pm was said
+};
+
+std::optional<ClockTime> clockTime(std::string_view word) {
+    ClockTime time;
+    const bool isPm = word.ends_with("pm");
+    if (isPm || word.ends_with("am")) {
+        time.isClear = time.hasHalf = true;
+        word.remove_suffix(2);
+    }
+    const std::size_t point = word.find_first_of(":.");
+    const auto hour = wholeNumber(word.substr(0, point));
+    std::optional<int> minute = 0;
+    if (point != std::string_view::npos) {
+        const std::string_view rest = word.substr(point + 1);
+        minute = rest.size() == 2 ? wholeNumber(rest) : std::nullopt;
+        time.isClear = true;
+    }
+    const int most = time.hasHalf ? 12 : 23;
+    if (!hour || *hour < 0 || *hour > most || !minute || *minute < 0 || *minute > 59) {
+        return std::nullopt;
+    }
+    time.at = *hour * kHour + Minutes{*minute};
+    if (time.hasHalf) {
+        time.at += *hour == 12 ? (isPm ? Minutes{0} : -kHalfDay) : (isPm ? kHalfDay : Minutes{0});
+    }
+    return time;
+}
+
+// A bench works by day: "1:15 to 2" is after noon.
+void setByDay(ClockTime& begins, ClockTime& ends) {
+    if (!begins.hasHalf && !ends.hasHalf && begins.at >= kHour && begins.at < 7 * kHour) {
+        begins.at += kHalfDay;
+    }
+    if (begins.hasHalf == ends.hasHalf || !ends.hasHalf) {
+        while (ends.at < begins.at && !ends.hasHalf && ends.at + kHalfDay < kDay) {
+            ends.at += kHalfDay;
+        }
+    } else if (begins.at + kHalfDay < ends.at) { // "2 to 3pm"
+        begins.at += kHalfDay;
+    }
+}
+
+struct Span {
+    ClockTime begins, ends;
+    std::size_t words = 0;
+};
+
+std::optional<Span> soundSpan(std::string_view from, std::string_view to, std::size_t words) {
+    const auto begins = clockTime(from);
+    const auto ends = clockTime(to);
+    if (!begins || !ends || !(begins->isClear || ends->isClear)) {
+        return std::nullopt;
+    }
+    Span span{*begins, *ends, words};
+    setByDay(span.begins, span.ends);
+    return span.begins.at < span.ends.at ? std::optional{span} : std::nullopt;
+}
+
+bool isFree(const Words& words, std::size_t at) {
+    return at < words.size() && !words[at].taken;
+}
+
+// An amount has a unit after it: "0.40 to 1.20 g".
+bool isAmount(const Words& words, std::size_t at) {
+    constexpr auto kUnits = std::to_array<std::string_view>(
+        {"g", "ml", "mm", "mm2", "mm²", "m", "cm", "%", "kg", "l", "sheets", "sheet", "°c"});
+    return at < words.size() && std::ranges::find(kUnits, words[at].lower) != kUnits.end();
+}
+
+std::optional<Span> spanAt(const Words& words, std::size_t at) {
+    constexpr auto kTill = std::to_array<std::string_view>({"to", "till", "until", "-", "–"});
+    if (!isFree(words, at)) {
+        return std::nullopt;
+    }
+    const std::string& word = words[at].lower;
+    for (const std::string_view dash : {std::string_view{"-"}, std::string_view{"–"}}) {
+        if (const std::size_t cut = word.find(dash); cut != std::string::npos && cut > 0) {
+            const std::string_view text{word};
+            const auto span = soundSpan(text.substr(0, cut), text.substr(cut + dash.size()), 1);
+            return isAmount(words, at + 1) ? std::nullopt : span;
+        }
+    }
+    const bool isTill = isFree(words, at + 2) &&
+                        std::ranges::find(kTill, words[at + 1].lower) != kTill.end() &&
+                        !words[at + 1].taken;
+    return isTill && !isAmount(words, at + 3) ? soundSpan(word, words[at + 2].lower, 3)
+                                              : std::nullopt;
+}
+
+struct SaidDay {
+    Day day;
+    std::size_t words = 0;
+};
+
+// "monday": the last that was, today among them where it may be.
+Day lastWeekday(std::size_t weekday, Day today, bool isBefore) {
+    const auto now = std::chrono::weekday{std::chrono::sys_days{today}}.c_encoding();
+    unsigned back = (now + 7 - static_cast<unsigned>(weekday)) % 7;
+    back = back == 0 && isBefore ? 7 : back;
+    return Day{std::chrono::sys_days{today} - std::chrono::days{back}};
+}
+
+std::optional<SaidDay> dayAt(const Words& words, std::size_t at, Day today) {
+    if (!isFree(words, at)) {
+        return std::nullopt;
+    }
+    const std::string& word = words[at].lower;
+    if (word == "yesterday" || word == "today") {
+        return SaidDay{
+            word == "today" ? today : Day{std::chrono::sys_days{today} - std::chrono::days{1}}, 1};
+    }
+    if (const auto iso = dayFromIso(word)) {
+        return SaidDay{*iso, 1};
+    }
+    if ((word == "on" || word == "last") && isFree(words, at + 1)) {
+        if (const auto weekday = begunIn(kWeekdays, words[at + 1].lower)) {
+            return SaidDay{lastWeekday(*weekday, today, word == "last"), 2};
+        }
+    }
+    const auto number = wholeNumber(word);
+    if (!number || *number < 1) {
+        return std::nullopt;
+    }
+    if (stands(words, at + 1, {"days", "ago"}) || stands(words, at + 1, {"day", "ago"})) {
+        return SaidDay{Day{std::chrono::sys_days{today} - std::chrono::days{*number}}, 3};
+    }
+    if (!isFree(words, at + 1) || !begunIn(kMonths, words[at + 1].lower)) {
+        return std::nullopt;
+    }
+    std::string said = word + " " + words[at + 1].lower;
+    std::size_t count = 2;
+    if (isFree(words, at + 2) && words[at + 2].lower.size() == 4 &&
+        wholeNumber(words[at + 2].lower)) {
+        said += " " + words[at + 2].lower;
+        count = 3;
+    }
+    const auto day = parseDay(said, today);
+    return day ? std::optional{SaidDay{*day, count}} : std::nullopt;
+}
+
+} // namespace
+
+When takeWhen(Words& words, const std::optional<Day>& today) {
+    When when;
+    for (std::size_t at = 0; at < words.size(); ++at) {
+        if (const auto span = when.begins ? std::nullopt : spanAt(words, at)) {
+            when.begins = span->begins.at;
+            when.ends = span->ends.at;
+            take(words, at, at + span->words, LinePart::when);
+            takeLeads(words, at, {"from", "between"});
+            at += span->words - 1;
+            continue;
+        }
+        const auto said = today && !when.day ? dayAt(words, at, *today) : std::nullopt;
+        if (said) {
+            when.day = said->day;
+            take(words, at, at + said->words, LinePart::when);
+            takeLeads(words, at, {"on"});
+            at += said->words - 1;
+        }
+    }
+    return when;
+}
+
+} // namespace headcap::core::line
