@@ -74,6 +74,7 @@ void OpenLines::clear() {
 void OpenLines::place(QWidget* widget) {
     const auto at = static_cast<int>(m_placed.size()) + 1;
     m_grid->addWidget(widget, at / kColumns, at % kColumns);
+    widget->setVisible(true); // at once, so that it can take the focus
     m_placed.push_back(widget);
 }
 
