@@ -88,6 +88,10 @@ QString BenchReader::doubt(const QString& line, const core::JobFile* file) const
         return tr("It says what was not done; the log is of what was. Enter again logs it all the "
                   "same.");
     }
+    if (said.namesSeveral) {
+        return tr("Several people are named, and a step is by one: log one for each. Enter again "
+                  "logs it all the same.");
+    }
     if (endOf(said, m_session.clock()) > m_session.clock().now()) {
         return tr("The time it names is still to come. Enter again logs it all the same.");
     }

@@ -1,6 +1,7 @@
 #include "core/treatment/line_people.h"
 
 #include <algorithm>
+#include <array>
 
 namespace headcap::core::line {
 namespace {
@@ -52,7 +53,18 @@ std::optional<Id<Person>> takeNamed(Words& words, std::size_t at, const Named& n
     return named.person->id;
 }
 
-} // namespace
+// A name with its capital, where one puts a name: first, last, or tied to another.
+const Person* tiedName(const Words& words, std::size_t at, std::span<const Person> people) {
+    constexpr auto kTies = std::to_array<std::string_view>({"and", "&", "with"});
+    constexpr std::size_t kShortest = 3;
+    const Word& word = words[at];
+    const bool hasCapital = !word.text.empty() && word.text[0] >= 'A' && word.text[0] <= 'Z';
+    const bool isTied = at == 0 || at + 1 == words.size() ||
+                        std::ranges::find(kTies, words[at - 1].lower) != kTies.end();
+    return !word.taken && hasCapital && isTied && word.text.size() >= kShortest
+               ? oneWord(word, people)
+               : nullptr;
+}
 
 std::optional<Id<Person>> takePerson(Words& words, std::span<const Person> people) {
     for (std::size_t at = 1; at < words.size(); ++at) {
@@ -82,6 +94,24 @@ std::optional<Id<Person>> takePerson(Words& words, std::span<const Person> peopl
         }
     }
     return std::nullopt;
+}
+
+} // namespace
+
+Who takePeople(Words& words, std::span<const Person> people) {
+    Who who{.person = takePerson(words, people)};
+    for (std::size_t at = 0; at < words.size(); ++at) {
+        const Person* person = tiedName(words, at, people);
+        if (person == nullptr) {
+            continue;
+        }
+        if (!who.person) {
+            who.person = takeNamed(words, at, {person, 1});
+        } else if (*who.person != person->id) {
+            who.areSeveral = true;
+        }
+    }
+    return who;
 }
 
 } // namespace headcap::core::line

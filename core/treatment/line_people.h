@@ -1,5 +1,5 @@
-// Who, in a line of the log: "by Ana", "by AK", or initials at its beginning or end. Inside of the
-// line's reader.
+// Who, in a line of the log: "by Ana", "by AK", initials or a name at its beginning or end, "with
+// Ana". Inside of the line's reader.
 #pragma once
 
 #include <optional>
@@ -9,6 +9,10 @@
 
 namespace headcap::core::line {
 
-[[nodiscard]] std::optional<Id<Person>> takePerson(Words& words, std::span<const Person> people);
+struct Who {
+    std::optional<Id<Person>> person;
+    bool areSeveral = false; // a step is by one; the others' names stay words
+};
+[[nodiscard]] Who takePeople(Words& words, std::span<const Person> people);
 
 } // namespace headcap::core::line

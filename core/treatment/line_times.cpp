@@ -34,6 +34,21 @@ constexpr std::array kSettingWords = std::to_array<std::string_view>(
 constexpr std::array kFillers =
     std::to_array<std::string_view>({"for", "over", "about", "another", "further", "under", "in"});
 
+// Parts of one, and numbers as they are said.
+struct SaidNumber {
+    std::string_view name;
+    std::string_view figures;
+};
+constexpr std::array kNumbers = std::to_array<SaidNumber>(
+    {{"½", "0.5"},    {"1/2", "0.5"},   {"¼", "0.25"},     {"1/4", "0.25"},  {"¾", "0.75"},
+     {"3/4", "0.75"}, {"one", "1"},     {"two", "2"},      {"three", "3"},   {"four", "4"},
+     {"five", "5"},   {"six", "6"},     {"seven", "7"},    {"eight", "8"},   {"nine", "9"},
+     {"ten", "10"},   {"twelve", "12"}, {"fifteen", "15"}, {"twenty", "20"}, {"thirty", "30"},
+     {"forty", "40"}, {"fifty", "50"}});
+
+constexpr Minutes kOvernight{12 * 60}; // a house value: from evening to morning
+constexpr std::int64_t kLeastBare = 5; // "45m": less may be metres
+
 struct Read {
     std::int64_t minutes = 0;
     std::size_t words = 0;
@@ -47,9 +62,8 @@ std::optional<std::int64_t> unitOf(std::string_view word) {
 // "1.5" of sixty minutes, to the nearest minute.
 std::optional<std::int64_t> times(std::string_view number, std::int64_t unit) {
     constexpr std::int64_t kThousand = 1000;
-    if (number == "½") {
-        return unit / 2;
-    }
+    const auto said = std::ranges::find(kNumbers, number, &SaidNumber::name);
+    number = said == kNumbers.end() ? number : said->figures;
     const auto thousandths = parseDecimal(number, 3);
     if (!thousandths || *thousandths < 0 || *thousandths > kLongest * kThousand) {
         return std::nullopt;
@@ -58,7 +72,7 @@ std::optional<std::int64_t> times(std::string_view number, std::int64_t unit) {
     return minutes <= kLongest ? std::optional{minutes} : std::nullopt;
 }
 
-// "20min", "1.5h", "1h20", "1h20min".
+// "20min", "45m", "1.5h", "1h20", "1h20min", "2h10m".
 std::optional<std::int64_t> joined(std::string_view word) {
     const std::size_t number = word.find_first_not_of("0123456789.,");
     if (number == 0 || number == std::string_view::npos) {
@@ -67,12 +81,19 @@ std::optional<std::int64_t> joined(std::string_view word) {
     if (const auto unit = unitOf(word.substr(number))) {
         return times(word.substr(0, number), *unit);
     }
+    if (word.substr(number) == "m") {
+        const auto bare = parseDecimal(word.substr(0, number), 0);
+        return bare && *bare >= kLeastBare ? times(word.substr(0, number), 1) : std::nullopt;
+    }
     if (word[number] != 'h') {
         return std::nullopt;
     }
     std::string_view rest = word.substr(number + 1);
-    if (rest.ends_with("min")) {
-        rest.remove_suffix(3);
+    for (const std::string_view unit : {std::string_view{"min"}, std::string_view{"m"}}) {
+        if (rest.ends_with(unit)) {
+            rest.remove_suffix(unit.size());
+            break;
+        }
     }
     const auto hours = times(word.substr(0, number), 60);
     const auto minutes = parseDecimal(rest, 0);
@@ -182,6 +203,9 @@ struct Found {
 std::vector<Found> allTimes(const Words& words) {
     std::vector<Found> all;
     for (std::size_t at = 0; at < words.size(); ++at) {
+        if (stands(words, at, {"overnight"}) && isSetting(words, at)) {
+            all.push_back({{kOvernight.count(), 1}, at, true});
+        }
         if (const auto read = timeAt(words, at)) {
             const std::size_t end = at + read->words;
             all.push_back({*read, at, isSetting(words, at), wholeWordsAt(words, end),

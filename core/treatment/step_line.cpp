@@ -260,7 +260,9 @@ StepLine readStepLine(std::string_view text, const LineContext& context) {
         read.kind = technique->kind;
     }
     const line::KnownPlaces known = line::takeKnownPlaces(words, context.places);
-    read.person = line::takePerson(words, context.people);
+    const line::Who who = line::takePeople(words, context.people);
+    read.person = who.person;
+    read.namesSeveral = who.areSeveral;
     read.place = placeOf(words, text, known);
     read.part = volumeIn(context.places, read.place);
     read.line = lineOf(read, known.text, context.places);

@@ -59,6 +59,7 @@ struct StepLine {
     std::optional<Minutes> ends{};
     bool isDenied = false; // "not washed": it says what was not done
     std::optional<Id<Person>> person;
+    bool namesSeveral = false; // people, of whom the first is the person
     std::optional<std::int64_t> temperatureTenthsC{};
     std::optional<std::int64_t> humidityPercent{};
     std::string concentration{};

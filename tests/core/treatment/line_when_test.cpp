@@ -108,6 +108,47 @@ TEST(LineWhen, theWholeTimeIsThatOfTheWork) {
     EXPECT_EQ(read("lined spine 30 min, nip 10 min").sets, Minutes{10});
 }
 
+TEST(LineWhen, timesAreReadAsTheyAreWritten) {
+    struct Row {
+        const char* line;
+        int minutes;
+    };
+    for (const Row& row : {Row{"guarded B1 45m", 45}, Row{"guarded B1 2h10m", 130},
+                           Row{"guarded B1 ten min", 10}, Row{"guarded B1 3/4 h", 45},
+                           Row{"guarded B1 two hours", 120}, Row{"guarded B1 ½ h", 30}}) {
+        const StepLine said = read(row.line);
+        EXPECT_EQ(said.minutes, Minutes{row.minutes}) << row.line;
+        EXPECT_EQ(said.description, "") << row.line;
+    }
+    EXPECT_EQ(read("lined spine 30 min, press overnight").sets, Minutes{12 * 60});
+    EXPECT_EQ(read("lined spine 30 min, sets overnight").sets, Minutes{12 * 60});
+    EXPECT_EQ(read("left it overnight").minutes, std::nullopt);
+    EXPECT_EQ(read("guarded B1 2m").minutes, std::nullopt); // metres, more likely
+}
+
+// A name of the house is the person's who did it; of two, both are seen.
+TEST(LinePeople, aNameIsReadWhereOnePutsIt) {
+    tests::JobBuilder b;
+    b.person("Orrin Tallow", "OT");
+    b.person("Ines Venn", "IV");
+    const Shelf shelf = shelfOf(b.file);
+    const auto said = [&](std::string_view line) {
+        return readStepLine(line, {.shelf = shelf, .people = b.file.people});
+    };
+    const auto nameOf = [&](const StepLine& line) {
+        const Person* person = b.file.person(line.person);
+        return person == nullptr ? std::string{} : person->initials;
+    };
+    EXPECT_EQ(nameOf(said("Ines guarded B1 20 min")), "IV");
+    EXPECT_EQ(nameOf(said("guarded B1 20 min Ines")), "IV");
+    EXPECT_EQ(nameOf(said("guarded B1, 20 min, by Orrin")), "OT");
+    EXPECT_FALSE(said("guarded B1, 20 min, by Orrin").namesSeveral);
+    EXPECT_EQ(nameOf(said("Orrin & Ines: guarded B1, 1 h")), "OT");
+    EXPECT_TRUE(said("Orrin & Ines: guarded B1, 1 h").namesSeveral);
+    EXPECT_TRUE(said("guarded B1 by Orrin with Ines").namesSeveral);
+    EXPECT_EQ(nameOf(said("guarded B1 for Orrin the owner")), "");
+}
+
 // What was not done must not stand in the log as done.
 TEST(LineWhen, aDenialIsSeen) {
     for (const char* line :
