@@ -227,9 +227,10 @@ void paintTestPage(QPainter& painter, const LabelSheet& sheet) {
                                     "%1. Both rules are 100 mm long where it is printed at 100 %, "
                                     "not fitted to the page.")
             .arg(QString::fromUtf8(sheet.name));
-    const QRectF words{left + kTick + 2, top + kTick + 2, kRule, 20};
+    const QStringList lines = inLines(Face::small, 9, said, kRule, 4);
+    const QRectF words{left + kTick + 2, top + kTick + 1, kRule, heightOf(9, lines.size()) + 1};
     painter.fillRect(words, Qt::white);
-    paintLines(painter, Face::small, 9, inLines(Face::small, 9, said, words.width(), 4), words);
+    paintLines(painter, Face::small, 9, lines, words);
 }
 
 namespace {

@@ -159,15 +159,7 @@ void LotMovements::showLedger(const core::Lot& lot, const core::Material* kind, 
 }
 
 tl::expected<core::Change, QString> LotMovements::composed(const core::Lot& lot) const {
-    const std::string text = toCore(m_amount->text().trimmed());
-    auto amount = core::parseAmount(text);
-    if (const core::Material* kind = m_shelf.material(lot.material);
-        !amount && amount.error().problem == core::TextProblem::unitMissing && kind != nullptr) {
-        // A bare number is counted as the material is.
-        amount = core::parseAmount(
-            text + ' ' +
-            std::string{core::EnumNames<core::Unit>::kNames[static_cast<std::size_t>(kind->unit)]});
-    }
+    const auto amount = amountTyped(m_amount->text(), m_shelf.material(lot.material));
     if (!amount) {
         return tl::unexpected(sentence(amount.error(), Reading::amount));
     }

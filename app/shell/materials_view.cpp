@@ -137,7 +137,7 @@ RowWords MaterialsView::lotWords(const core::Lot& lot) const {
 
 std::optional<core::Lot> MaterialsView::newLot() {
     if (m_shelf.materials.empty()) {
-        m_session.say({Notice::Kind::refused, tr("Add the kind of material first, below.")});
+        m_materials->startNew(); // a lot is of a kind
         return std::nullopt;
     }
     const auto year = m_session.clock().today().year();
@@ -179,6 +179,20 @@ void MaterialsView::showSheets() {
     m_sheets->show(sheets, [&](const core::Attachment& a) { return revisions.at(a.id); });
 }
 
+// On an empty shelf one begins with the kind.
+void MaterialsView::focusFirst() {
+    ListSection& first = m_shelf.materials.empty() ? static_cast<ListSection&>(*m_materials)
+                                                   : static_cast<ListSection&>(*m_lots);
+    QWidget* at = &first.list();
+    if (first.list().model()->rowCount() == 0) {
+        const auto ways = first.findChildren<QPushButton*>();
+        const auto add = std::ranges::find_if(
+            ways, [&](const QPushButton* way) { return way->isVisibleTo(&first); });
+        at = add == ways.end() ? at : *add;
+    }
+    at->setFocus(Qt::OtherFocusReason);
+}
+
 bool MaterialsView::enter(const Destination& destination) {
     if (destination.record) {
         const auto shelf = core::shelfInBrief(m_session.records());
@@ -189,7 +203,7 @@ bool MaterialsView::enter(const Destination& destination) {
     }
     refresh();
     if (!destination.record) {
-        m_lots->list().setFocus();
+        focusFirst();
         return true;
     }
     return m_lots->goTo(destination.record->id) || m_materials->goTo(destination.record->id);

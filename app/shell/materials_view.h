@@ -32,12 +32,15 @@ public:
 
 private:
     void layOut();
+    void focusFirst();
     void buildLots();
     void buildMaterials();
     void showMovements();
     void showSheets();
     [[nodiscard]] RowWords lotWords(const core::Lot& lot) const;
     [[nodiscard]] std::optional<core::Lot> newLot();
+    // In one sentence why it could not be entered.
+    [[nodiscard]] QString takeIn(const core::Lot& lot, const QString& text);
 
     Session& m_session;
     PageEdits m_edits;

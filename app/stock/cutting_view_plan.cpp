@@ -196,6 +196,7 @@ void CuttingView::book() {
         m_note->accept({});
         m_pieces->clear();
         m_others->hide();
+        m_job->control()->setFocus(Qt::OtherFocusReason); // what was planned is gone
         m_session.say({Notice::Kind::done, done, true});
     }
 }

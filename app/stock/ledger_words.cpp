@@ -13,6 +13,18 @@ QString tr(const char* text) {
 
 } // namespace
 
+tl::expected<core::Amount, core::TextError> amountTyped(const QString& text,
+                                                        const core::Material* kind) {
+    const std::string typed = toCore(text.trimmed());
+    auto amount = core::parseAmount(typed);
+    if (!amount && amount.error().problem == core::TextProblem::unitMissing && kind != nullptr) {
+        const auto unit = static_cast<std::size_t>(kind->unit);
+        amount =
+            core::parseAmount(typed + ' ' + std::string{core::EnumNames<core::Unit>::kNames[unit]});
+    }
+    return amount;
+}
+
 QString ledgerSentence(core::LedgerProblem problem, const core::Material* kind) {
     using P = core::LedgerProblem;
     switch (problem) {

@@ -1,4 +1,4 @@
-// In one sentence why the ledger refused.
+// Amounts as they are typed for the ledger, and in one sentence why it refused.
 #pragma once
 
 #include <QString>
@@ -8,5 +8,9 @@
 namespace headcap::app {
 
 [[nodiscard]] QString ledgerSentence(core::LedgerProblem problem, const core::Material* kind);
+
+// As it is typed; a bare number is counted as the kind is.
+[[nodiscard]] tl::expected<core::Amount, core::TextError> amountTyped(const QString& text,
+                                                                      const core::Material* kind);
 
 } // namespace headcap::app

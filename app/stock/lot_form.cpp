@@ -40,6 +40,7 @@ public:
         m_form.text(tr("Number"), &R::number).placeholder(tr("on its label: 26-014"));
         m_form.pick(tr("Material"), &R::material, m_means.kinds);
         m_form.choice(tr("It was"), &R::origin);
+        howMuch();
         m_groups.begin(tr("Where it came from"));
         bought();
         saved();
@@ -77,6 +78,30 @@ private:
         };
     }
 
+    // Goes into the ledger and leaves the form.
+    void howMuch() {
+        FieldRow& row = m_form.bind(
+            tr("How much"), new QLineEdit, false, [](const R&) { return QString{}; },
+            [](R&, const QString&) { return QString{}; });
+        row.placeholder(tr("came in: 500 g, 10 sheets"));
+        m_form.onlyWhen(row, [isEmpty = m_means.isEmpty](const R& lot) {
+            const bool comes =
+                lot.origin == core::LotOrigin::bought || lot.origin == core::LotOrigin::saved;
+            return comes && isEmpty(lot);
+        });
+        QObject::connect(&row, &FieldRow::left, &m_form,
+                         [&row, &form = m_form, takeIn = m_means.takeIn] {
+                             const QString text = row.text().trimmed();
+                             if (text.isEmpty() || !form.record() || form.isDraft()) {
+                                 return;
+                             }
+                             const QString error = takeIn(*form.record(), text);
+                             if (error.isEmpty()) {
+                                 row.accept({});
+                             }
+                             row.setError(error);
+                         });
+    }
     void bought() {
         const Such isBought = is(core::LotOrigin::bought);
         m_form.onlyWhen(m_form.usedText(tr("Supplier"), &R::supplier), isBought);

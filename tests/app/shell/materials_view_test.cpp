@@ -122,6 +122,41 @@ TEST_F(MaterialsViewTest, whatIsSeldomNotedIsBehindMoreUntilItSaysSomething) {
               std::chrono::year{2031} / 3 / 3);
 }
 
+// A new lot is asked how much came in among its first fields; a bare number is of the kind's unit.
+TEST_F(MaterialsViewTest, aNewLotTakesWhatCameInFromItsForm) {
+    const auto before = shelf().lots.size();
+    FormBase* form = nullptr;
+    for (FormBase* one : view.findChildren<FormBase*>()) {
+        form = one->rowLabelled(QStringLiteral("How much")) != nullptr ? one : form;
+    }
+    ASSERT_NE(form, nullptr);
+    for (QPushButton* one : view.findChildren<QPushButton*>()) {
+        if (one->text() == QStringLiteral("Add a lot")) {
+            QTest::mouseClick(one, Qt::LeftButton);
+        }
+    }
+    const auto type = [&](const char* label, const char* text) {
+        auto* line = qobject_cast<QLineEdit*>(form->rowLabelled(QLatin1String(label))->control());
+        line->setFocus();
+        line->selectAll();
+        QTest::keyClicks(line, QString::fromUtf8(text));
+        QTest::keyClick(line, Qt::Key_Return);
+    };
+    type("Number", "31-777");
+    const core::Shelf kept = shelf();
+    const auto lot = std::ranges::find(kept.lots, "31-777", &core::Lot::number);
+    ASSERT_NE(lot, kept.lots.end());
+    ASSERT_EQ(kept.lots.size(), before + 1);
+    type("How much", "12");
+    const auto balance = shelf().balanceOf(lot->id);
+    ASSERT_TRUE(balance);
+    EXPECT_EQ(balance->unit, kept.material(lot->material)->unit);
+    EXPECT_GT(balance->count, 0);
+    form->setFocus();
+    view.findChild<RuledList*>()->setFocus();
+    EXPECT_FALSE(form->rowLabelled(QStringLiteral("How much"))->isVisible());
+}
+
 TEST_F(MaterialsViewTest, entersWhatCameIn) {
     const core::Lot lot = chosen();
     const auto before = shelf().balanceOf(lot.id);

@@ -159,7 +159,8 @@ TEST_F(CuttingViewTest, piecesOfOtherStockAreToldWithTheirSizes) {
 // One does not cut for one book by the size of another.
 TEST_F(CuttingViewTest, anotherBookForgetsTheMeasuresOfTheFirst) {
     const core::WorkHouseValues house;
-    core::Item first{.id = sample.ids.next<core::Item>(), .owner = sample.ids.next<core::Owner>()};
+    core::Item first = sample.file(*sample.grafting).item;
+    first.id = sample.ids.next<core::Item>();
     first.width = core::Length::millimetres(151);
     first.height = core::Length::millimetres(216);
     first.thickness = core::Length::millimetres(24);
@@ -169,7 +170,10 @@ TEST_F(CuttingViewTest, anotherBookForgetsTheMeasuresOfTheFirst) {
     EXPECT_EQ(field(form, "Width")->text(), QStringLiteral("148 mm"));
     EXPECT_EQ(field(form, "Height")->text(), QStringLiteral("210 mm"));
     EXPECT_EQ(field(form, "Thickness")->text(), QStringLiteral("20 mm"));
-    core::Item second{.id = sample.ids.next<core::Item>(), .owner = sample.ids.next<core::Owner>()};
+    core::Item second = first;
+    second.id = sample.ids.next<core::Item>();
+    second.width.reset();
+    second.thickness.reset();
     second.height = core::Length::millimetres(306);
     view.proposer().setBook(second, house);
     EXPECT_EQ(field(form, "Width")->text(), QString{});

@@ -148,7 +148,7 @@ TEST(Labels, sayWhereTheWordsDoNotStandWhole) {
                                   .lines = {QStringLiteral("good until 15 October 2026")},
                                   .caution = QStringLiteral("Arsenical green: suspected")};
     print::LabelWords endless = usual;
-    endless.caution = QStringLiteral("keep from flames and ventilate; ").repeated(12);
+    endless.caution = QStringLiteral("keep from flames and ventilate; ").repeated(60);
     for (const print::LabelSheet& sheet : print::labelSheets()) {
         EXPECT_TRUE(print::standsWhole(usual, sheet)) << sheet.name;
         EXPECT_FALSE(print::standsWhole(endless, sheet)) << sheet.name;
