@@ -1,5 +1,9 @@
 #include "app/stock/lot_form.h"
 
+#include <algorithm>
+#include <memory>
+#include <utility>
+
 #include "app/form/form_groups.h"
 #include "app/form/record_choices.h"
 #include "app/stock/decimal_row.h"
@@ -80,27 +84,31 @@ private:
 
     // Goes into the ledger and leaves the form.
     void howMuch() {
+        // Read as the form is saved, and entered once the lot is kept.
+        const auto typed = std::make_shared<QString>();
         FieldRow& row = m_form.bind(
             tr("How much"), new QLineEdit, false, [](const R&) { return QString{}; },
-            [](R&, const QString&) { return QString{}; });
+            [typed](R&, const QString& text) {
+                *typed = text.trimmed();
+                return QString{};
+            });
         row.placeholder(tr("came in: 500 g, 10 sheets"));
         m_form.onlyWhen(row, [isEmpty = m_means.isEmpty](const R& lot) {
             const bool comes =
                 lot.origin == core::LotOrigin::bought || lot.origin == core::LotOrigin::saved;
             return comes && isEmpty(lot);
         });
-        QObject::connect(&row, &FieldRow::left, &m_form,
-                         [&row, &form = m_form, takeIn = m_means.takeIn] {
-                             const QString text = row.text().trimmed();
-                             if (text.isEmpty() || !form.record() || form.isDraft()) {
-                                 return;
-                             }
-                             const QString error = takeIn(*form.record(), text);
-                             if (error.isEmpty()) {
-                                 row.accept({});
-                             }
-                             row.setError(error);
-                         });
+        QObject::connect(
+            &row, &FieldRow::left, &m_form, [&row, &form = m_form, typed, takeIn = m_means.takeIn] {
+                const QString text = std::exchange(*typed, {});
+                if (text.isEmpty() || !form.record() || form.isDraft()) {
+                    return;
+                }
+                if (const QString error = takeIn(*form.record(), text); !error.isEmpty()) {
+                    row.rewrite(text);
+                    row.setError(error);
+                }
+            });
     }
     void bought() {
         const Such isBought = is(core::LotOrigin::bought);
