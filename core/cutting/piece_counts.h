@@ -16,7 +16,7 @@ public:
     explicit PieceCounts(const std::vector<int>& most) {
         int used = 64;
         for (const int limit : most) {
-            const int bits = std::bit_width(static_cast<unsigned>(limit)) + 1;
+            const int bits = static_cast<int>(std::bit_width(static_cast<unsigned>(limit))) + 1;
             if (used + bits > 64) {
                 m_guard.push_back(0);
                 m_bias.push_back(0);

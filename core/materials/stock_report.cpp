@@ -109,8 +109,8 @@ std::vector<RunningOut> runningOut(const Shelf& shelf, Day today, int withinDays
         const std::int64_t there = left[kind];
         const double days = static_cast<double>(there) / static_cast<double>(count) * kYear;
         // What is mixed or cut as it is needed is never stocked up.
-        const bool isMade = std::ranges::any_of(shelf.lots, [&](const Lot& lot) {
-            return lot.material == kind->id && lot.origin == LotOrigin::mixed;
+        const bool isMade = std::ranges::any_of(shelf.lots, [&made = kind->id](const Lot& lot) {
+            return lot.material == made && lot.origin == LotOrigin::mixed;
         });
         if (!isMade && days <= withinDays) {
             out.push_back({kind, {there, kind->unit}, {count, kind->unit}, static_cast<int>(days)});

@@ -115,8 +115,8 @@ std::optional<PastWork> pastWorkOf(const Item& item, std::span<const Step> steps
         places[step.line] += countOfPlace(step.place);
     }
     for (const auto& [line, count] : places) {
-        const auto named =
-            std::ranges::find_if(lines, [&](const ProposalLine& one) { return line == one.id; });
+        const auto named = std::ranges::find_if(
+            lines, [&wanted = line](const ProposalLine& one) { return wanted == one.id; });
         work.count += named == lines.end() ? count : std::max<std::int64_t>(named->count, 1);
     }
     return work.steps == 0 ? std::nullopt : std::optional{work};
