@@ -152,8 +152,8 @@ TEST_F(MaterialsViewTest, aNewLotTakesWhatCameInFromItsForm) {
     ASSERT_TRUE(balance);
     EXPECT_EQ(balance->unit, kept.material(lot->material)->unit);
     EXPECT_GT(balance->count, 0);
-    form->setFocus();
     view.findChild<RuledList*>()->setFocus();
+    view.refresh();
     EXPECT_FALSE(form->rowLabelled(QStringLiteral("How much"))->isVisible());
 }
 
