@@ -10,10 +10,10 @@ namespace headcap::app {
 
 // "Wednesday"
 [[nodiscard]] inline QString weekday(core::Day day) {
-    return QLocale{QLocale::English}.toString(
-        QDate{static_cast<int>(day.year()), static_cast<int>(unsigned{day.month()}),
-              static_cast<int>(unsigned{day.day()})},
-        QStringLiteral("dddd"));
+    return QLocale{QLocale::English}.toString(QDate{static_cast<int>(day.year()),
+                                                    static_cast<int>(unsigned{day.month()}),
+                                                    static_cast<int>(unsigned{day.day()})},
+                                              QStringLiteral("dddd"));
 }
 
 } // namespace headcap::app

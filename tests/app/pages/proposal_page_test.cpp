@@ -80,9 +80,9 @@ TEST_F(ProposalPageTest, aLineSaysWhatSpeaksAgainstTheLotsItNames) {
     ASSERT_TRUE(page().lines().goTo(hymnal().lines.front().id.uuid()));
     type(page().lines().form(), QStringLiteral("Materials"), QStringLiteral("29-102"));
     EXPECT_TRUE(job().leave());
-    EXPECT_TRUE(QTest::qWaitFor(
-        [&] { return shown().contains(QStringLiteral("say how its grain lies")); }))
-        << shown().toStdString();
+    EXPECT_TRUE(QTest::qWaitFor([&] {
+        return shown().contains(QStringLiteral("say how its grain lies"));
+    })) << shown().toStdString();
     type(page().lines().form(), QStringLiteral("Materials"),
          QStringLiteral("29-102, grain along the spine"));
     EXPECT_TRUE(job().leave());
