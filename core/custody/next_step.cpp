@@ -7,6 +7,7 @@
 #include "core/audit/audit.h"
 #include "core/custody/follow_ups.h"
 #include "core/custody/job_states.h"
+#include "core/custody/release_list.h"
 #include "core/treatment/approval.h"
 #include "core/treatment/bench_log.h"
 #include "core/treatment/proposal_versions.h"
@@ -140,6 +141,19 @@ Todo todoAboutReport(const JobFile& file, const Clock& clock) {
         first->page);
 }
 
+Todo todoAboutRelease(const JobFile& file, const Clock& clock) {
+    const auto rows = releaseList(file, clock);
+    if (mayLeave(rows)) {
+        return {WorklistGroup::toBeReturned, "Give it back with its report.", Page::report};
+    }
+    const auto open = static_cast<std::size_t>(
+        std::ranges::count_if(rows, [](const ReleaseRow& row) { return !row.isSettled(); }));
+    return {WorklistGroup::toBeReturned,
+            fmt::format("Settle {} of the release list, then give it back.",
+                        counted(open, "point", "points")),
+            Page::report};
+}
+
 Todo todoAfterReturn(const JobFile& file, const Clock& clock) {
     for (const FollowUp& followUp : file.followUps) {
         if (isDue(followUp, clock.today())) {
@@ -183,7 +197,7 @@ Todo todoOf(const JobFile& file, const Clock& clock) {
     case JobState::passed:
         return todoAboutReport(file, clock);
     case JobState::reported:
-        return {WorklistGroup::toBeReturned, "Give it back with its report.", Page::report};
+        return todoAboutRelease(file, clock);
     case JobState::returned:
         return todoAfterReturn(file, clock);
     case JobState::onHold:

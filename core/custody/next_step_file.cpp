@@ -17,8 +17,10 @@ void readOfJob(std::vector<Record>& into, const RecordStore& store, const Id<Job
 std::optional<JobFile> fileForNextStep(const RecordStore& store, const Id<Job>& id,
                                        const TechniquesInForce& techniques) {
     auto job = find(store, id);
-    if (!job || job->record.state == JobState::passed) {
-        return loadJobFile(store, id); // which the audit goes through
+    const bool isGoneThrough =
+        job && (job->record.state == JobState::passed || job->record.state == JobState::reported);
+    if (!job || isGoneThrough) {
+        return loadJobFile(store, id); // by the audit, or the release list
     }
     auto item = find(store, job->record.item);
     auto owner = find(store, job->record.owner);

@@ -137,7 +137,8 @@ std::vector<HardSheet> hardSheets() {
     for (const int side : {100, 200, 300}) {
         for (const int types : {25, 50, 100}) {
             for (const bool isWeighted : {false, true}) {
-                all.push_back(constrained(side, types, isWeighted, seed % 2 == 0, ++seed));
+                ++seed;
+                all.push_back(constrained(side, types, isWeighted, seed % 2 == 0, seed));
             }
         }
     }

@@ -1,9 +1,12 @@
 #include "core/custody/next_step.h"
 
+#include <algorithm>
+
 #include <gtest/gtest.h>
 
 #include "core/audit/audit.h"
 #include "core/custody/page_state.h"
+#include "core/custody/release_list.h"
 #include "tests/support/random_job.h"
 
 namespace headcap::core {
@@ -81,6 +84,20 @@ TEST(NextStep, aPassedJobIsReportedReturnedAndLookedAfter) {
     EXPECT_EQ(nextStep(job.file, job.clock).page, Page::collation);
     job.file.job.state = JobState::reported;
     EXPECT_EQ(nextStep(job.file, job.clock).group, WorklistGroup::toBeReturned);
+    // What is given back is what the release list lets go.
+    const auto open = static_cast<std::size_t>(std::ranges::count_if(
+        releaseList(job.file, job.clock), [](const ReleaseRow& row) { return !row.isSettled(); }));
+    ASSERT_GT(open, 1U);
+    EXPECT_EQ(sentenceOf(job),
+              "Settle " + std::to_string(open) + " points of the release list, then give it back.");
+    for (const ReleaseRow& row : releaseList(job.file, job.clock)) {
+        ReleaseCheck check{.id = job.ids.next<ReleaseCheck>(), .job = job.file.job.id};
+        check.key = row.key;
+        check.answer = ReleaseAnswer::explained;
+        check.why = "seen to";
+        job.file.releaseChecks.push_back(check);
+    }
+    EXPECT_EQ(sentenceOf(job), "Give it back with its report.");
     job.file.job.state = JobState::returned;
     EXPECT_EQ(nextStep(job.file, job.clock).group, WorklistGroup::finished);
     job.clock.set(at(day(2032, 3, 1)));
