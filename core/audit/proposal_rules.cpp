@@ -122,6 +122,19 @@ void doNothing(const AuditContext& at, const AuditSink& found) {
     }
 }
 
+// What the owner decided on must have come to the owner.
+void decidedNotSent(const AuditContext& at, const AuditSink& found) {
+    for (const Proposal& proposal : at.file.proposals) {
+        const bool isDecided = std::ranges::any_of(
+            at.file.decisions, [&](const Decision& one) { return one.proposal == proposal.id; });
+        if (isDecided && !proposal.sentOn) {
+            found(proposal, fmt::format("Proposal {} has its answer, and the record does not say "
+                                        "that it was sent.",
+                                        proposal.version));
+        }
+    }
+}
+
 void irreversibleNotAgreed(const AuditContext& at, const AuditSink& found) {
     const Decision* decision = approval(at.file);
     if (decision == nullptr) {
@@ -153,6 +166,7 @@ constexpr std::array kRules{
     AuditRule{"approved_not_done", Page::proposal, kWorth, kApproval, approvedNotDone},
     AuditRule{"over_limit", Page::proposal, kWorth, kApproval, overLimit},
     AuditRule{"limit_below_price", Page::proposal, kWorth, kApproval, limitBelowPrice},
+    AuditRule{"decided_not_sent", Page::proposal, kWorth, kApproval, decidedNotSent},
     AuditRule{"do_nothing_offered", Page::proposal, kWorth, kApproval, doNothing},
     AuditRule{"irreversible_agreed", Page::proposal, kWorth, kApproval, irreversibleNotAgreed},
 };

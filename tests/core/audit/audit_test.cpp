@@ -154,6 +154,7 @@ const std::vector<Fault>& faults() {
              }
              j.file.decisions.front().limit = Money{10'000, "EUR"};
          }},
+        {"decided_not_sent", [](auto& j) { j.file.proposals.front().sentOn.reset(); }},
         {"limit_below_price",
          [](auto& j) {
              j.file.lines.front().price = Money{20'000, "EUR"};
