@@ -1,6 +1,6 @@
 #include "app/session/keys_first.h"
 
-#include <QCoreApplication>
+#include <QApplication>
 #include <QKeyEvent>
 #include <QSet>
 
@@ -35,6 +35,11 @@ KeysFirst::KeysFirst(QObject* parent) : QObject(parent) {
 
 bool KeysFirst::eventFilter(QObject* watched, QEvent* event) {
     if (event->type() == QEvent::ShortcutOverride && watched->isWidgetType()) {
+        if (QApplication::activePopupWidget() != nullptr &&
+            static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape) {
+            event->accept(); // it closes the list that is open, and no page
+            return true;
+        }
         static const QSet<int> kOwn = ownKeys();
         if (kOwn.contains(static_cast<QKeyEvent*>(event)->keyCombination().toCombined())) {
             event->ignore();

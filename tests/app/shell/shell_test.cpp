@@ -411,6 +411,23 @@ TEST_F(ShellTest, theSewingLineSaysTheStateOfEachPageInWords) {
     }
 }
 
+// A step back closes the innermost thing: the list of a choice before the page.
+TEST_F(ShellTest, aStepBackClosesAnOpenListFirst) {
+    ASSERT_TRUE(window.go({.view = ViewId::cutting}));
+    QComboBox* choice = nullptr;
+    for (QComboBox* box : window.current()->findChildren<QComboBox*>()) {
+        choice = choice == nullptr && box->count() > 1 && box->isVisible() ? box : choice;
+    }
+    ASSERT_NE(choice, nullptr);
+    choice->showPopup();
+    ASSERT_NE(QApplication::activePopupWidget(), nullptr);
+    window.back();
+    EXPECT_EQ(QApplication::activePopupWidget(), nullptr);
+    EXPECT_EQ(window.currentId(), ViewId::cutting);
+    window.back();
+    EXPECT_EQ(window.currentId(), ViewId::worklist);
+}
+
 // The record that a button stood for may go, and the button with it: the keys do not go nowhere.
 TEST_F(ShellTest, theKeysGoOnWhenWhatHadTheFocusIsGone) {
     ASSERT_TRUE(openGrafting());
