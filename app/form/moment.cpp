@@ -3,6 +3,7 @@
 #include <QDateTime>
 #include <QRegularExpression>
 
+#include "app/session/dates.h"
 #include "app/session/words.h"
 #include "core/values/spoken_time.h"
 
@@ -29,10 +30,8 @@ std::optional<core::Instant> readMoment(const QString& text, const core::Clock& 
     if (!time.isValid() || !day) {
         return std::nullopt;
     }
-    const QDate date{static_cast<int>(day->year()),
-                     static_cast<int>(static_cast<unsigned>(day->month())),
-                     static_cast<int>(static_cast<unsigned>(day->day()))};
-    return core::Instant{std::chrono::milliseconds{QDateTime{date, time}.toMSecsSinceEpoch()}};
+    return core::Instant{
+        std::chrono::milliseconds{QDateTime{dateOf(*day), time}.toMSecsSinceEpoch()}};
 }
 
 } // namespace headcap::app

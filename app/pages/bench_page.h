@@ -63,7 +63,6 @@ private:
     void dropClock(const core::Id<core::BenchClock>& clock);
     void see(const core::SettingTime& time);
     void answer(const QString& what, bool isMade, const QString& whyNot);
-    void sayWhatToMind(const core::ProposalLine& line, const QString& begun);
     bool keep(core::Change change);
     void startCorrection();
     void show(const StepDraft& draft);

@@ -16,7 +16,6 @@
 #include "core/treatment/clocks.h"
 #include "core/treatment/setting_times.h"
 #include "core/treatment/step_checks.h"
-#include "core/values/english.h"
 
 namespace headcap::app {
 
@@ -46,25 +45,10 @@ void BenchPage::startClock(const core::ProposalLine& line) {
     }
     const QString begun = fromCore(change->sentence);
     if (keep(std::move(*change))) {
-        sayWhatToMind(line, begun);
-    }
-}
-
-// What comes first and what can hurt, where the work begins.
-void BenchPage::sayWhatToMind(const core::ProposalLine& line, const QString& begun) {
-    const core::Technique* technique = m_file->techniques.named(line.technique);
-    if (technique == nullptr) {
-        return;
-    }
-    QStringList said{begun + QLatin1Char('.')};
-    for (const std::string& first : technique->before) {
-        said << tr("First: %1.").arg(fromCore(first));
-    }
-    for (const std::string& caution : technique->cautions) {
-        said << fromCore(core::sentence(caution));
-    }
-    if (said.size() > 1) {
-        session().say({Notice::Kind::done, said.join(QLatin1Char(' ')), true});
+        // What comes first and what can hurt, where the work begins.
+        const QString advice = adviceOf(m_file->techniques.named(line.technique));
+        session().say(
+            {Notice::Kind::done, advice.isEmpty() ? begun : tr("%1. %2").arg(begun, advice), true});
     }
 }
 

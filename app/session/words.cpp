@@ -3,9 +3,10 @@
 #include <array>
 
 #include <QCoreApplication>
-#include <QDate>
 #include <QDateTime>
 #include <QLocale>
+
+#include "app/session/dates.h"
 
 namespace headcap::app {
 namespace {
@@ -16,11 +17,6 @@ using Words = std::array<const char*, core::EnumNames<Enum>::kNames.size()>;
 template <class Enum>
 QString said(const Words<Enum>& all, Enum value) {
     return QCoreApplication::translate("words", all[static_cast<std::size_t>(value)]);
-}
-
-QDate dateOf(core::Day day) {
-    return {static_cast<int>(day.year()), static_cast<int>(static_cast<unsigned>(day.month())),
-            static_cast<int>(static_cast<unsigned>(day.day()))};
 }
 
 } // namespace

@@ -197,11 +197,6 @@ bool MainWindow::go(const Destination& destination) {
 }
 
 void MainWindow::back() {
-    // The innermost thing first: a list that is open.
-    if (QWidget* list = QApplication::activePopupWidget()) {
-        list->close();
-        return;
-    }
     if (current()->back() || m_way.size() < 2 || !current()->leave()) {
         return;
     }

@@ -12,7 +12,7 @@
 #include "app/look/style.h"
 #include "app/pages/job_page.h"
 #include "app/session/actions.h"
-#include "app/session/weekday.h"
+#include "app/session/dates.h"
 #include "app/session/words.h"
 #include "app/shell/margin_note.h"
 #include "core/custody/hazards.h"

@@ -82,11 +82,6 @@ constexpr std::array kLeafHeads = std::to_array<std::string_view>(
 
 constexpr std::array kTies = std::to_array<std::string_view>({"and", "&", "to", "-", "–"});
 
-template <class List>
-bool isOneOf(const List& list, std::string_view word) {
-    return std::ranges::find(list, word) != list.end();
-}
-
 // "A4 paper": a size, not a leaf.
 bool isPaperSize(const Words& words, std::size_t at) {
     constexpr std::array kSized =

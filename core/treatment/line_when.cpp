@@ -13,21 +13,6 @@ constexpr Minutes kHour{60};
 constexpr Minutes kHalfDay{12 * 60};
 constexpr Minutes kDay{24 * 60};
 
-constexpr std::array kWeekdays = std::to_array<std::string_view>(
-    {"sunday", "monday", "tuesday", "wednesday", "thursday", "friday", "saturday"});
-constexpr std::array kMonths =
-    std::to_array<std::string_view>({"january", "february", "march", "april", "may", "june", "july",
-                                     "august", "september", "october", "november", "december"});
-
-// "nov" or "november", at three letters and more.
-template <class List>
-std::optional<std::size_t> begunIn(const List& list, std::string_view word) {
-    const auto found = std::ranges::find_if(
-        list, [&](std::string_view name) { return word.size() >= 3 && name.starts_with(word); });
-    return found == list.end() ? std::nullopt
-                               : std::optional{static_cast<std::size_t>(found - list.begin())};
-}
-
 std::optional<int> wholeNumber(std::string_view text) {
     int number = 0;
     const auto read = std::from_chars(text.data(), text.data() + text.size(), number);
@@ -134,12 +119,40 @@ struct SaidDay {
     std::size_t words = 0;
 };
 
-// "monday": the last that was, today among them where it may be.
-Day lastWeekday(std::size_t weekday, Day today, bool isBefore) {
-    const auto now = std::chrono::weekday{std::chrono::sys_days{today}}.c_encoding();
-    unsigned back = (now + 7 - static_cast<unsigned>(weekday)) % 7;
-    back = back == 0 && isBefore ? 7 : back;
-    return Day{std::chrono::sys_days{today} - std::chrono::days{back}};
+// So many words from `at` as one phrase; nothing where they are not all free.
+std::optional<std::string> phraseAt(const Words& words, std::size_t at, std::size_t count) {
+    std::string phrase;
+    for (std::size_t i = at; i < at + count; ++i) {
+        if (!isFree(words, i)) {
+            return std::nullopt;
+        }
+        phrase += (phrase.empty() ? "" : " ") + words[i].lower;
+    }
+    return phrase;
+}
+
+std::optional<Day> dayOf(const Words& words, std::size_t at, std::size_t count, Day today) {
+    const auto phrase = phraseAt(words, at, count);
+    const auto day = phrase ? parseDay(*phrase, today) : tl::unexpected(TextError{});
+    return day ? std::optional{*day} : std::nullopt;
+}
+
+// "on Monday", "last Monday": days are read forward from today, and the log looks back.
+std::optional<Day> lastWeekday(const Words& words, std::size_t at, Day today) {
+    const auto day = dayOf(words, at + 1, 1, today);
+    const int ahead = day ? daysBetween(today, *day) : -1;
+    if (ahead < 0 || ahead > 6 || words[at + 1].lower.starts_with("to")) { // today, tomorrow
+        return std::nullopt;
+    }
+    const bool isToday = ahead == 0 && words[at].lower == "on";
+    return isToday ? *day : Day{std::chrono::sys_days{*day} - std::chrono::days{7}};
+}
+
+// A day of two words or three begins with its number; figures alone may be anything else.
+bool beginsADay(const Words& words, std::size_t at) {
+    const auto isLetter = [](char c) { return c >= 'a' && c <= 'z'; };
+    return words[at].lower.size() <= 2 && wholeNumber(words[at].lower) && at + 1 < words.size() &&
+           std::ranges::all_of(words[at + 1].lower, isLetter);
 }
 
 std::optional<SaidDay> dayAt(const Words& words, std::size_t at, Day today) {
@@ -148,36 +161,24 @@ std::optional<SaidDay> dayAt(const Words& words, std::size_t at, Day today) {
     }
     const std::string& word = words[at].lower;
     if (word == "yesterday" || word == "today") {
-        return SaidDay{
-            word == "today" ? today : Day{std::chrono::sys_days{today} - std::chrono::days{1}}, 1};
+        return SaidDay{*parseDay(word, today), 1};
     }
     if (const auto iso = dayFromIso(word)) {
         return SaidDay{*iso, 1};
     }
-    if ((word == "on" || word == "last") && isFree(words, at + 1)) {
-        if (const auto weekday = begunIn(kWeekdays, words[at + 1].lower)) {
-            return SaidDay{lastWeekday(*weekday, today, word == "last"), 2};
+    if (word == "on" || word == "last") {
+        if (const auto day = lastWeekday(words, at, today)) {
+            return SaidDay{*day, 2};
         }
     }
-    const auto number = wholeNumber(word);
-    if (!number || *number < 1) {
-        return std::nullopt;
+    for (const std::size_t count : {std::size_t{3}, std::size_t{2}}) {
+        const auto day =
+            beginsADay(words, at) ? dayOf(words, at, count, today) : std::optional<Day>{};
+        if (day) {
+            return SaidDay{*day, count};
+        }
     }
-    if (stands(words, at + 1, {"days", "ago"}) || stands(words, at + 1, {"day", "ago"})) {
-        return SaidDay{Day{std::chrono::sys_days{today} - std::chrono::days{*number}}, 3};
-    }
-    if (!isFree(words, at + 1) || !begunIn(kMonths, words[at + 1].lower)) {
-        return std::nullopt;
-    }
-    std::string said = word + " " + words[at + 1].lower;
-    std::size_t count = 2;
-    if (isFree(words, at + 2) && words[at + 2].lower.size() == 4 &&
-        wholeNumber(words[at + 2].lower)) {
-        said += " " + words[at + 2].lower;
-        count = 3;
-    }
-    const auto day = parseDay(said, today);
-    return day ? std::optional{SaidDay{*day, count}} : std::nullopt;
+    return std::nullopt;
 }
 
 } // namespace

@@ -2,6 +2,7 @@
 // for. Inside of the line's reader.
 #pragma once
 
+#include <algorithm>
 #include <cstddef>
 #include <string>
 #include <string_view>
@@ -29,6 +30,11 @@ using Words = std::vector<Word>;
 // Whether the words from `at` are these, none of them taken.
 [[nodiscard]] bool stands(const Words& words, std::size_t at, const std::vector<std::string>& said);
 [[nodiscard]] std::vector<std::string> wordsOf(std::string_view phrase);
+
+template <class List>
+[[nodiscard]] bool isOneOf(const List& list, std::string_view word) {
+    return std::ranges::find(list, word) != std::ranges::end(list);
+}
 
 void take(Words& words, std::size_t from, std::size_t to, LinePart part, std::size_t group = 0);
 

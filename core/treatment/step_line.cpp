@@ -4,6 +4,7 @@
 #include <array>
 
 #include "core/treatment/line_conditions.h"
+#include "core/treatment/line_denial.h"
 #include "core/treatment/line_known_places.h"
 #include "core/treatment/line_materials.h"
 #include "core/treatment/line_people.h"
@@ -15,6 +16,7 @@
 namespace headcap::core {
 namespace {
 
+using line::isOneOf;
 using line::Words;
 
 struct Said {
@@ -27,11 +29,6 @@ struct Said {
 constexpr std::array kArticles = std::to_array<std::string_view>({"the", "a", "an", "its"});
 constexpr std::array kSides = std::to_array<std::string_view>(
     {"upper", "lower", "front", "back", "rear", "both", "all", "inner", "outer"});
-
-template <class List>
-bool isOneOf(const List& list, std::string_view word) {
-    return std::ranges::find(list, word) != list.end();
-}
 
 std::string textOf(const Words& words, std::size_t from, std::size_t to) {
     std::string phrase;
@@ -139,34 +136,6 @@ void takeTies(Words& words) {
     }
 }
 
-// "not washed", "no washing", "washing not done": the log is of what was done. Words between the
-// denial and the technique may stand, but nothing that was understood.
-bool deniesTechnique(const Words& words) {
-    constexpr auto kDenials =
-        std::to_array<std::string_view>({"not", "never", "no", "without", "didn't", "undone"});
-    constexpr auto kOfDoing =
-        std::to_array<std::string_view>({"done", "needed", "possible", "necessary", "begun"});
-    constexpr std::size_t kReach = 3;
-    for (std::size_t at = 0; at < words.size(); ++at) {
-        if (words[at].taken || !isOneOf(kDenials, words[at].lower)) {
-            continue;
-        }
-        if (words[at].lower == "not" && at + 1 < words.size() &&
-            isOneOf(kOfDoing, words[at + 1].lower)) {
-            return true;
-        }
-        for (std::size_t i = at + 1; i < words.size() && i <= at + kReach; ++i) {
-            if (words[i].part == LinePart::technique) {
-                return true;
-            }
-            if (words[i].taken) {
-                break;
-            }
-        }
-    }
-    return false;
-}
-
 std::string restOf(const Words& words, std::string_view whole) {
     std::string rest;
     for (std::size_t i = 0; i < words.size(); ++i) {
@@ -267,7 +236,7 @@ StepLine readStepLine(std::string_view text, const LineContext& context) {
     read.part = volumeIn(context.places, read.place);
     read.line = lineOf(read, known.text, context.places);
     takeTies(words);
-    read.isDenied = !read.technique.empty() && deniesTechnique(words);
+    read.isDenied = !read.technique.empty() && line::deniesTechnique(words);
     read.description = restOf(words, text);
     read.spans = spansOf(words);
     return read;

@@ -11,7 +11,7 @@
 #include "app/look/fonts.h"
 #include "app/look/grid.h"
 #include "app/look/palette.h"
-#include "app/session/weekday.h"
+#include "app/session/dates.h"
 #include "app/session/words.h"
 #include "core/values/spoken_time.h"
 

@@ -10,25 +10,6 @@ namespace {
 
 constexpr std::chrono::hours kForgotten{12}; // a clock that ran longer says nothing
 
-QString adviceOf(const core::Technique* technique) {
-    if (technique == nullptr) {
-        return {};
-    }
-    QStringList parts;
-    const auto add = [&](const QString& lead, const std::vector<std::string>& texts) {
-        QStringList said;
-        for (const std::string& text : texts) {
-            said << fromCore(text);
-        }
-        if (!said.isEmpty()) {
-            parts << lead.arg(said.join(QStringLiteral("; ")));
-        }
-    };
-    add(StepFields::tr("First: %1."), technique->before);
-    add(StepFields::tr("Mind: %1."), technique->cautions);
-    return parts.join(QLatin1Char('\n'));
-}
-
 } // namespace
 
 StepFields::StepFields(Session& session, QObject* parent)

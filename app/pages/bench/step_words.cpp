@@ -1,9 +1,9 @@
 #include "app/pages/bench/step_words.h"
 
 #include <QCoreApplication>
-#include <QDate>
 #include <QLocale>
 
+#include "app/session/dates.h"
 #include "app/session/words.h"
 #include "core/materials/shelf.h"
 #include "core/treatment/work_days.h"
@@ -111,12 +111,28 @@ QString usedWords(const core::JobFile& file, const core::MaterialUse& use) {
 }
 
 QString dayHeading(core::Day day, core::Day today) {
-    const QDate date{static_cast<int>(day.year()),
-                     static_cast<int>(static_cast<unsigned>(day.month())),
-                     static_cast<int>(static_cast<unsigned>(day.day()))};
-    return QLocale{QLocale::English}.toString(date, day.year() == today.year()
-                                                        ? QStringLiteral("dddd d MMMM")
-                                                        : QStringLiteral("dddd d MMMM yyyy"));
+    return QLocale{QLocale::English}.toString(
+        dateOf(day), day.year() == today.year() ? QStringLiteral("dddd d MMMM")
+                                                : QStringLiteral("dddd d MMMM yyyy"));
+}
+
+QString adviceOf(const core::Technique* technique) {
+    if (technique == nullptr) {
+        return {};
+    }
+    QStringList parts;
+    const auto add = [&](const QString& lead, const std::vector<std::string>& texts) {
+        QStringList said;
+        for (const std::string& text : texts) {
+            said << fromCore(text);
+        }
+        if (!said.isEmpty()) {
+            parts << lead.arg(said.join(QStringLiteral("; ")));
+        }
+    };
+    add(tr("First: %1."), technique->before);
+    add(tr("Mind: %1."), technique->cautions);
+    return parts.join(QLatin1Char('\n'));
 }
 
 QString timeBeside(core::Instant at, core::Day beside, const core::Clock& clock) {

@@ -13,12 +13,14 @@ namespace headcap::app {
 
 // What was done: the description, or else the technique.
 [[nodiscard]] QString titleOf(const core::JobFile& file, const core::Step& step);
-// "31-006 wheat starch paste 3.1 g".
 // When the work of it was done.
 [[nodiscard]] core::Instant endOf(const core::Step& step);
+// "31-006 wheat starch paste 3.1 g".
 [[nodiscard]] QString usedWords(const core::JobFile& file, const core::MaterialUse& use);
 // "Wednesday 5 March", with its year where that is not this one.
 [[nodiscard]] QString dayHeading(core::Day day, core::Day today);
+// What comes first and what to mind, a line each; empty where there is nothing.
+[[nodiscard]] QString adviceOf(const core::Technique* technique);
 // "11:30", with its day where that is not `beside`.
 [[nodiscard]] QString timeBeside(core::Instant at, core::Day beside, const core::Clock& clock);
 // "11:30, 5 March".
