@@ -7,6 +7,7 @@
 #include "app/session/words.h"
 #include "core/materials/shelf.h"
 #include "core/treatment/work_days.h"
+#include "core/values/english.h"
 #include "core/values/spoken_time.h"
 
 namespace headcap::app {
@@ -127,11 +128,12 @@ QString adviceOf(const core::Technique* technique) {
             said << fromCore(text);
         }
         if (!said.isEmpty()) {
-            parts << lead.arg(said.join(QStringLiteral("; ")));
+            // With one stop, whether or not the last of them has its own.
+            parts << lead.arg(fromCore(core::sentence(toCore(said.join(QStringLiteral("; "))))));
         }
     };
-    add(tr("First: %1."), technique->before);
-    add(tr("Mind: %1."), technique->cautions);
+    add(tr("First: %1"), technique->before);
+    add(tr("Mind: %1"), technique->cautions);
     return parts.join(QLatin1Char('\n'));
 }
 
