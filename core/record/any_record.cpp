@@ -51,7 +51,7 @@ std::vector<Column> describeColumns() {
 
 template <std::size_t... I>
 std::array<std::vector<Column>, kRecordKindCount> describeAll(std::index_sequence<I...>) {
-    return {describeColumns<std::variant_alternative_t<I, AnyRecord>>()...};
+    return {describeColumns<std::variant_alternative_t<I, RecordOfSomeKind>>()...};
 }
 
 // Reads each field in turn and builds the aggregate from them, in its own order.
@@ -91,14 +91,14 @@ tl::expected<AnyRecord, DecodeError> buildKind(RecordKind kind, std::span<const 
                                                std::index_sequence<I...>) {
     using Builder = tl::expected<AnyRecord, DecodeError> (*)(std::span<const ColumnValue>);
     static constexpr std::array<Builder, kRecordKindCount> kBuilders{
-        &build<std::variant_alternative_t<I, AnyRecord>>...};
+        &build<std::variant_alternative_t<I, RecordOfSomeKind>>...};
     return kBuilders[static_cast<std::size_t>(kind)](values);
 }
 
 template <std::size_t... I>
 Permanence permanence(RecordKind kind, std::index_sequence<I...>) {
     static constexpr std::array<Permanence, kRecordKindCount> kPermanences{
-        Description<std::variant_alternative_t<I, AnyRecord>>::kPermanence...};
+        Description<std::variant_alternative_t<I, RecordOfSomeKind>>::kPermanence...};
     return kPermanences[static_cast<std::size_t>(kind)];
 }
 
@@ -108,7 +108,7 @@ using AllKinds = std::make_index_sequence<kRecordKindCount>;
 template <std::size_t... I>
 constexpr bool kindsAreInOrder(std::index_sequence<I...>) {
     return ((EnumNames<RecordKind>::kNames[I] ==
-             Description<std::variant_alternative_t<I, AnyRecord>>::kKind) &&
+             Description<std::variant_alternative_t<I, RecordOfSomeKind>>::kKind) &&
             ...);
 }
 static_assert(kindsAreInOrder(AllKinds{}));

@@ -38,7 +38,7 @@
 
 namespace headcap::core {
 
-using AnyRecord =
+using RecordOfSomeKind =
     std::variant<Workshop, Person, Owner, Item, Work, Job, StateChange, Piece, CustodyMove, Hazard,
                  Notice, FollowUp, Attachment, Examination, Finding, Test, Collation,
                  CollationFinding, Facsimile, Proposal, ProposalOption, ProposalLine, Decision,
@@ -47,7 +47,25 @@ using AnyRecord =
                  HouseValue, HouseTechnique, BenchClock, Setting, StepCheck, ReleaseCheck,
                  Explanation, HandBack>;
 
-static_assert(std::variant_size_v<AnyRecord> == kRecordKindCount);
+static_assert(std::variant_size_v<RecordOfSomeKind> == kRecordKindCount);
+
+template <class T>
+concept RecordType = requires {
+    Description<T>::kKind;
+};
+
+// A record of any of the kinds. It is made, copied and ended in one place: what may be of any kind
+// is slow to compile, and nearly every source can hold one.
+class AnyRecord : public RecordOfSomeKind {
+public:
+    template <RecordType Record>
+    AnyRecord(Record record); // NOLINT(google-explicit-constructor): as a variant is made
+    AnyRecord(const AnyRecord& other);
+    AnyRecord(AnyRecord&& other) noexcept;
+    AnyRecord& operator=(const AnyRecord& other);
+    AnyRecord& operator=(AnyRecord&& other) noexcept;
+    ~AnyRecord();
+};
 
 template <class Record>
 constexpr RecordKind kindOf() {

@@ -61,7 +61,7 @@ public:
     void changeElsewhere(core::AnyRecord record);
     template <class Record>
     const core::Id<Record>& put(const Record& record) {
-        changeElsewhere(core::AnyRecord{std::in_place_type<Record>, record});
+        changeElsewhere(core::AnyRecord{record});
         return std::get<Record>(kept(core::refOf(record.id))).id;
     }
     [[nodiscard]] std::size_t changes() const;

@@ -112,7 +112,8 @@ Record randomRecord(Chance& chance) {
 inline std::vector<core::AnyRecord> oneOfEachKind(Chance& chance) {
     std::vector<core::AnyRecord> records;
     [&]<std::size_t... I>(std::index_sequence<I...>) {
-        (records.push_back(randomRecord<std::variant_alternative_t<I, core::AnyRecord>>(chance)),
+        (records.push_back(
+             randomRecord<std::variant_alternative_t<I, core::RecordOfSomeKind>>(chance)),
          ...);
     }
     (std::make_index_sequence<core::kRecordKindCount>{});
