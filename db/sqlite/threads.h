@@ -28,10 +28,11 @@ public:
 
     template <class Work>
     std::invoke_result_t<Work, Connection&> run(Work asked) {
-        std::packaged_task<std::invoke_result_t<Work, Connection&>(Connection&)> task(
-            std::move(asked));
-        auto result = task.get_future();
-        enqueue([&task](Connection& connection) { task(connection); });
+        // Shared: the thread is still in it when its result is already taken here.
+        using Task = std::packaged_task<std::invoke_result_t<Work, Connection&>(Connection&)>;
+        const auto task = std::make_shared<Task>(std::move(asked));
+        auto result = task->get_future();
+        enqueue([task](Connection& connection) { (*task)(connection); });
         return result.get();
     }
 
