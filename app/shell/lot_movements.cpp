@@ -1,7 +1,5 @@
 #include "app/shell/lot_movements.h"
 
-#include <algorithm>
-
 #include <QComboBox>
 #include <QHBoxLayout>
 #include <QLineEdit>
@@ -15,12 +13,11 @@
 #include "app/session/words.h"
 #include "app/stock/fit_height.h"
 #include "app/stock/ledger_words.h"
+#include "app/stock/lot_story.h"
 #include "core/materials/mix_text.h"
 
 namespace headcap::app {
 namespace {
-
-constexpr std::size_t kLinesShown = 200;
 
 constexpr int kLedgerHeight = 280;
 
@@ -104,31 +101,18 @@ void LotMovements::showHints() {
     m_note->setEnabled(movement() != Movement::cameIn);
 }
 
-void LotMovements::show(const core::Shelf& shelf, const std::optional<core::Id<core::Lot>>& lot,
-                        const Uses& uses) {
+void LotMovements::show(const core::Shelf& shelf, const LotStory* story, const Uses& uses) {
     m_shelf = shelf;
-    m_lot = lot;
-    const core::Lot* chosen = lot ? m_shelf.lot(*lot) : nullptr;
+    m_lot = story != nullptr && story->trace ? std::optional{story->trace->lot->id} : std::nullopt;
+    const core::Lot* chosen = m_lot ? m_shelf.lot(*m_lot) : nullptr;
     setVisible(chosen != nullptr);
     if (chosen != nullptr) {
-        showLedger(*chosen, m_shelf.material(chosen->material), uses);
+        showLedger(*chosen, *story, uses);
     }
 }
 
-// Of a lot that is used for years the newest, in their order.
-std::vector<core::LedgerEntry> LotMovements::newestLines(const core::Lot& lot) const {
-    std::vector<core::LedgerEntry> lines;
-    m_session.guarded([&] {
-        for (auto& found : m_session.records().newestWith(core::RecordKind::ledgerEntry, "lot",
-                                                          lot.id.text(), kLinesShown)) {
-            lines.push_back(std::get<core::LedgerEntry>(std::move(found.record)));
-        }
-    });
-    std::ranges::reverse(lines);
-    return lines;
-}
-
-void LotMovements::showLedger(const core::Lot& lot, const core::Material* kind, const Uses& uses) {
+void LotMovements::showLedger(const core::Lot& lot, const LotStory& story, const Uses& uses) {
+    const core::Material* kind = m_shelf.material(lot.material);
     m_heading->setText(tr("Ledger of %1").arg(fromCore(core::lotName(lot, kind))));
     const auto balance = m_shelf.balanceOf(lot.id);
     m_balance->setInk(balance && balance->count >= 0 ? Ink::ink : Ink::must);
@@ -136,12 +120,11 @@ void LotMovements::showLedger(const core::Lot& lot, const core::Material* kind, 
                                : tr("does not add up"));
     const core::Clock& clock = m_session.clock();
     std::vector<TableRow> rows;
-    const auto lines = newestLines(lot);
-    if (lines.size() == kLinesShown) {
+    if (story.hasEarlier) {
         rows.push_back(
             {.title = {tr("Earlier movements are not listed here."), Face::small, Ink::quiet}});
     }
-    for (const core::LedgerEntry& entry : lines) {
+    for (const core::LedgerEntry& entry : story.newest) {
         const auto use = entry.use ? uses.find(*entry.use) : uses.end();
         QString amount = fromCore(core::toText(entry.amount));
         rows.push_back(

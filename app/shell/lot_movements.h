@@ -18,24 +18,25 @@ namespace headcap::app {
 
 class Label;
 class RuledTable;
+struct LotStory;
 
 class LotMovements : public QWidget {
     Q_OBJECT
 public:
     explicit LotMovements(Session& session, QWidget* parent = nullptr);
     using Uses = std::map<core::Id<core::MaterialUse>, QString>; // in words
-    // Nothing: no lot is chosen.
-    void show(const core::Shelf& shelf, const std::optional<core::Id<core::Lot>>& lot,
-              const Uses& uses);
+    // Null: no lot is chosen.
+    void show(const core::Shelf& shelf, const LotStory* story, const Uses& uses);
     using QWidget::show;
+    // Whose movements are entered.
+    [[nodiscard]] const std::optional<core::Id<core::Lot>>& lot() const { return m_lot; }
 
 private:
     enum class Movement { cameIn, mixed, thrownAway, counted };
 
     void layOut();
     void showHints();
-    [[nodiscard]] std::vector<core::LedgerEntry> newestLines(const core::Lot& lot) const;
-    void showLedger(const core::Lot& lot, const core::Material* kind, const Uses& uses);
+    void showLedger(const core::Lot& lot, const LotStory& story, const Uses& uses);
     void enterMovement();
     [[nodiscard]] Movement movement() const;
     // The change, or in one sentence why there is none.

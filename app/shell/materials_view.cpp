@@ -15,6 +15,7 @@
 #include "app/papers/data_sheets.h"
 #include "app/shell/lot_movements.h"
 #include "app/stock/lot_papers.h"
+#include "app/stock/lot_story.h"
 #include "app/stock/lot_whereabouts.h"
 #include "app/stock/ways_on.h"
 #include "core/custody/job_states.h"
@@ -85,7 +86,8 @@ MaterialsView::MaterialsView(Session& session, QWidget* parent)
           session, m_edits,
           {tr("Safety data sheets"), tr("Attach a sheet"),
            tr("Of the kind chosen above: the maker's safety data sheet, a certificate. It opens "
-              "from each of its lots and from the bench.")})) {
+              "from each of its lots and from the bench.")})),
+      m_aside(session) {
     buildLots();
     buildMaterials();
     connect(m_whereabouts, &LotWhereabouts::goAsked, this, &View::goAsked);
@@ -150,14 +152,24 @@ std::optional<core::Lot> MaterialsView::newLot() {
                      .receivedOn = m_session.clock().today()};
 }
 
+// Its papers at once; its story when it is read, and until then what stood there, in which nothing
+// can be entered.
 void MaterialsView::showMovements() {
     const auto chosen = m_lots->list().current();
     const auto lot = chosen ? std::optional{core::Id<core::Lot>{*chosen}} : std::nullopt;
-    m_session.guarded([&] { m_whereabouts->show(lot); });
-    m_movements->show(m_shelf, lot, m_whereabouts->uses());
     const core::Lot* known = lot ? m_shelf.lot(*lot) : nullptr;
     m_lotPapers->showLot(known);
     m_lotSheet->setKind(known == nullptr ? std::nullopt : std::optional{known->material});
+    m_movements->setEnabled(lot == m_movements->lot());
+    m_aside.ask(
+        [&store = m_session.records(), lot] {
+            return lot ? readLotStory(store, *lot) : std::shared_ptr<const LotStory>{};
+        },
+        [this](const std::shared_ptr<const LotStory>& story) {
+            m_whereabouts->show(story.get());
+            m_movements->show(m_shelf, story.get(), m_whereabouts->uses());
+            m_movements->setEnabled(true);
+        });
 }
 
 void MaterialsView::showSheets() {

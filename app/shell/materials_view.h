@@ -4,6 +4,7 @@
 
 #include "app/form/record_form.h"
 #include "app/form/record_list.h"
+#include "app/session/aside.h"
 #include "app/shell/view.h"
 #include "core/materials/shelf_index.h"
 
@@ -29,6 +30,7 @@ public:
     [[nodiscard]] QString title() const override { return tr("Materials and lots"); }
 
     [[nodiscard]] papers::AttachmentList& sheets() { return *m_sheets; }
+    [[nodiscard]] bool isReading() const { return m_aside.isReading(); }
 
 private:
     void layOut();
@@ -54,6 +56,7 @@ private:
     papers::AttachmentList* m_sheets; // of the chosen kind
     core::Shelf m_shelf;
     std::optional<core::ShelfIndex> m_index{};
+    Aside m_aside; // reads the chosen lot's story
 };
 
 } // namespace headcap::app

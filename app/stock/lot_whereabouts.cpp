@@ -9,14 +9,13 @@
 #include "app/look/label.h"
 #include "app/session/words.h"
 #include "app/stock/fit_height.h"
-#include "core/materials/trace.h"
+#include "app/stock/lot_story.h"
 #include "core/treatment/bench_log.h"
 
 namespace headcap::app {
 namespace {
 
 constexpr int kMostHeight = 420;
-constexpr std::size_t kNewestUses = 200; // of a lot that is used for years
 
 QString tr(const char* text) {
     return LotWhereabouts::tr(text);
@@ -113,48 +112,25 @@ LotWhereabouts::LotWhereabouts(Session& session, QWidget* parent)
     connect(m_table, &QListView::clicked, this, &LotWhereabouts::open);
 }
 
-void LotWhereabouts::show(const std::optional<core::Id<core::Lot>>& lot) {
-    const auto all =
-        lot ? core::loadWhereabouts(m_session.records(), *lot, kNewestUses) : core::Whereabouts{};
-    const auto trace = lot ? core::traceLot(all, *lot) : std::nullopt;
-    setVisible(trace.has_value());
+void LotWhereabouts::show(const LotStory* story) {
+    const core::LotTrace* trace = story != nullptr && story->trace ? &*story->trace : nullptr;
+    setVisible(trace != nullptr);
     m_places.clear();
     m_uses.clear();
     std::vector<TableRow> rows;
-    if (trace) {
+    if (trace != nullptr) {
         m_heading->setText(tr("Where %1 went").arg(fromCore(trace->lot->number)));
         m_made->setText(tr("Made from it: %1").arg(numbersOf(trace->lots)));
         m_made->setVisible(!trace->lots.empty());
         for (const core::TracedJob& job : trace->jobs) {
-            rows.push_back(headingOf(job));
-            for (const core::TracedUse& one : job.uses) {
-                rows.push_back(rowOf(*trace, one, m_session.clock()));
-                m_uses[one.use->id] = dotted(
-                    {fromCore(job.job->number), nameOf(*trace, *one.step), fromCore(placeOf(one))});
-                m_places[*rows.back().id] = {.view = ViewId::job,
-                                             .job = job.job->id,
-                                             .page = core::Page::bench,
-                                             .record = core::refOf(one.step->id)};
-            }
-            for (const core::TracedLeaf& one : job.leaves) {
-                rows.push_back(rowOf(*trace, one));
-                m_places[*rows.back().id] = {.view = ViewId::job,
-                                             .job = job.job->id,
-                                             .page = core::Page::collation,
-                                             .record = core::refOf(one.leaf->id)};
-            }
-            for (const core::TracedPiece& one : job.pieces) {
-                rows.push_back(rowOf(*trace, one, m_session.clock()));
-                m_places[*rows.back().id] = {
-                    .view = ViewId::job, .job = job.job->id, .page = core::Page::materials};
-            }
+            addJob(*trace, job, rows);
         }
         const QString books =
             counted(static_cast<int>(trace->jobs.size()), tr("in %1 book"), tr("in %1 books"));
-        m_count->setText(all.hasMoreUses
+        m_count->setText(story->whereabouts.hasMoreUses
                              ? tr("%1 by its newest %2 uses; headcap trace lists them all")
                                    .arg(books)
-                                   .arg(kNewestUses)
+                                   .arg(story->whereabouts.uses.size())
                              : books);
     }
     m_count->setVisible(!rows.empty());
@@ -162,6 +138,27 @@ void LotWhereabouts::show(const std::optional<core::Id<core::Lot>>& lot) {
     m_table->setVisible(!rows.empty());
     m_table->show(std::move(rows));
     fitHeight(*m_table, kMostHeight);
+}
+
+void LotWhereabouts::addJob(const core::LotTrace& trace, const core::TracedJob& job,
+                            std::vector<TableRow>& rows) {
+    const auto add = [&](TableRow row, core::Page page, std::optional<core::RecordRef> record) {
+        m_places[*row.id] = {
+            .view = ViewId::job, .job = job.job->id, .page = page, .record = std::move(record)};
+        rows.push_back(std::move(row));
+    };
+    rows.push_back(headingOf(job));
+    for (const core::TracedUse& one : job.uses) {
+        add(rowOf(trace, one, m_session.clock()), core::Page::bench, core::refOf(one.step->id));
+        m_uses[one.use->id] =
+            dotted({fromCore(job.job->number), nameOf(trace, *one.step), fromCore(placeOf(one))});
+    }
+    for (const core::TracedLeaf& one : job.leaves) {
+        add(rowOf(trace, one), core::Page::collation, core::refOf(one.leaf->id));
+    }
+    for (const core::TracedPiece& one : job.pieces) {
+        add(rowOf(trace, one, m_session.clock()), core::Page::materials, std::nullopt);
+    }
 }
 
 void LotWhereabouts::open() {

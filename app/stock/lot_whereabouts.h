@@ -3,26 +3,27 @@
 #pragma once
 
 #include <map>
-#include <optional>
+#include <vector>
 
 #include <QWidget>
 
 #include "app/session/session.h"
 #include "app/shell/view.h"
-#include "core/materials/material.h"
-#include "core/treatment/step.h"
+#include "core/materials/trace.h"
 
 namespace headcap::app {
 
 class Label;
 class RuledTable;
+struct LotStory;
+struct TableRow;
 
 class LotWhereabouts : public QWidget {
     Q_OBJECT
 public:
     explicit LotWhereabouts(Session& session, QWidget* parent = nullptr);
-    // Nothing: no lot is chosen.
-    void show(const std::optional<core::Id<core::Lot>>& lot);
+    // Null: no lot is chosen.
+    void show(const LotStory* story);
     using QWidget::show;
     // What each use that stands was, for the ledger: "2031-014 · Guarding · K7".
     [[nodiscard]] const std::map<core::Id<core::MaterialUse>, QString>& uses() const {
@@ -34,6 +35,8 @@ Q_SIGNALS:
 
 private:
     void open();
+    void addJob(const core::LotTrace& trace, const core::TracedJob& job,
+                std::vector<TableRow>& rows);
 
     Session& m_session;
     Label* m_heading;

@@ -27,12 +27,17 @@ protected:
         EXPECT_TRUE(QTest::qWaitForWindowExposed(&view));
         view.enter({ViewId::materials});
         QObject::connect(&session, &Session::changed, &view, [this] { view.refresh(); });
+        waitForStory();
+    }
+    void waitForStory() {
+        EXPECT_TRUE(QTest::qWaitFor([this] { return !view.isReading(); }, 10'000));
     }
     core::Shelf shelf() { return core::loadShelf(sample.store); }
     // Chooses the first lot of the shelf.
     core::Lot chosen() {
         const core::Lot lot = shelf().lots.front();
         EXPECT_TRUE(view.enter({.view = ViewId::materials, .record = core::refOf(lot.id)}));
+        waitForStory();
         return lot;
     }
     QLineEdit* field(const char* name) {
@@ -164,6 +169,20 @@ TEST_F(MaterialsViewTest, entersWhatCameIn) {
     const core::Amount more{2'000'000, before->unit};
     enterMovement(0, core::toText(more).c_str(), "");
     EXPECT_EQ(shelf().balanceOf(lot.id), core::sum(*before, more));
+}
+
+// Its story is read aside: what is typed meanwhile must not go to the lot that stood there.
+TEST_F(MaterialsViewTest, takesNoMovementUntilTheChosenLotIsRead) {
+    chosen();
+    auto* movements = view.findChild<LotMovements*>();
+    const core::Lot other = shelf().lots.back();
+    ASSERT_NE(movements->lot(), other.id);
+    EXPECT_TRUE(movements->isEnabled());
+    ASSERT_TRUE(view.enter({.view = ViewId::materials, .record = core::refOf(other.id)}));
+    EXPECT_FALSE(movements->isEnabled());
+    waitForStory();
+    EXPECT_EQ(movements->lot(), other.id);
+    EXPECT_TRUE(movements->isEnabled());
 }
 
 TEST_F(MaterialsViewTest, thrownAwayNeedsAReason) {

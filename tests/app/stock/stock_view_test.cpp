@@ -14,6 +14,7 @@
 #include "app/print/labels.h"
 #include "app/print/qr_code.h"
 #include "app/stock/label_chooser.h"
+#include "app/stock/lot_story.h"
 #include "app/stock/lot_whereabouts.h"
 #include "app/stock/plain_form.h"
 #include "app/stock/stock_view.h"
@@ -198,7 +199,7 @@ TEST_F(StockViewTest, theBooksALotWentIntoAreListedWithTheirSteps) {
                      [&](const Destination& destination) { asked = destination; });
     bool isAny = false;
     for (const core::Lot& lot : stock.shelf().lots) {
-        whereabouts.show(lot.id);
+        whereabouts.show(readLotStory(sample.store, lot.id).get());
         const auto all = core::loadWhereabouts(sample.store, lot.id);
         std::size_t expected = 0;
         const auto trace = core::traceLot(all, lot.id);
