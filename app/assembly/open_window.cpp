@@ -2,9 +2,11 @@
 
 #include <cstdio>
 #include <filesystem>
+#include <future>
 #include <memory>
 
 #include "app/look/dress.h"
+#include "app/look/fonts.h"
 #include "app/session/dialog_prompts.h"
 #include "app/session/sentences.h"
 #include "app/session/session.h"
@@ -126,6 +128,7 @@ std::optional<StartWindow::Choice> choiceOf(const std::filesystem::path& folder)
 
 int openWindow(QApplication& application, const QStringList& arguments,
                cli::Surroundings& surroundings) {
+    const std::future<void> fonts = readFontsAhead();
     Settings settings;
     dress(application, lookOf(settings));
     DialogPrompts prompts;

@@ -5,6 +5,7 @@
 #include <utility>
 
 #include <QApplication>
+#include <QFontDatabase>
 
 namespace headcap::app {
 namespace {
@@ -83,6 +84,12 @@ QFont faceFont(Face face) {
         }
     }
     return known->second;
+}
+
+std::future<void> readFontsAhead() {
+    // Any question reads the whole database, once, under its own lock.
+    return std::async(std::launch::async,
+                      [] { (void)QFontDatabase::hasFamily(interfaceFamilies().front()); });
 }
 
 } // namespace headcap::app

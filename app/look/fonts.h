@@ -3,6 +3,8 @@
 // under 10.5 pt and grows with the system's.
 #pragma once
 
+#include <future>
+
 #include <QFont>
 #include <QStringList>
 
@@ -31,5 +33,9 @@ enum class Face {
 // The interface's font at the system's size, or 10.5 pt where that is less, times the share the
 // person has set.
 [[nodiscard]] QFont interfaceFont(const QFont& system, double share);
+
+// Reads which fonts the system has, beside whatever comes before the first words are drawn: it
+// takes as long as all else that a first window of words takes. The result waits for its end.
+[[nodiscard]] std::future<void> readFontsAhead();
 
 } // namespace headcap::app

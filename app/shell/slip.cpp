@@ -14,6 +14,7 @@ namespace {
 constexpr int kPad = 3 * kGrid;
 constexpr int kNumberX = 5 * kGrid;
 constexpr int kBookX = 23 * kGrid;
+constexpr int kRight = 4 * kGrid;
 
 } // namespace
 
@@ -42,29 +43,40 @@ QSize Slip::sizeHint() const {
     return {kWide, heightForWidth(kWide)};
 }
 
-int Slip::heightForWidth(int width) const {
-    if (m_measured.width() != width) {
-        m_measured = {width, kPad + QFontMetrics{faceFont(Face::slip)}.height() +
-                                 QFontMetrics{faceFont(Face::small)}.height() +
-                                 nextRect(wordsX(), 0, width).height() + kPad};
+const Slip::Measures& Slip::measures() const {
+    if (!m_measures) {
+        const QFontMetrics strong{faceFont(Face::smallStrong)};
+        const QRect endless{0, 0, QWIDGETSIZE_MAX, QWIDGETSIZE_MAX};
+        m_measures = {.wordsX = std::max(
+                          kBookX, kNumberX + strong.horizontalAdvance(m_words.number) + kSpace),
+                      .fixedHeight = kPad + QFontMetrics{faceFont(Face::slip)}.height() +
+                                     QFontMetrics{faceFont(Face::small)}.height() + kPad,
+                      .next = strong.boundingRect(endless, Qt::TextWordWrap, m_words.next).size()};
     }
-    return m_measured.height();
+    return *m_measures;
+}
+
+int Slip::heightForWidth(int width) const {
+    const Measures& m = measures();
+    if (m.next.width() <= width - kRight - m.wordsX) {
+        return m.fixedHeight + m.next.height();
+    }
+    if (m_wrapped.width() != width) {
+        m_wrapped = {width, m.fixedHeight + nextRect(0, width).height()};
+    }
+    return m_wrapped.height();
 }
 
 void Slip::changeEvent(QEvent* event) {
-    m_measured = {-1, -1};
+    m_measures.reset();
+    m_wrapped = {-1, -1};
     QAbstractButton::changeEvent(event);
 }
 
-// Where the words of the slip begin, beside its number.
-int Slip::wordsX() const {
-    const QFontMetrics strong{faceFont(Face::smallStrong)};
-    return std::max(kBookX, kNumberX + strong.horizontalAdvance(m_words.number) + kSpace);
-}
-
 // The next thing to do is never cut: it takes the lines it needs.
-QRect Slip::nextRect(int left, int top, int width) const {
-    const QRect room{left, top, std::max(1, width - 4 * kGrid - left), QWIDGETSIZE_MAX};
+QRect Slip::nextRect(int top, int width) const {
+    const int left = measures().wordsX;
+    const QRect room{left, top, std::max(1, width - kRight - left), QWIDGETSIZE_MAX};
     return QFontMetrics{faceFont(Face::smallStrong)}.boundingRect(room, Qt::TextWordWrap,
                                                                   m_words.next);
 }
@@ -89,7 +101,7 @@ void Slip::paintEvent(QPaintEvent*) {
         painter.drawText(x, y, text);
     };
     const int baseline = kPad + book.ascent();
-    int right = width() - 4 * kGrid;
+    int right = width() - kRight;
     if (!m_words.due.isEmpty()) {
         const QFontMetrics& face = m_words.isLate ? strong : small;
         right -= face.horizontalAdvance(m_words.due);
@@ -98,15 +110,15 @@ void Slip::paintEvent(QPaintEvent*) {
         right -= kSpace;
     }
     draw(Face::smallStrong, c.quiet, kNumberX, baseline, m_words.number);
-    const int left = wordsX();
+    const int left = measures().wordsX;
     draw(Face::slip, c.ink, left, baseline,
          book.elidedText(m_words.book, Qt::ElideRight, right - left));
-    const int wide = width() - 4 * kGrid - left;
+    const int wide = width() - kRight - left;
     const int y = kPad + book.height() + small.ascent();
     draw(Face::small, c.quiet, left, y, small.elidedText(m_words.owner, Qt::ElideRight, wide));
     painter.setFont(faceFont(Face::smallStrong));
     painter.setPen(ink);
-    painter.drawText(nextRect(left, y + small.descent(), width()), Qt::TextWordWrap, m_words.next);
+    painter.drawText(nextRect(y + small.descent(), width()), Qt::TextWordWrap, m_words.next);
 }
 
 void Slip::keyPressEvent(QKeyEvent* event) {

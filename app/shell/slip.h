@@ -2,6 +2,8 @@
 // to do, and when it is due.
 #pragma once
 
+#include <optional>
+
 #include <QAbstractButton>
 
 #include "app/look/palette.h"
@@ -37,12 +39,19 @@ protected:
     void changeEvent(QEvent* event) override;
 
 private:
-    [[nodiscard]] int wordsX() const;
-    [[nodiscard]] QRect nextRect(int left, int top, int width) const;
+    // What no width changes, measured once for a font: a sheet of slips is laid out over and over.
+    struct Measures {
+        int wordsX = 0;      // where the words begin, beside the number
+        int fixedHeight = 0; // all but the next thing to do
+        QSize next{};        // that on a line of its own
+    };
+    [[nodiscard]] const Measures& measures() const;
+    [[nodiscard]] QRect nextRect(int top, int width) const;
 
     SlipWords m_words;
     std::string m_folded;
-    mutable QSize m_measured{-1, -1}; // the height of the width last asked
+    mutable std::optional<Measures> m_measures{};
+    mutable QSize m_wrapped{-1, -1}; // the height of the width last asked that is too narrow for it
 };
 
 } // namespace headcap::app

@@ -5,15 +5,18 @@
 #include <cstdio>
 #include <fstream>
 #include <functional>
+#include <future>
 #include <map>
 #include <string>
 #include <vector>
 
+#include <QLabel>
 #include <QLineEdit>
 #include <QTemporaryDir>
 #include <QTest>
 
 #include "app/look/dress.h"
+#include "app/look/fonts.h"
 #include "app/session/actions.h"
 #include "app/session/dialog_prompts.h"
 #include "app/shell/bench_line.h"
@@ -41,8 +44,6 @@ struct Opened {
           window(session) {
         window.resize(1440, 900);
         window.QWidget::show();
-        (void)QTest::qWaitForWindowExposed(&window);
-        (void)window.grab();
     }
 
     const core::SystemClock clock{};
@@ -156,23 +157,35 @@ std::int64_t memoryMb() {
     return 0;
 }
 
-int startOnce(QApplication& application, const QString& workshop) {
-    app::dress(application, {});
-    const auto sayPainted = [] {
-        std::printf("painted\n");
-        std::fflush(stdout);
-    };
-    if (workshop.isEmpty()) {
-        QWidget window;
-        window.resize(1440, 900);
-        window.show();
-        (void)QTest::qWaitForWindowExposed(&window);
-        (void)window.grab();
-        sayPainted();
-        return 0;
+namespace {
+
+void sayPainted(QWidget& window) {
+    (void)QTest::qWaitForWindowExposed(&window);
+    (void)window.grab();
+    std::printf("painted\n");
+    std::fflush(stdout);
+}
+
+} // namespace
+
+int startBare(const QString& word) {
+    QWidget window;
+    QLabel label(&window);
+    if (word.isEmpty()) {
+        label.hide();
     }
+    label.setText(word);
+    window.resize(1440, 900);
+    window.show();
+    sayPainted(window);
+    return 0;
+}
+
+int startOnce(QApplication& application, const QString& workshop) {
+    const std::future<void> fonts = app::readFontsAhead();
+    app::dress(application, {});
     Opened opened(workshop);
-    sayPainted();
+    sayPainted(opened.window);
     // A while of work, for its memory.
     for (const core::JobLine& line : opened.open->stores().jobs.page(0, 40)) {
         opened.window.go({.view = app::ViewId::job, .job = line.id});
@@ -187,6 +200,7 @@ int startOnce(QApplication& application, const QString& workshop) {
 int replayAnHour(QApplication& application, const QString& workshop) {
     app::dress(application, {});
     Opened opened(workshop);
+    (void)QTest::qWaitForWindowExposed(&opened.window);
     const Longest longest = Replay(opened).run();
     std::size_t over = 0;
     for (auto& [action, times] : longest.overFifty) {

@@ -11,8 +11,11 @@ namespace headcap::bench {
 // The most memory this process has had, in MB.
 [[nodiscard]] std::int64_t memoryMb();
 
-// Shows the first useful window, or without a workshop a bare one, and prints a line when it is
-// painted; then, after a while of work, the memory in MB.
+// Shows a bare window with the word on it, or with nothing, and prints a line when it is painted.
+int startBare(const QString& word);
+
+// Shows the first useful window and prints a line when it is painted; then, after a while of work,
+// the memory in MB.
 int startOnce(QApplication& application, const QString& workshop);
 
 // An hour's work by keys; prints the longest the window was busy at one action, what that was, and
