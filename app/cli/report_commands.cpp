@@ -23,7 +23,7 @@ void printPoints(const std::vector<core::AuditPoint>& points) {
     for (const core::AuditPoint& point : points) {
         const bool must = point.severity == core::AuditSeverity::mustSettle;
         printLine(std::string{must ? "must settle    " : "worth knowing  "} + point.sentence);
-        printLine("               " + std::string{point.rule} + " · " + std::string{point.source});
+        printLine("               " + std::string{point.source});
     }
 }
 

@@ -2,9 +2,12 @@
 #include <nlohmann/json.hpp>
 
 #include "app/cli/commands.h"
+#include "core/materials/material_kinds.h"
 #include "core/materials/shelf.h"
 #include "core/materials/trace_json.h"
 #include "core/treatment/bench_log.h"
+#include "core/values/amount_words.h"
+#include "core/values/english.h"
 #include "core/values/measure_text.h"
 
 namespace headcap::app::cli {
@@ -36,17 +39,27 @@ std::string throughWords(const core::LotTrace& trace, const core::Lot& used) {
     return words;
 }
 
-void printJob(const core::LotTrace& trace, const core::TracedJob& job) {
+// "  half a sheet", as the material is counted.
+std::string amountOf(const core::Whereabouts& all, const core::TracedUse& one) {
+    const core::Shelf shelf{.materials = all.materials};
+    const core::Material* kind = shelf.material(one.lot->material);
+    return !one.use->amount ? ""
+           : kind == nullptr
+               ? "  " + core::toText(*one.use->amount)
+               : "  " + core::amountWords(*one.use->amount, core::pieceName(kind->kind));
+}
+
+void printJob(const core::Whereabouts& all, const core::LotTrace& trace, const core::TracedJob& job,
+              const core::Clock& clock) {
     std::string head = job.job->number;
     head += job.item == nullptr ? "" : "  " + core::headingOf(*job.item);
     head += job.owner == nullptr ? "" : "  for " + job.owner->name;
     head += job.ownerNow == nullptr ? "" : ", now of " + job.ownerNow->name;
     printLine(head);
     for (const core::TracedUse& one : job.uses) {
-        printLine("    " + core::isoText(one.step->at).substr(0, 10) + "  " +
-                  core::stepTitle(*one.step, trace.techniques) +
-                  (one.use->amount ? "  " + core::toText(*one.use->amount) : "") +
-                  throughWords(trace, *one.lot) + (one.use->stays ? "" : "  nothing of it stays"));
+        printLine("    " + core::dayText(clock.dayOf(one.step->at)) + "  " +
+                  core::stepTitle(*one.step, trace.techniques) + amountOf(all, one) +
+                  throughWords(trace, *one.lot) + (one.use->stays ? "" : "  not left in the book"));
     }
     for (const core::TracedLeaf& one : job.leaves) {
         printLine("    facsimile " + one.leaf->place +
@@ -55,10 +68,11 @@ void printJob(const core::LotTrace& trace, const core::TracedJob& job) {
     }
 }
 
-void printPieces(const core::LotTrace& trace, const core::TracedJob& job) {
+void printPieces(const core::LotTrace& trace, const core::TracedJob& job,
+                 const core::Clock& clock) {
     for (const core::TracedPiece& one : job.pieces) {
         printLine(
-            "    " + core::isoText(one.cutting->at).substr(0, 10) + "  cut: " + one.piece->name +
+            "    " + core::dayText(clock.dayOf(one.cutting->at)) + "  cut: " + one.piece->name +
             (one.piece->width && one.piece->height ? ", " + core::toText(*one.piece->width) +
                                                          " by " + core::toText(*one.piece->height)
                                                    : "") +
@@ -66,14 +80,14 @@ void printPieces(const core::LotTrace& trace, const core::TracedJob& job) {
     }
 }
 
-void print(const core::Whereabouts& all, const core::LotTrace& trace) {
+void print(const core::Whereabouts& all, const core::LotTrace& trace, const core::Clock& clock) {
     printLine(nameOf(all, *trace.lot));
     for (const core::Lot* lot : trace.lots) {
         printLine("  went into  " + nameOf(all, *lot));
     }
     for (const core::TracedJob& job : trace.jobs) {
-        printJob(trace, job);
-        printPieces(trace, job);
+        printJob(all, trace, job, clock);
+        printPieces(trace, job, clock);
     }
     if (trace.jobs.empty()) {
         printLine("It went into no book.");
@@ -92,7 +106,7 @@ Exit run(const Call& call) {
     if (call.wantsJson()) {
         printLine(core::traceJson(*trace).dump());
     } else {
-        print(all, *trace);
+        print(all, *trace, call.surroundings().clock);
     }
     return Exit::done;
 }

@@ -189,6 +189,9 @@ void BackupView::lookOutside(const std::filesystem::path& folder) {
             if (m_folder == folder) {
                 m_place->setInk(place.isThere && !place.isSameDisk ? Ink::quiet : Ink::open);
                 m_place->setText(placeWords(place));
+                // What can't be reached is not what to press.
+                m_again->setDefault(place.isThere);
+                m_elsewhere->setDefault(!place.isThere);
             }
         };
         QMetaObject::invokeMethod(this, show, Qt::QueuedConnection);

@@ -4,12 +4,26 @@
 #include "app/pages/place_in_book.h"
 #include "app/pages/survey_words.h"
 #include "app/session/words.h"
+#include "core/survey/finding_state.h"
 
 namespace headcap::app {
 namespace {
 
 constexpr int kComponentWidth = 120;
 constexpr int kDayWidth = 96;
+
+// Not said before somebody has chosen.
+void addSeverity(RecordForm<core::Finding>& form) {
+    auto* box = new QComboBox;
+    box->addItems(QStringList{SurveyPage::tr("not said")} + severityWords());
+    form.bind(
+        SurveyPage::tr("Severity"), box, false,
+        [](const core::Finding& f) { return QString::number(f.severity - core::kSeverityNotSaid); },
+        [](core::Finding& f, const QString& text) {
+            f.severity = text.toLongLong() + core::kSeverityNotSaid;
+            return QString{};
+        });
+}
 
 } // namespace
 
@@ -87,8 +101,9 @@ void SurveyPage::buildFindings() {
                      photographsOf(finding));
     };
     m_findings->make = [this]() -> std::optional<core::Finding> {
-        return core::Finding{
-            .id = session().ids().next<core::Finding>(), .job = m_file->job.id, .severity = 1};
+        return core::Finding{.id = session().ids().next<core::Finding>(),
+                             .job = m_file->job.id,
+                             .severity = core::kSeverityNotSaid};
     };
     // Its photographs stay; they only no longer show it.
     m_findings->alsoRemove = [this](const core::Finding& finding, core::Change& change) {
@@ -117,7 +132,7 @@ void SurveyPage::buildFindingForm() {
         .placeholder(tr("leaf, board and edge: upper board, joint"))
         .understood(placeInBook(m_file));
     form.text(tr("Extent"), &core::Finding::extent).placeholder(tr("12 leaves, 30 %, 45 mm"));
-    form.choice(tr("Severity"), &core::Finding::severity, severityWords());
+    addSeverity(form);
     form.choice(tr("Activity"), &core::Finding::activity);
     FieldRow& handling = form.choice(tr("Handling"), &core::Finding::handling);
     form.check(tr("Earlier repair"), tr("this is an earlier repair"),

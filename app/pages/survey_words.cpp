@@ -94,7 +94,7 @@ RowWords rowOf(const core::Finding& finding, const QString& volume, const QStrin
                  finding.earlierRepair ? tr("earlier repair") : QString{},
                  fromCore(finding.observed), inferred, photographs}),
             .right = dotted(
-                {severityWords().value(static_cast<int>(finding.severity)),
+                {severityWords().value(static_cast<int>(finding.severity), tr("not judged")),
                  finding.activity == core::Activity::active ? words(finding.activity) : QString{}}),
             .rightInk = inkOf(finding),
             .isGrouped = true};

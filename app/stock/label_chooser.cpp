@@ -76,6 +76,29 @@ print::LabelWords labelOf(const core::Lot& lot, const core::Material* kind, cons
     return label;
 }
 
+// Every hazard of the book, when it is due, and what came with it.
+void addJob(print::LabelWords& label, const core::JobFile& file) {
+    QStringList hazards;
+    for (const core::Hazard& hazard : file.hazards) {
+        if (hazard.state != core::HazardState::cleared) {
+            hazards << LabelChooser::tr("%1: %2").arg(fromCore(core::hazardName(hazard.term)),
+                                                      fromCore(core::wordsFor(hazard.state)));
+        }
+    }
+    label.caution = hazards.join(QStringLiteral("; "));
+    if (file.job.dueOn) {
+        label.lines << LabelChooser::tr("due %1").arg(fromCore(core::dayText(*file.job.dueOn)));
+    }
+    std::int64_t pieces = 0;
+    for (const core::Piece& piece : file.pieces) {
+        pieces += piece.count;
+    }
+    if (pieces > 0) {
+        label.lines << counted(static_cast<int>(pieces), LabelChooser::tr("%1 piece came with it"),
+                               LabelChooser::tr("%1 pieces came with it"));
+    }
+}
+
 } // namespace
 
 LabelPreview::LabelPreview(QWidget* parent) : QWidget(parent) {
@@ -178,12 +201,7 @@ std::optional<print::LabelWords> LabelChooser::wordsFor(const QString& number) c
                             .title = fromCore(job->title),
                             .lines = {fromCore(job->owner)}};
     if (const auto file = core::loadJobFile(m_session.records(), job->id)) {
-        for (const core::Hazard& hazard : file->hazards) {
-            if (hazard.state != core::HazardState::cleared) {
-                label.caution = tr("%1: %2").arg(fromCore(core::hazardName(hazard.term)),
-                                                 fromCore(core::wordsFor(hazard.state)));
-            }
-        }
+        addJob(label, *file);
     }
     return label;
 }

@@ -161,7 +161,7 @@ constexpr std::array kRules{
     AuditRule{"approval_by_whom", Page::proposal, kMust, kApproval, approvedBy},
     AuditRule{"approval_spoken", Page::proposal, kWorth, kApproval, spoken},
     AuditRule{"approval_before_work", Page::bench, kWorth, kApproval, before},
-    AuditRule{"done_not_approved", Page::bench, kWorth, kApproval, doneNotApproved},
+    AuditRule{"done_not_approved", Page::bench, kMust, kApproval, doneNotApproved},
     AuditRule{"approved_not_done", Page::proposal, kWorth, kApproval, approvedNotDone},
     AuditRule{"over_limit", Page::proposal, kWorth, kApproval, overLimit},
     AuditRule{"limit_below_price", Page::proposal, kWorth, kApproval, limitBelowPrice},

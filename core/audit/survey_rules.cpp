@@ -5,8 +5,12 @@
 #include <fmt/format.h>
 
 #include "core/audit/facts.h"
+#include "core/custody/hazard_evidence.h"
 #include "core/custody/hazards.h"
 #include "core/custody/job_states.h"
+#include "core/survey/condition_terms.h"
+#include "core/survey/finding_state.h"
+#include "core/values/english.h"
 
 namespace headcap::core {
 namespace {
@@ -14,6 +18,16 @@ namespace {
 void noCondition(const AuditContext& at, const AuditSink& found) {
     if (at.file.findings.empty() && facts::isTreated(at.file)) {
         found(at.file.job, "The book was treated, and its condition on arrival is not described.");
+    }
+}
+
+void notJudged(const AuditContext& at, const AuditSink& found) {
+    for (const Finding& finding : at.file.findings) {
+        if (!isJudged(finding)) {
+            found(finding, fmt::format("{}: how severe it is, and whether the book may be handled, "
+                                       "is not said.",
+                                       capitalised(termName(finding.component, finding.term))));
+        }
     }
 }
 
@@ -84,6 +98,16 @@ void clearedHow(const AuditContext& at, const AuditSink& found) {
     }
 }
 
+void clearedByLook(const AuditContext& at, const AuditSink& found) {
+    for (const Hazard& hazard : at.file.hazards) {
+        if (isClearedByLookAlone(hazard)) {
+            found(hazard, fmt::format("{} is called cleared by a look alone: the report will say "
+                                      "\"{}\".",
+                                      hazardName(hazard.term), standingOf(hazard)));
+        }
+    }
+}
+
 void hazardNotTold(const AuditContext& at, const AuditSink& found) {
     if (facts::isTold(at.file, NoticeSubject::hazard)) {
         return;
@@ -100,6 +124,7 @@ constexpr auto kMust = AuditSeverity::mustSettle;
 constexpr auto kWorth = AuditSeverity::worthKnowing;
 constexpr std::array kRules{
     AuditRule{"condition_described", Page::survey, kMust, "AIC Commentary 25", noCondition},
+    AuditRule{"finding_judged", Page::survey, kWorth, "AIC Commentary 25", notJudged},
     AuditRule{"examination_method", Page::survey, kWorth, "AIC Commentary 25", examinedHow},
     AuditRule{"not_examined", Page::survey, kWorth, "AIC Commentary 25", notExamined},
     AuditRule{"sample_consent", Page::survey, kMust, "AIC Commentary 16, 17", consent},
@@ -107,6 +132,9 @@ constexpr std::array kRules{
     AuditRule{"hazard_likely", Page::survey, kMust, "published hazards of book materials", likely},
     AuditRule{"hazard_not_settled", Page::survey, kWorth, "common practice", notTested},
     AuditRule{"hazard_evidence", Page::survey, kMust, "common practice", clearedHow},
+    AuditRule{"hazard_cleared_by_look", Page::survey, kWorth,
+              "published hazards of book materials: a negative look is no clearance",
+              clearedByLook},
     AuditRule{"hazard_told", Page::survey, kMust, "AIC Commentary 28", hazardNotTold},
 };
 

@@ -36,12 +36,15 @@ std::vector<WorkPiece> fourFlapPieces(const MeasuredBook& book, const WorkHouseV
 
 std::vector<WorkPiece> dropSpineBoxPieces(const MeasuredBook& book, const WorkHouseValues& house) {
     const Length board = book.board;
-    const Inside tray{book.width + house.boxEase, book.height + house.boxEase * 2,
-                      book.thickness + house.boxEase};
+    // From board to board: the cloth that is turned in over the walls takes its share.
+    const Inside tray{book.width + house.boxEase + house.boxCloth,
+                      book.height + (house.boxEase + house.boxCloth) * 2,
+                      book.thickness + house.boxEase + house.boxLining};
     // The lid closes over the tray: over one long wall, two short ones, and the tray's base.
-    const Inside lid{tray.width + board + house.trayEase,
-                     tray.height + (board + house.trayEase) * 2,
-                     tray.depth + board + house.trayEase};
+    // Between the boards of two walls lie the cloth outside the one and inside the other.
+    const Length between = board + house.boxCloth * 2 + house.trayEase;
+    const Inside lid{tray.width + between, tray.height + between * 2,
+                     tray.depth + board + house.boxCloth + house.boxLining + house.trayEase};
     const Length trayWall = tray.depth + board;
     const Length lidWall = lid.depth + board;
     const Length caseWidth = lid.width + board + house.boxSquare;

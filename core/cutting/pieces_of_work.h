@@ -88,10 +88,12 @@ struct WorkHouseValues {
     Length liningShort = Length::millimetres(3);    // linings end before head and tail
 
     Length wrapperFlap = Length::millimetres(60);
-    Length boxEase = Length::millimetres(2);  // about the book, on each side of a box
-    Length card = Length::millimetres(1);     // the thickness of box card
-    int flapPerMille = 500;                   // how far the tall flaps reach over the book
-    Length trayEase = Length::millimetres(1); // between tray and lid, coverings included
+    Length boxEase = Length::millimetres(2);     // about the book, on each side of a box
+    Length card = Length::millimetres(1);        // the thickness of box card
+    int flapPerMille = 500;                      // how far the tall flaps reach over the book
+    Length trayEase = Length::millimetres(1);    // between tray and lid, as they are covered
+    Length boxCloth = Length::micrometres(350);  // one layer of it, on every wall inside and out
+    Length boxLining = Length::micrometres(250); // of the bases
     Length boxSquare = Length::millimetres(3);
 
     Length leatherLift = Length::millimetres(15); // under the old leather of a reback

@@ -100,4 +100,8 @@ std::string_view wordsFor(MaterialClass kind) {
     return kWords[static_cast<std::size_t>(kind)];
 }
 
+std::string_view pieceName(MaterialClass kind) {
+    return kind == MaterialClass::leather || kind == MaterialClass::vellum ? "skin" : "piece";
+}
+
 } // namespace headcap::core

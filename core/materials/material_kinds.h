@@ -39,4 +39,7 @@ struct MaterialKind {
 // "paper", "prepared adhesive".
 [[nodiscard]] std::string_view wordsFor(MaterialClass kind);
 
+// What one piece of it is called: "skin" of leather and vellum, else "piece".
+[[nodiscard]] std::string_view pieceName(MaterialClass kind);
+
 } // namespace headcap::core

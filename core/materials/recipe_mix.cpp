@@ -10,6 +10,9 @@
 namespace headcap::core {
 namespace {
 
+constexpr std::string_view kWater = "solvent/water";
+constexpr std::string_view kOurOwn = "our own";
+
 class Mixing {
 public:
     Mixing(const RecipeMix& mix, Shelf shelf, const Hand& hand, IdSource& ids)
@@ -76,24 +79,41 @@ private:
         if (!kind) {
             return tl::unexpected(LedgerProblem::materialUnknown);
         }
+        const bool isWater = part.kindKey == kWater;
+        if (const Lot* tap = isWater ? ownLotOf(*kind) : nullptr) {
+            return received(*tap, takeIn(*tap, taken.amount, m_shelf, m_hand, m_ids));
+        }
         const Lot lot{.id = m_ids.next<Lot>(),
                       .number = taken.number,
                       .material = *kind,
-                      .supplier = part.kindKey == "solvent/water" ? "our own" : "",
+                      .supplier = isWater ? std::string{kOurOwn} : "",
                       .receivedOn = m_mix.on};
-        auto received = receiveLot(lot, taken.amount, m_shelf, m_hand, m_ids);
-        if (!received) {
-            return tl::unexpected(received.error());
+        const auto id = received(lot, receiveLot(lot, taken.amount, m_shelf, m_hand, m_ids));
+        m_shelf.lots.push_back(lot);
+        return id;
+    }
+
+    // Water of our own is one lot: more of it comes in with every mix.
+    [[nodiscard]] const Lot* ownLotOf(const Id<Material>& kind) const {
+        const auto found = std::ranges::find_if(m_shelf.lots, [&](const Lot& lot) {
+            return lot.material == kind && !lot.finished && lot.supplier.starts_with(kOurOwn);
+        });
+        return found == m_shelf.lots.end() ? nullptr : &*found;
+    }
+
+    tl::expected<Id<Lot>, LedgerProblem> received(const Lot& lot,
+                                                  tl::expected<Change, LedgerProblem> change) {
+        if (!change) {
+            return tl::unexpected(change.error());
         }
-        for (const Write& write : received->writes) {
+        for (const Write& write : change->writes) {
             if (const auto* entry = std::get_if<LedgerEntry>(&write.record)) {
                 m_shelf.ledger.push_back(*entry);
             }
         }
-        m_shelf.lots.push_back(lot);
         m_received += fmt::format("{}{}, {}", m_received.empty() ? "" : "; ", lot.number,
-                                  m_shelf.material(*kind)->name);
-        take(*received);
+                                  m_shelf.material(lot.material)->name);
+        take(*change);
         return lot.id;
     }
 

@@ -40,8 +40,9 @@ std::string sizeText(const Item& item) {
 }
 
 std::string reportText(const ReportRequest& request) {
+    // That it is a draft, and of what job, the head of the paper says.
     return request.isDraft
-               ? "draft of " + dayText(request.date)
+               ? ""
                : fmt::format("version {}, issued on {}", request.version, dayText(request.date));
 }
 
@@ -69,7 +70,6 @@ Section jobSection(const Context& at) {
     const Job& job = at.file.job;
     Section section{.key = "job", .title = "This job"};
     Facts facts;
-    addFact(facts, "Job", job.number);
     addFact(facts, "Report", reportText(at.request));
     addFact(facts, "Changes since the version before", at.request.changes);
     addFact(facts, "Owner", ownerText(at.file.owner));

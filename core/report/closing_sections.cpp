@@ -13,38 +13,6 @@
 namespace headcap::core::report {
 namespace {
 
-std::string_view wordsFor(PhotoRole role) {
-    switch (role) {
-    case PhotoRole::before:
-        return "Before treatment";
-    case PhotoRole::during:
-        return "During treatment";
-    case PhotoRole::after:
-        return "After treatment";
-    case PhotoRole::detail:
-        break;
-    }
-    return "Detail";
-}
-
-std::string lowerFirst(std::string_view text) {
-    std::string made;
-    for (const char c : text) {
-        const bool isFirstCapital = made.empty() && c >= 'A' && c <= 'Z';
-        made += isFirstCapital ? static_cast<char>(c - 'A' + 'a') : c;
-    }
-    return made;
-}
-
-std::string captionOf(const JobFile& file, const Photograph& photograph) {
-    const std::string place = placeIn(file, photograph.part, photograph.place);
-    std::string role{wordsFor(photograph.role)};
-    if (!place.empty()) {
-        role = place + ", " + lowerFirst(role);
-    }
-    return sentence(told({role, photograph.caption}));
-}
-
 void addHazardAdvice(List& list, const JobFile& file) {
     for (const Hazard& hazard : file.hazards) {
         const HazardKind* kind = hazardNamed(hazard.term);
@@ -66,9 +34,7 @@ void addHandlingAdvice(List& list, const JobFile& file) {
         }
         list.items.push_back(
             {plain(fmt::format("{}: {} as it came, and not worked on. {}",
-                               capitalised(joined({componentName(finding.component),
-                                                   placeIn(file, finding.part, finding.place)},
-                                                  ", ")),
+                               capitalised(partAndPlace(file, finding)),
                                lowerFirst(termName(finding.component, finding.term)),
                                finding.handling == Handling::no
                                    ? "Not fit to be handled; ask before use."
@@ -98,40 +64,6 @@ void addLeafAdvice(List& list, const JobFile& file) {
                  leaf.removal.empty() ? "not recorded" : leaf.removal))),
              refOf(leaf.id)});
     }
-}
-
-bool showsTheSame(const Photograph& before, const Photograph& after) {
-    return after.role == PhotoRole::after && after.figureWidth == FigureWidth::column &&
-           after.part == before.part && after.place == before.place;
-}
-
-// What shows one place before and after stands side by side, and first; the rest as they are.
-std::vector<const Photograph*> figuresInOrder(const JobFile& file) {
-    std::vector<const Photograph*> rest;
-    for (const Photograph& photograph : file.photographs) {
-        if (photograph.inReport) {
-            rest.push_back(&photograph);
-        }
-    }
-    std::vector<const Photograph*> ordered;
-    for (std::size_t i = 0; i < rest.size();) {
-        const Photograph& before = *rest[i];
-        const bool mayPair = before.role == PhotoRole::before && !before.place.empty() &&
-                             before.figureWidth == FigureWidth::column;
-        const auto after = std::ranges::find_if(
-            rest, [&](const Photograph* one) { return mayPair && showsTheSame(before, *one); });
-        if (after == rest.end()) {
-            ++i;
-            continue;
-        }
-        ordered.push_back(&before);
-        ordered.push_back(*after);
-        rest.erase(after);
-        std::erase(rest, &before);
-        i = 0;
-    }
-    ordered.insert(ordered.end(), rest.begin(), rest.end());
-    return ordered;
 }
 
 struct Part {
@@ -165,26 +97,6 @@ Part partOf(const JobFile& file, const Id<Person>& id) {
 
 } // namespace
 
-Section figuresSection(const Context& at) {
-    Section section{.key = "figures", .title = "Figures"};
-    Figures figures;
-    for (const Photograph* photograph : figuresInOrder(at.file)) {
-        figures.figures.push_back({.number = static_cast<int>(figures.figures.size()) + 1,
-                                   .photograph = photograph->digest,
-                                   .widthPx = photograph->widthPx,
-                                   .heightPx = photograph->heightPx,
-                                   .width = photograph->figureWidth,
-                                   .caption = captionOf(at.file, *photograph),
-                                   .source = refOf(photograph->id)});
-    }
-    if (figures.figures.empty()) {
-        section.blocks.emplace_back(Statement{"No photograph stands in this report."});
-    } else {
-        section.blocks.emplace_back(std::move(figures));
-    }
-    return section;
-}
-
 Section adviceSection(const Context& at) {
     Section section{.key = "advice", .title = "Advice for its care"};
     List list;
@@ -196,7 +108,7 @@ Section adviceSection(const Context& at) {
         list.items.push_back({plain(sentence(at.file.job.advice)), std::nullopt});
     }
     list.items.push_back(
-        {plain("Keep this report with the book, or where it will be found with it."),
+        {plain("Keep the treatment report with the book, or where it will be found with it."),
          std::nullopt});
     section.blocks.emplace_back(std::move(list));
     return section;

@@ -26,7 +26,7 @@ void addCollation(Section& section, const JobFile& file, const Collation& collat
     Facts facts;
     addFact(facts, labels::kThisCopy,
             collation.statement.empty() ? "no statement is written" : collation.statement, source);
-    addFact(facts, labels::kFormula, collation.formula, source);
+    addFact(facts, labels::kFormula, formulaText(collation.formula), source);
     addFact(facts, labels::kExtent, collation.extent, source);
     addFact(facts, labels::kAgainst, collation.authority, source);
     addFact(facts, labels::kTally,

@@ -102,7 +102,9 @@ void addOrder(Section& section, const Context& at) {
     });
     const bool isMisbound = std::ranges::count(at.file.collationFindings, CollationKind::misbound,
                                                &CollationFinding::kind) > 0;
-    section.blocks.emplace_back(Subheading{"Leaves bound out of their place"});
+    if (!moves.empty()) {
+        section.blocks.emplace_back(Subheading{"Leaves bound out of their place"});
+    }
     addOr(section, listOf(moves),
           isMisbound ? "What is misbound is named above; where its leaves belong is not said so "
                        "that the moves can be given."
@@ -118,7 +120,9 @@ void addPlates(Section& section, const Context& at) {
                  plate.source.empty() ? "not said" : plate.source, plateText(plate)},
                 refOf(plate.id)));
     }
-    section.blocks.emplace_back(Subheading{"Plates called for"});
+    if (!plates.rows.empty()) {
+        section.blocks.emplace_back(Subheading{"Plates called for"});
+    }
     const bool isCounted = std::ranges::any_of(
         at.file.collations, [](const Collation& one) { return one.platesCalledFor > 0; });
     addOr(section, std::move(plates),

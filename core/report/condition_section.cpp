@@ -2,44 +2,17 @@
 
 #include <fmt/format.h>
 
+#include "core/custody/hazard_evidence.h"
 #include "core/custody/hazards.h"
 #include "core/report/sections.h"
 #include "core/report/writing.h"
 #include "core/survey/condition_terms.h"
+#include "core/survey/finding_state.h"
 #include "core/values/decimal.h"
 #include "core/values/english.h"
 
 namespace headcap::core::report {
 namespace {
-
-std::string_view severityText(std::int64_t severity) {
-    constexpr std::array<std::string_view, 4> kWords{"none", "slight", "moderate", "severe"};
-    return kWords[static_cast<std::size_t>(std::clamp<std::int64_t>(severity, 0, 3))];
-}
-
-std::string_view activityText(Activity activity) {
-    switch (activity) {
-    case Activity::unknown:
-        return "activity not known";
-    case Activity::stable:
-        return "stable";
-    case Activity::active:
-        break;
-    }
-    return "active";
-}
-
-std::string_view handlingText(Handling handling) {
-    switch (handling) {
-    case Handling::yes:
-        return "may be handled";
-    case Handling::withCare:
-        return "handle with care";
-    case Handling::no:
-        break;
-    }
-    return "not to be handled";
-}
 
 std::string areaText(const std::optional<Area>& area) {
     return area ? decimalText(area->count(), 6) + " mm²" : "";
@@ -54,7 +27,7 @@ void addHazards(Section& section, const JobFile& file) {
                   joined({hazard.onDay ? dayText(*hazard.onDay) : "", personName(file, hazard.who)},
                          ", ")});
         section.blocks.emplace_back(
-            Caution{fmt::format("{}: {}", hazardName(hazard.term), wordsFor(hazard.state)),
+            Caution{fmt::format("{}: {}", hazardName(hazard.term), standingOf(hazard)),
                     joined({capitalised(sentence(hazard.place)), sentence(tested),
                             sentence(hazard.note), warns && kind != nullptr ? kind->caution : ""},
                            " "),
@@ -80,15 +53,11 @@ void addExaminations(Section& section, const JobFile& file) {
 
 TableRow findingRow(const JobFile& file, const Finding& finding) {
     const std::string term = termName(finding.component, finding.term);
-    return row(
-        {joined({componentName(finding.component), placeIn(file, finding.part, finding.place)},
-                ", "),
-         told({finding.earlierRepair ? joined({term, "an earlier repair"}, ", ") : term,
-               finding.observed, finding.extent, areaText(finding.area)}),
-         finding.inferred,
-         fmt::format("{}, {}, {}", severityText(finding.severity), activityText(finding.activity),
-                     handlingText(finding.handling))},
-        refOf(finding.id));
+    return row({partAndPlace(file, finding),
+                told({finding.earlierRepair ? joined({term, "an earlier repair"}, ", ") : term,
+                      finding.observed, finding.extent, areaText(finding.area)}),
+                finding.inferred, stateWords(finding)},
+               refOf(finding.id));
 }
 
 } // namespace

@@ -1,5 +1,7 @@
 #include "core/report/day_sheet.h"
 
+#include <array>
+
 #include <fmt/format.h>
 
 #include "core/report/writing.h"
@@ -61,6 +63,14 @@ Section sumsOf(const DayOfWork& day) {
     return section;
 }
 
+// "Wednesday 2 December 2026".
+std::string fullDayText(Day day) {
+    static constexpr std::array<std::string_view, 7> kDays{
+        "Sunday", "Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday"};
+    const std::chrono::weekday weekday{std::chrono::sys_days{day}};
+    return fmt::format("{} {}", kDays[weekday.c_encoding()], dayText(day));
+}
+
 Section settingsOf(const DayOfWork& day, const DaySheetNames& names, const Clock& clock) {
     Section section{.key = "settings", .title = "Setting"};
     Table table{.columns = {{"Job", 3}, {"Book", 5}, {"What", 7}, {"Until", 4}}};
@@ -68,7 +78,7 @@ Section settingsOf(const DayOfWork& day, const DaySheetNames& names, const Clock
         const Day until = clock.dayOf(one.setting.endsAt);
         std::string when = names.clockText(one.setting.endsAt);
         if (until != day.day) {
-            when += ", " + dayText(until);
+            when += ", " + fullDayText(until);
         }
         table.rows.push_back(row({one.job, one.book, one.setting.what,
                                   one.isOver(clock.now()) ? "over since " + when : when},
@@ -124,7 +134,9 @@ Document daySheet(const DayOfWork& day, const DaySheetNames& names, const Clock&
     if (day.day == clock.today()) {
         document.sections.push_back(settingsOf(day, names, clock));
     }
-    document.sections.push_back(periodOf(day));
+    if (day.from != day.to || day.from != day.day) { // of the day itself it stands above
+        document.sections.push_back(periodOf(day));
+    }
     return document;
 }
 

@@ -5,6 +5,7 @@
 #include "core/materials/material_kinds.h"
 #include "core/report/labels.h"
 #include "core/report/lot_origin.h"
+#include "core/report/repair_steps.h"
 #include "core/report/sections.h"
 #include "core/report/trade_words.h"
 #include "core/report/writing.h"
@@ -28,7 +29,7 @@ Facts leafFacts(const Context& at, const Facsimile& leaf) {
     addFact(facts, labels::kTakenFrom, printed ? orNot(from) : from, source);
     const std::string edition =
         joined({leaf.edition, leaf.sourceDate ? toText(*leaf.sourceDate) : ""}, ", ");
-    addFact(facts, labels::kEdition, printed ? orNot(edition) : edition, source);
+    addFact(facts, labels::kEdition, capitalised(printed ? orNot(edition) : edition), source);
     addFact(
         facts, labels::kImages,
         joined({leaf.address, leaf.consultedOn ? "consulted on " + dayText(*leaf.consultedOn) : ""},
@@ -46,22 +47,15 @@ Facts leafFacts(const Context& at, const Facsimile& leaf) {
     addFact(facts, labels::kPrinted, printed ? orNot(printing) : printing, source);
     const std::string with = lotText(file, leaf.attachedWith);
     addFact(facts, labels::kHeldBy,
-            orNot(joined({leaf.attachment, with.empty() ? "" : "with " + with})), source);
+            orNot(capitalised(joined({leaf.attachment, with.empty() ? "" : "with " + with}))),
+            source);
     addFact(facts, labels::kMarked, printed ? orNot(leaf.marking) : leaf.marking, source);
-    addFact(facts, labels::kComesOut, orNot(leaf.removal), source);
+    addFact(facts, labels::kComesOut, orNot(sentence(leaf.removal)), source);
     const Step* step = file.step(leaf.step);
     addFact(facts, labels::kPutIn,
             step ? dayText(at.clock.dayOf(step->at)) + ", by " + personName(file, step->who) : "",
             source);
     return facts;
-}
-
-bool isRepair(const JobFile& file, const Step& step) {
-    const Technique* technique = file.techniques.named(step.technique);
-    const bool adds = technique != nullptr && technique->adds;
-    return !step.struckAt &&
-           (adds || std::ranges::any_of(file.usesOf(step),
-                                        [](const MaterialUse* use) { return use->stays; }));
 }
 
 // The uses that stand, under the lot or the words of each, in the order of the first of them.
@@ -89,7 +83,7 @@ UsesByMaterial usesByMaterial(const JobFile& file) {
 }
 
 // Of several uses that can be added: "92.5 g in all".
-std::string amountInAll(const std::vector<const MaterialUse*>& uses) {
+std::string amountInAll(const JobFile& file, const std::vector<const MaterialUse*>& uses) {
     std::optional<Amount> all;
     bool isWhole = true;
     for (const MaterialUse* use : uses) {
@@ -104,7 +98,15 @@ std::string amountInAll(const std::vector<const MaterialUse*>& uses) {
     if (!all || uses.size() < 2) {
         return {};
     }
-    return toText(*all) + (isWhole ? " in all" : ", and what was not measured");
+    return amountText(file, *all, uses.front()->lot) +
+           (isWhole ? " in all" : ", and what was not measured");
+}
+
+// The place of the step is not said twice in one row.
+std::string stepName(const JobFile& file, const Step& step, const MaterialUse& use) {
+    const std::string name = file.techniques.nameOf(step.technique);
+    const bool isPlaceSaid = use.place.empty() || use.place == step.place;
+    return name.empty() || !isPlaceSaid ? stepTitle(step, file.techniques) : name;
 }
 
 TableRow useRow(const Context& at, const MaterialUse& use) {
@@ -117,13 +119,13 @@ TableRow useRow(const Context& at, const MaterialUse& use) {
                                                        : std::string{};
     return row(
         {placeIn(file, step.part, use.place.empty() ? step.place : use.place),
-         joined({stepTitle(step, file.techniques), dayText(at.clock.dayOf(step.at))}),
+         joined({stepName(file, step, use), dayText(at.clock.dayOf(step.at))}),
          joined({inWords, use.role, grainText(use.grainAtSpine)}, ", "),
-         use.amount ? toText(*use.amount)
+         use.amount ? amountText(file, use)
          : isPieces ? use.material
                     : "not measured",
          told({use.stays ? orNot(use.removal.empty() ? step.undoing : use.removal)
-                         : told({"used up, not left in the book", use.removal}),
+                         : told({"not left in the book on purpose", use.removal}),
                use.overrideReason.empty() ? "" : "used all the same: " + use.overrideReason})},
         refOf(use.id));
 }
@@ -155,7 +157,7 @@ Section suppliedLeaves(const Context& at) {
 
 Section repairs(const Context& at) {
     Section section{.key = "disclosures_b", .title = "B. Repairs and parts replaced", .level = 2};
-    Table table{{{"Repair", 4}, {"Where", 3}, {"With", 4}, {"How it is undone", 5}}, {}};
+    Table table{{{"Repair", 5}, {"Where", 3}, {"With", 4}, {"How it is undone", 4}}, {}};
     for (const Step& step : at.file.steps) {
         if (!isRepair(at.file, step)) {
             continue;
@@ -185,8 +187,7 @@ Section materialsIntroduced(const Context& at) {
                {}};
     for (const auto& [name, some] : usesByMaterial(file)) {
         if (!name.empty()) {
-            uses.rows.push_back(row({name, amountInAll(some)}));
-            uses.rows.back().kind = TableRow::Kind::group;
+            uses.rows.push_back(group(name, {}, amountInAll(file, some)));
         }
         for (const MaterialUse* use : some) {
             uses.rows.push_back(useRow(at, *use));

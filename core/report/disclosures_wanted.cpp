@@ -4,7 +4,9 @@
 #include <set>
 
 #include "core/report/labels.h"
+#include "core/report/repair_steps.h"
 #include "core/report/worked_on.h"
+#include "core/report/writing.h"
 #include "core/treatment/approval.h"
 
 namespace headcap::core {
@@ -58,10 +60,6 @@ std::string lotNumber(const JobFile& file, const std::optional<Id<Lot>>& id) {
     return lot ? lot->number : "";
 }
 
-std::string amountText(const MaterialUse& use) {
-    return use.amount ? toText(*use.amount) : "";
-}
-
 void wantBook(Wanted& wanted, const JobFile& file) {
     for (const Item& part : file.parts) {
         wanted.say("book", part, {part.title, part.binding});
@@ -103,7 +101,8 @@ void wantCollation(Wanted& wanted, const JobFile& file) {
     for (const Collation& collation : file.collations) {
         wanted.always("collation", collation, labels::kThisCopy);
         wanted.fact("collation", collation, labels::kThisCopy, collation.statement);
-        wanted.fact("collation", collation, labels::kFormula, collation.formula);
+        wanted.fact("collation", collation, labels::kFormula,
+                    report::formulaText(collation.formula));
         wanted.fact("collation", collation, labels::kExtent, collation.extent);
         wanted.fact("collation", collation, labels::kAgainst, collation.authority);
         wanted.fact("collation", collation, labels::kEstablished, collation.method);
@@ -184,15 +183,14 @@ void wantStep(Wanted& wanted, const JobFile& file, const Step& step) {
     wanted.say("log", step, {step.description, step.place, step.removed, step.struckWhy});
     const auto uses = file.usesOf(step);
     for (const MaterialUse* use : uses) {
-        wanted.say("log", step, {lotNumber(file, use->lot), use->material, amountText(*use)});
+        wanted.say("log", step,
+                   {lotNumber(file, use->lot), use->material, report::amountText(file, *use)});
     }
     if (step.struckAt) {
         wanted.say("log", step, {std::string{labels::kStruckOn}});
         return;
     }
-    const Technique* technique = file.techniques.named(step.technique);
-    const bool stays = std::ranges::any_of(uses, [](const MaterialUse* use) { return use->stays; });
-    if (stays || (technique != nullptr && technique->adds)) {
+    if (report::isRepair(file, step)) {
         wanted.say("disclosures_b", step, {step.description, step.place, step.undoing});
         for (const MaterialUse* use : uses) {
             wanted.say("disclosures_b", step, {lotNumber(file, use->lot), use->material});
@@ -213,7 +211,7 @@ void wantMaterials(Wanted& wanted, const JobFile& file) {
             continue;
         }
         wanted.say("disclosures_c", use,
-                   {lotNumber(file, use.lot), use.material, amountText(use),
+                   {lotNumber(file, use.lot), use.material, report::amountText(file, use),
                     use.place.empty() ? step->place : use.place,
                     use.removal.empty() && use.stays ? step->undoing : use.removal,
                     use.overrideReason});

@@ -25,7 +25,8 @@ std::string originText(const JobFile& file, const Lot& lot) {
     std::vector<std::string> sources;
     for (const LotPart& part : file.lotParts) {
         if (part.lot == lot.id) {
-            sources.push_back(toText(part.amount) + " of " + lotText(file, part.source));
+            sources.push_back(amountText(file, part.amount, part.source) + " of " +
+                              lotText(file, part.source));
         }
     }
     parts.push_back(sources.empty() ? "" : "made of " + listed(sources));

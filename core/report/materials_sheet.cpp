@@ -44,14 +44,9 @@ Section usesOf(const JobFile& file, const Clock& clock) {
                             {"Cost", 2, true}}};
     for (const JobMaterial& material : jobMaterials(file, clock)) {
         const std::string name = material.name.empty() ? "Not named" : material.name;
-        std::vector<Run> head{{name, Run::Style::bold}};
-        if (material.lot != nullptr) {
-            head.push_back({": " + originText(file, *material.lot)});
-        }
-        table.rows.push_back({.cells = {{}, std::move(head), {}, {}, {}},
-                              .source = material.lot == nullptr
-                                            ? std::nullopt
-                                            : std::optional{refOf(material.lot->id)}});
+        table.rows.push_back(
+            group(name, material.lot == nullptr ? "" : originText(file, *material.lot), {},
+                  material.lot == nullptr ? std::nullopt : std::optional{refOf(material.lot->id)}));
         for (const MaterialInStep& one : material.uses) {
             std::string step = stepTitle(*one.step, file.techniques);
             if (!one.use->overrideReason.empty()) {
@@ -59,7 +54,7 @@ Section usesOf(const JobFile& file, const Clock& clock) {
             }
             table.rows.push_back(row({shortDayText(clock.dayOf(one.step->at)), step,
                                       one.use->stays ? one.removal : "used up",
-                                      one.use->amount ? toText(*one.use->amount) : "not noted",
+                                      one.use->amount ? amountText(file, *one.use) : "not noted",
                                       costText(file, material, *one.use)},
                                      refOf(one.use->id)));
         }

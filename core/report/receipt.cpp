@@ -30,8 +30,12 @@ std::string leavesText(const JobFile& file) {
 }
 
 std::string pieceText(const Piece& piece) {
-    const std::string what =
-        piece.count > 1 ? fmt::format("{} × {}", piece.count, piece.what) : piece.what;
+    return piece.count > 1 ? fmt::format("{} × {}", piece.count, piece.what) : piece.what;
+}
+
+// With what became of it.
+std::string returnedText(const Piece& piece) {
+    const std::string what = pieceText(piece);
     return piece.returned.empty() ? what : fmt::format("{} ({})", what, piece.returned);
 }
 
@@ -45,7 +49,7 @@ Section bookSection(const JobFile& file, const HandBack& back) {
     addFact(facts, "Its condition", said(back.condition), refOf(back.id));
     addFact(facts, "With it go", said(back.wentWith), refOf(back.id));
     for (const Piece& piece : file.pieces) {
-        addFact(facts, "Came with it", pieceText(piece), refOf(piece.id));
+        addFact(facts, "Came with it", returnedText(piece), refOf(piece.id));
     }
     addIf(section, std::move(facts));
     return section;
@@ -77,7 +81,9 @@ Section arrivedSection(const JobFile& file) {
     addFact(facts, "Book", report::itemTitle(file.item), refOf(file.item.id));
     addFact(facts, "Binding", said(file.item.binding), refOf(file.item.id));
     addFact(facts, "Marks", said(file.item.marks), refOf(file.item.id));
-    addFact(facts, "Received", said(file.job.receivedAs), refOf(file.job.id));
+    addFact(facts, "Received",
+            sentence(report::told({dayText(file.job.receivedOn), file.job.receivedAs})),
+            refOf(file.job.id));
     for (const Piece& piece : file.pieces) {
         addFact(facts, "With it came", pieceText(piece), refOf(piece.id));
     }
@@ -135,15 +141,16 @@ Document arrivalReceiptOf(const JobFile& file, const Clock& clock) {
 
 Document receiptOf(const JobFile& file, const HandBack& back, const Clock& clock) {
     const ReportRequest request{.date = clock.today()};
-    Document document{.title = "Receipt",
+    Document document{.title = "Receipt for the return",
                       .subtitle = report::itemTitle(file.item),
                       .jobNumber = file.job.number,
                       .date = back.onDay,
                       .isDraft = false,
                       .author = personName(file, back.who),
                       .letterhead = report::letterheadOf(file)};
-    document.sections = {bookSection(file, back), handingSection(file, back),
-                         report::adviceSection({file, request, clock}), signatures(back)};
+    // What is signed stands with what is signed for; the advice is for taking along.
+    document.sections = {bookSection(file, back), handingSection(file, back), signatures(back),
+                         report::adviceSection({file, request, clock})};
     return document;
 }
 

@@ -3,6 +3,7 @@
 #include "core/materials/material_kinds.h"
 #include "core/materials/stock_report.h"
 #include "core/report/writing.h"
+#include "core/values/amount_words.h"
 #include "core/values/decimal.h"
 #include "core/values/english.h"
 #include "core/values/measure_text.h"
@@ -35,16 +36,9 @@ std::string sheetText(const Lot& lot) {
     return mm(*lot.sheetWidth) + "\u00a0×\u00a0" + mm(*lot.sheetHeight) + "\u00a0mm, " + grain;
 }
 
-// Units do not part from their numbers at a line's end.
-std::string unbroken(std::string text) {
-    for (std::size_t at = text.find("g/m²"); at != std::string::npos; at = text.find("g/m²", at)) {
-        if (at > 0 && text[at - 1] == ' ') {
-            text.replace(at - 1, 1, "\u00a0");
-            at += 1;
-        }
-        at += 4;
-    }
-    return text;
+// With its caution, which must be read at the shelf.
+std::string nameText(const Material& kind) {
+    return report::told({kind.name, kind.caution});
 }
 
 } // namespace
@@ -65,18 +59,13 @@ Document stockSheet(const Shelf& shelf, Day day, const std::string& workshop, co
     const Material* last = nullptr;
     for (const StockLine& line : stockOn(shelf, day, clock)) {
         if (last == nullptr || last->kind != line.kind->kind) {
-            table.rows.push_back(
-                {.cells = {{},
-                           {{capitalised(wordsFor(line.kind->kind)), Run::Style::bold}},
-                           {},
-                           {},
-                           {},
-                           {}}});
+            table.rows.push_back(report::group(capitalised(wordsFor(line.kind->kind))));
         }
         last = line.kind;
-        table.rows.push_back(row({line.lot->number, unbroken(line.kind->name), sheetText(*line.lot),
-                                  line.lot->keptAt, until(line), toText(line.balance)},
-                                 refOf(line.lot->id)));
+        table.rows.push_back(
+            row({line.lot->number, nameText(*line.kind), sheetText(*line.lot), line.lot->keptAt,
+                 until(line), aboutWords(line.balance, pieceName(line.kind->kind))},
+                refOf(line.lot->id)));
     }
     addOr(section, std::move(table), "There was nothing on the shelf.");
     document.sections.push_back(std::move(section));

@@ -71,6 +71,22 @@ Section proposed(const Context& at) {
     return section;
 }
 
+// The limit, and whether it was kept: without the bill, which stands apart from the report.
+std::string limitText(const JobFile& file, const Decision& decision) {
+    if (!decision.limit) {
+        return {};
+    }
+    const std::string limit = "Not above " + toText(*decision.limit) + " without being asked.";
+    const auto done = costAsDone(file);
+    if (approval(file) != &decision || !done || done->currency != decision.limit->currency ||
+        done->minor == 0) {
+        return limit;
+    }
+    return limit + (done->minor <= decision.limit->minor
+                        ? " The work as it was done stayed within it."
+                        : " The work as it was done goes above it.");
+}
+
 std::string decisionText(const JobFile& file, const Decision& decision) {
     const auto proposal = std::ranges::find(file.proposals, decision.proposal, &Proposal::id);
     const auto option = std::ranges::find_if(file.options, [&](const ProposalOption& candidate) {
@@ -85,7 +101,7 @@ std::string decisionText(const JobFile& file, const Decision& decision) {
                      wordsFor(decision.kind), dayText(decision.onDay), by,
                      decision.authority.empty() ? "" : " (" + decision.authority + ")",
                      wordsFor(decision.means)),
-         decision.limit ? "Not above " + toText(*decision.limit) + " without being asked." : "",
+         limitText(file, decision),
          decision.limits.empty() ? "" : "Limits: " + sentence(decision.limits),
          sentence(decision.note)},
         " ");
@@ -158,7 +174,8 @@ std::string whyUnapproved(const Context& at, const Step& step) {
                      departure.explanation != nullptr ? departure.explanation->text : "",
                      departure.notice != nullptr
                          ? "the owner was told of a change on " + dayText(departure.notice->onDay)
-                         : ""});
+                         : "",
+                     departure.isOpen() ? "why is NOT RECORDED" : ""});
     }
     return "in no approved line";
 }

@@ -2,8 +2,13 @@
 
 #include <cctype>
 
+#include "core/collation/formula.h"
+#include "core/materials/material_kinds.h"
 #include "core/materials/shelf.h"
+#include "core/survey/condition_terms.h"
+#include "core/values/amount_words.h"
 #include "core/values/english.h"
+#include "core/values/fold.h"
 
 namespace headcap::core::report {
 
@@ -28,6 +33,17 @@ TableRow row(std::initializer_list<std::string> cells, std::optional<RecordRef> 
         made.cells.push_back(plain(cell));
     }
     return made;
+}
+
+TableRow group(std::string name, std::string said, std::string sum,
+               std::optional<RecordRef> source) {
+    std::vector<Run> head{{std::move(name), Run::Style::bold}};
+    if (!said.empty()) {
+        head.push_back({": " + std::move(said)});
+    }
+    return {.cells = {std::move(head), {{std::move(sum), Run::Style::bold}}},
+            .source = source,
+            .kind = TableRow::Kind::group};
 }
 
 void addOr(Section& section, Table table, std::string_view nothing) {
@@ -75,6 +91,21 @@ std::string placeIn(const JobFile& file, const std::optional<Id<Item>>& part,
     return place.empty() ? label : isNamed ? place : label + ": " + place;
 }
 
+std::string partAndPlace(const JobFile& file, const Finding& finding) {
+    const std::string component = componentName(finding.component);
+    const std::string place = placeIn(file, finding.part, finding.place);
+    return foldForSearch(place) == foldForSearch(component) ? component
+                                                            : joined({component, place}, ", ");
+}
+
+std::string lowerFirst(std::string_view text) {
+    std::string made{text};
+    if (!made.empty() && made.front() >= 'A' && made.front() <= 'Z') {
+        made.front() = static_cast<char>(made.front() - 'A' + 'a');
+    }
+    return made;
+}
+
 std::string orUnnamed(std::string place) {
     return place.empty() ? "a place not named" : place;
 }
@@ -103,13 +134,35 @@ std::string grainText(GrainAtSpine grain) {
     return {};
 }
 
+std::string amountText(const JobFile& file, Amount amount, const std::optional<Id<Lot>>& lot) {
+    const Lot* of = file.lot(lot);
+    const Material* kind = of ? file.material(of->material) : nullptr;
+    return amountWords(amount, kind ? pieceName(kind->kind) : pieceName(MaterialClass::paper));
+}
+
+std::string amountText(const JobFile& file, const MaterialUse& use) {
+    return use.amount ? amountText(file, *use.amount, use.lot) : "";
+}
+
 std::string useText(const JobFile& file, const MaterialUse& use) {
     const std::string lot = lotText(file, use.lot);
     const std::string what =
         joined({lot.empty() ? use.material : lot, lot.empty() ? "" : use.material}, ", ");
     const std::string named = what.empty() ? "a material not named" : what;
-    const std::string used = use.amount ? toText(*use.amount) + " of " + named : named;
+    const std::string used = use.amount ? amountText(file, use) + " of " + named : named;
     return joined({used, grainText(use.grainAtSpine)}, ", ");
+}
+
+std::string formulaText(const std::string& formula) {
+    std::string dashed;
+    for (std::size_t at = 0; at < formula.size(); ++at) {
+        const bool isWithin =
+            at > 0 && at + 1 < formula.size() && formula[at - 1] != ' ' && formula[at + 1] != ' ';
+        dashed += formula[at] == '-' && isWithin ? "–" : std::string{formula[at]};
+    }
+    const bool isSame =
+        toFormula(readFormula(dashed).makeUp) == toFormula(readFormula(formula).makeUp);
+    return isSame ? dashed : formula;
 }
 
 std::string itemTitle(const Item& item) {

@@ -18,6 +18,9 @@ void addFact(Facts& facts, std::string_view label, std::string value,
              std::optional<RecordRef> source = std::nullopt);
 [[nodiscard]] TableRow row(std::initializer_list<std::string> cells,
                            std::optional<RecordRef> source = std::nullopt);
+// The heading of the rows below it: its name, what is said of it, what they come to.
+[[nodiscard]] TableRow group(std::string name, std::string said = {}, std::string sum = {},
+                             std::optional<RecordRef> source = std::nullopt);
 // Adds the block, or the statement where the block has nothing in it.
 void addOr(Section& section, Table table, std::string_view nothing);
 void addOr(Section& section, List list, std::string_view nothing);
@@ -27,12 +30,22 @@ void addPart(Section& section, std::string heading, Table table);
 // "vol. 2: K5": a place in its volume, where the item has several.
 [[nodiscard]] std::string placeIn(const JobFile& file, const std::optional<Id<Item>>& part,
                                   const std::string& place);
+// "Joints, upper joint"; a place that is the component's own name is said once.
+[[nodiscard]] std::string partAndPlace(const JobFile& file, const Finding& finding);
+[[nodiscard]] std::string lowerFirst(std::string_view text);
 [[nodiscard]] std::string orUnnamed(std::string place); // or "a place not named"
 [[nodiscard]] std::string personName(const JobFile& file, const std::optional<Id<Person>>& id);
 [[nodiscard]] std::string lotText(const JobFile& file, const std::optional<Id<Lot>>& id);
 // "grain along the spine"; empty where nothing is said.
 [[nodiscard]] std::string grainText(GrainAtSpine grain);
+// "half a sheet", "0.02 of a skin", as the lot's material is counted.
+[[nodiscard]] std::string amountText(const JobFile& file, Amount amount,
+                                     const std::optional<Id<Lot>>& lot);
+// Of the use, where it was measured.
+[[nodiscard]] std::string amountText(const JobFile& file, const MaterialUse& use);
 [[nodiscard]] std::string useText(const JobFile& file, const MaterialUse& use); // "0.4 g of …"
+// As it was written, its ranges with the dash of print: "A–N²" for "A-N²".
+[[nodiscard]] std::string formulaText(const std::string& formula);
 [[nodiscard]] std::string itemTitle(const Item& item); // author, title, date
 
 // Joined with "; ", the empty ones left out, without full stops before the joints.

@@ -25,7 +25,7 @@ const QRegularExpression& beforeMonth() {
 const QRegularExpression& beforeNumber() {
     static const QRegularExpression pattern(QStringLiteral(
         "(?<=\\bp\\.|\\bpp\\.|\\bf\\.|\\bff\\.|\\bno\\.|\\bvol\\.|\\bpl\\.|\\b[Ll]ot|"
-        "\\bFigure|\\bJob) (?=\\[?[0-9])"));
+        "\\bFigure|\\bJob) (?=\\[?[0-9]|[IVXLC]+\\b)"));
     return pattern;
 }
 
@@ -34,7 +34,19 @@ const QRegularExpression& aroundTimes() {
     return pattern;
 }
 
+constexpr QChar kDash{0x2013};
+
 } // namespace
+
+bool isBoundAcross(const QString& text, qsizetype at) {
+    if (at < 1 || at >= text.size()) {
+        return false;
+    }
+    const bool isUnit = text[at - 1] == u'/' && text.mid(at - 1).startsWith(QStringLiteral("/m²"));
+    const bool isRange =
+        at > 1 && text[at - 1] == kDash && !text[at - 2].isSpace() && !text[at].isSpace();
+    return isUnit || isRange;
+}
 
 QString bindWords(QString text) {
     const QString space(QChar::Nbsp);

@@ -8,4 +8,7 @@ namespace headcap::app::print {
 
 [[nodiscard]] QString bindWords(QString text);
 
+// Whether no line should end there: after the stroke of a unit, after the dash of a range.
+[[nodiscard]] bool isBoundAcross(const QString& text, qsizetype at);
+
 } // namespace headcap::app::print

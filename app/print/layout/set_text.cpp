@@ -10,6 +10,7 @@
 #include <QTextOption>
 
 #include "app/print/layout/bind_words.h"
+#include "core/values/typographic.h"
 
 namespace headcap::app::print {
 
@@ -48,6 +49,11 @@ QString drawable(std::string_view utf8) {
     return text;
 }
 
+// One sign for one sign, so that the spans hold.
+QString curled(const QString& text) {
+    return fromUtf8(core::typographic(text.toStdString()));
+}
+
 Prepared prepare(const std::vector<core::Run>& runs) {
     Prepared prepared;
     for (const core::Run& run : runs) {
@@ -56,7 +62,7 @@ Prepared prepare(const std::vector<core::Run>& runs) {
             {static_cast<int>(prepared.text.size()), static_cast<int>(piece.size()), run.style});
         prepared.text += piece;
     }
-    prepared.text = bindWords(prepared.text);
+    prepared.text = bindWords(curled(prepared.text));
     return prepared;
 }
 
@@ -135,10 +141,26 @@ double indent(double room, double taken, Align align) {
     return 0;
 }
 
+// No line ends within a unit (g/m²) or a range (I–VIII) that could stand whole on the next.
+void keepWhole(QTextLine& line, const QString& text, double width) {
+    const qsizetype end = line.textStart() + line.textLength();
+    if (end >= text.size() || text[end].isSpace() || !isBoundAcross(text, end)) {
+        return;
+    }
+    qsizetype word = end;
+    while (word > line.textStart() && text[word - 1] != u' ') {
+        --word;
+    }
+    if (word > line.textStart()) {
+        line.setNumColumns(static_cast<int>(word - line.textStart()), width);
+    }
+}
+
 void breakAt(QTextLayout& layout, double width) {
     layout.beginLayout();
     for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
         line.setLineWidth(width);
+        keepWhole(line, layout.text(), width);
         line.setPosition({0, -line.ascent()});
     }
     layout.endLayout();
@@ -253,7 +275,7 @@ double longestWord(const std::vector<core::Run>& runs, const Type& type) {
     for (const core::Run& run : runs) {
         const QFontMetricsF metrics(fontOf(type, run.style));
         QString piece;
-        for (const QChar sign : bindWords(drawable(run.text))) {
+        for (const QChar sign : bindWords(curled(drawable(run.text)))) {
             if (!sign.isSpace() || sign == QChar::Nbsp) {
                 piece += sign;
                 continue;

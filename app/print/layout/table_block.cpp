@@ -14,8 +14,8 @@ namespace headcap::app::print {
 namespace {
 
 // A row of the log may run to many lines; up to this many it is never parted.
-const RowStyle kTableRow{kTable.leading, 3.5, 3.5, 12, 3};
-const RowStyle kGroupRow{kTableGroup.leading, 9, 3, 12, 3};
+const RowStyle kTableRow{kTable.leading, 3.5, 3.5, 8, 3};
+const RowStyle kGroupRow{kTable.leading, 9, 3, 12, 3};
 constexpr double kHeadPad = 3;
 
 Mark acrossRule(double y, double width, Ink ink) {
@@ -70,7 +70,7 @@ void strike(std::vector<Slab>& slabs) {
 std::vector<Slab> groupRow(Flow& flow, const core::TableRow& row) {
     const auto set = [&](std::size_t at, double width, Align align) {
         SetText text =
-            row.cells.size() > at ? setText(row.cells[at], kTableGroup, width, align) : SetText{};
+            row.cells.size() > at ? setText(row.cells[at], kTable, width, align) : SetText{};
         noteSigns(flow, text.signsWithoutFace);
         return text;
     };
@@ -122,8 +122,9 @@ void addBlock(Flow& flow, const core::Table& table, double gap) {
         if (table.rows[i].struck) {
             slabs.back().keepWithNext = true;
         }
-        // A single row at the foot or the head of a page looks lost.
-        if (table.rows.size() > 2 && (i == 0 || i + 2 == table.rows.size())) {
+        // A single low row at the foot or the head of a page looks lost.
+        const bool isLow = slabs.size() == 1 && slabs.front().height < 4 * kTable.leading;
+        if (isLow && table.rows.size() > 2 && (i == 0 || i + 2 == table.rows.size())) {
             slabs.back().keepWithNext = true;
         }
         append(flow, std::move(slabs), 0, false);

@@ -81,7 +81,9 @@ void addSignLine(Flow& flow, const core::Fact& fact) {
 } // namespace
 
 void addBlock(Flow& flow, const core::Facts& facts, double gap) {
-    for (const core::Fact& fact : facts.facts) {
+    const std::size_t count = facts.facts.size();
+    for (std::size_t i = 0; i < count; ++i) {
+        const core::Fact& fact = facts.facts[i];
         if (core::plainText(fact.value) == core::report::kSignLine) {
             addSignLine(flow, fact);
             gap = 0;
@@ -89,10 +91,11 @@ void addBlock(Flow& flow, const core::Facts& facts, double gap) {
         }
         SetText label = noted(flow, setText(fromUtf8(fact.label), kLabel, kFactLabelWidth));
         SetText value = noted(flow, setText(fact.value, kBody, kFactValueWidth));
-        append(
-            flow,
-            rowSlabs({{kTextLeft, std::move(label)}, {kFactValueLeft, std::move(value)}}, kTextRow),
-            gap);
+        std::vector<Slab> slabs =
+            rowSlabs({{kTextLeft, std::move(label)}, {kFactValueLeft, std::move(value)}}, kTextRow);
+        // No page begins with the last two, nor ends with the first.
+        slabs.back().keepWithNext = i + 1 < count && (i == 0 || i + 3 >= count);
+        append(flow, std::move(slabs), gap);
         gap = 0;
     }
 }

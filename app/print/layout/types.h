@@ -8,7 +8,6 @@ namespace headcap::app::print {
 inline const Type kBody{Family::text, 10.5, 14};
 inline const Type kStatement{Family::text, 10.5, 14, Ink::text, true};
 inline const Type kTable{Family::text, 9.5, 12.5};
-inline const Type kTableGroup{Family::text, 9.5, 12.5, Ink::text, false, true};
 inline const Type kCaption{Family::text, 9, 12};
 inline const Type kLabel{Family::label, 7.75, 14, Ink::quiet};
 inline const Type kColumnHead{Family::label, 7.25, 9.5, Ink::quiet};

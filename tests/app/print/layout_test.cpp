@@ -219,6 +219,74 @@ TEST(Layout, setsColumnFiguresTwoInARowAndFullOnesAlone) {
     EXPECT_LE(all[3].area.width(), mm(85) + 0.01);
 }
 
+std::vector<Picture> picturesOf(const Pages& pages) {
+    std::vector<Picture> all;
+    for (const Page& page : pages.pages) {
+        for (const Picture& picture : marksOf<Picture>(page)) {
+            all.push_back(picture);
+        }
+    }
+    return all;
+}
+
+TEST(Layout, setsTwoFiguresOfARowAtOneHeightToCompareThem) {
+    using core::FigureWidth;
+    const core::Figures figures{{figureOf(1, FigureWidth::column, 6000, 4000),
+                                 figureOf(2, FigureWidth::column, 3000, 2300),
+                                 figureOf(3, FigureWidth::column, 6000, 4000),
+                                 figureOf(4, FigureWidth::column, 1000, 3000)}};
+    const auto all = picturesOf(layOut(documentOf({figures}), pageSetup(Sheet::a4)));
+    ASSERT_EQ(all.size(), 4U);
+    EXPECT_NEAR(all[0].area.height(), all[1].area.height(), 0.01);
+    EXPECT_NEAR(all[1].area.width() / all[1].area.height(), 3000.0 / 2300, 0.001);
+    EXPECT_GT(all[3].area.height(), all[2].area.height()) << "not at any price";
+}
+
+// A block of two rows shows one thing, a facsimile and the detail of its statement: whatever stands
+// before it, both are on one page.
+TEST(Layout, doesNotPartTwoRowsThatShowOneThing) {
+    using core::FigureWidth;
+    const core::Figures one{
+        {figureOf(1, FigureWidth::full, 3000, 2300), figureOf(2, FigureWidth::full, 3000, 1050)}};
+    for (std::size_t lines = 0; lines < 60; lines += 3) {
+        std::vector<core::Block> blocks;
+        for (std::size_t i = 0; i < lines; ++i) {
+            blocks.emplace_back(core::Statement{"A line of words"});
+        }
+        blocks.emplace_back(one);
+        std::vector<std::size_t> pagesWithPictures;
+        const Pages pages = layOut(documentOf(blocks), pageSetup(Sheet::a4));
+        for (std::size_t page = 0; page < pages.pages.size(); ++page) {
+            if (!marksOf<Picture>(pages.pages[page]).empty()) {
+                pagesWithPictures.push_back(page);
+            }
+        }
+        EXPECT_EQ(pagesWithPictures.size(), 1U) << lines;
+    }
+}
+
+// Two upright pictures, one below the other, need a page and a little more at their full height.
+TEST(Layout, setsPhotographsALittleLowerWhereThatSparesAPage) {
+    using core::FigureWidth;
+    std::vector<core::Block> pairs;
+    for (int i = 0; i < 4; ++i) {
+        pairs.emplace_back(core::Figures{{figureOf(2 * i + 1, FigureWidth::column, 4000, 6000),
+                                          figureOf(2 * i + 2, FigureWidth::column, 4000, 6000)}});
+    }
+    const Pages pages = layOut(documentOf(pairs), pageSetup(Sheet::a4));
+    const auto all = picturesOf(pages);
+    ASSERT_EQ(all.size(), 8U);
+    const double full = printedSize(figureOf(1, FigureWidth::column, 4000, 6000)).height();
+    for (const Picture& picture : all) {
+        EXPECT_LE(picture.area.height(), full + 0.01);
+        EXPECT_GE(picture.area.height(), full * 0.75);
+        EXPECT_NEAR(picture.area.height(), all.front().area.height(), 0.01) << "all alike";
+    }
+    const Pages one = layOut(documentOf({pairs.front()}), pageSetup(Sheet::a4));
+    EXPECT_NEAR(picturesOf(one).front().area.height(), full, 0.01)
+        << "and not where it spares none";
+}
+
 TEST(Layout, printsAPhotographOfUnknownSizeNoLargerThanItsPlace) {
     const QSizeF size = printedSize(figureOf(1, core::FigureWidth::column, 0, 0));
     EXPECT_NEAR(size.width(), mm(85), 0.01);

@@ -9,6 +9,7 @@
 #include "core/report/stock_sheet.h"
 #include "core/treatment/cost.h"
 #include "core/treatment/totals.h"
+#include "core/values/typographic.h"
 #include "tests/app/print/sample_photos.h"
 #include "tests/support/sample_workshop.h"
 
@@ -66,7 +67,7 @@ TEST_F(ProposalPdf, saysEveryOptionLinePriceTaxDepositAndWhatCannotBeUndone) {
         GTEST_SKIP() << "pdftotext is not installed";
     }
     const auto says = [&](const std::string& words) {
-        EXPECT_TRUE(words.empty() || text.contains(fromCore(words).simplified())) << words;
+        EXPECT_TRUE(text.contains(fromCore(core::typographic(words)).simplified())) << words;
     };
     ASSERT_GE(core::optionsOf(file, proposal.id).size(), 3U);
     for (const core::ProposalOption* option : core::optionsOf(file, proposal.id)) {

@@ -45,6 +45,28 @@ TEST(SetText, keepsEveryWordInOrderAndEveryLineWithinItsWidth) {
     }
 }
 
+TEST(SetText, endsNoLineWithinAUnitOrARange) {
+    const std::string words = "Handmade laid paper 110 g/m² for pl. I–VIII and pl. X–XIII of it";
+    for (double width = 70; width < 300; width += 1.5) {
+        const SetText text = setText(plainRun(words), kTable, width);
+        EXPECT_EQ(joined(text).toStdString(), words) << width;
+        EXPECT_LE(text.widest(), width + 0.1);
+        for (const TextLine& line : text.lines) {
+            EXPECT_FALSE(line.text.endsWith(u'/') || line.text.endsWith(QChar(0x2013)) ||
+                         line.text.endsWith(QStringLiteral("pl.")))
+                << line.text.toStdString() << " at " << width;
+        }
+    }
+}
+
+TEST(SetText, curlsWhatWasTypedStraight) {
+    const SetText text = setText(
+        {core::Run{"The Pilots' House: "}, core::Run{"\"back glued\"", core::Run::Style::italic}},
+        kBody, 10'000);
+    EXPECT_EQ(joined(text).toStdString(), "The Pilots’ House: “back glued”");
+    EXPECT_EQ(facesOf(text), QSet<QString>{QStringLiteral("Gentium Plus")});
+}
+
 TEST(SetText, breaksAWordThatIsLongerThanTheLine) {
     const std::string hash(64, 'a');
     const SetText text = setText(plainRun(hash), kBody, 100);

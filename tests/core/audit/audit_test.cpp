@@ -8,6 +8,7 @@
 #include <nlohmann/json.hpp>
 
 #include "core/audit/rules.h"
+#include "core/survey/finding_state.h"
 #include "tests/support/job_builder.h"
 
 namespace headcap::core {
@@ -126,6 +127,7 @@ const std::vector<Fault>& faults() {
         {"supplied_leaf_step", [](auto& j) { leafOf(j).step.reset(); }},
         {"facsimile_follow_up", [](auto& j) { j.file.followUps.clear(); }},
         {"condition_described", [](auto& j) { j.file.findings.clear(); }},
+        {"finding_judged", [](auto& j) { j.file.findings.front().severity = kSeverityNotSaid; }},
         {"examination_method", [](auto& j) { j.file.examinations.front().method.clear(); }},
         {"not_examined", [](auto& j) { j.file.examinations.front().notExamined.clear(); }},
         {"sample_consent", [](auto& j) { testOf(j, day(2031, 3, 6)).sampleTaken = true; }},
@@ -133,6 +135,8 @@ const std::vector<Fault>& faults() {
         {"hazard_likely", [](auto& j) { j.finding("leather", "red_rot", "spine"); }},
         {"hazard_not_settled", [](auto& j) { hazardOf(j, HazardState::notTested); }},
         {"hazard_evidence", [](auto& j) { hazardOf(j, HazardState::cleared); }},
+        {"hazard_cleared_by_look",
+         [](auto& j) { hazardOf(j, HazardState::cleared).method = "looked at under ×40"; }},
         {"hazard_told", [](auto& j) { hazardOf(j, HazardState::suspected); }},
         {"approval", [](auto& j) { j.file.decisions.clear(); }},
         {"approval_by_whom", [](auto& j) { j.file.decisions.front().byName.clear(); }},

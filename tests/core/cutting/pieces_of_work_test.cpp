@@ -127,6 +127,15 @@ TEST_P(BoxPieces, holdTheBookAndEachOther) {
     EXPECT_GT(lid->width, tray->width + book.board);
     EXPECT_GT(lid->height, tray->height + book.board * 2);
     EXPECT_GT(lidWall->width - book.board, trayWall->width);
+    // As they are covered: the book goes into the tray, and the lid goes over it, with their ease
+    // and nothing less.
+    const Length cloth = kHouse.boxCloth;
+    EXPECT_EQ(tray->height - cloth * 2 - book.height, kHouse.boxEase * 2);
+    EXPECT_EQ(tray->width - cloth - book.width, kHouse.boxEase);
+    EXPECT_EQ(trayWall->width - book.board - kHouse.boxLining - book.thickness, kHouse.boxEase);
+    const Length trayOver = tray->height + book.board * 2 + cloth * 2;
+    EXPECT_EQ(lid->height - cloth * 2 - trayOver, kHouse.trayEase * 2);
+    EXPECT_EQ(lid->width - cloth - (tray->width + book.board + cloth), kHouse.trayEase);
     EXPECT_GT(board->width, lid->width + book.board);
     EXPECT_GT(board->height, lid->height + book.board * 2);
 }

@@ -107,11 +107,35 @@ TEST(Receipt, saysWhatGoesHowItIsAndUntilWhenToObject) {
     for (const char* words :
          {"R. Hale, keeper", "by hand", "As in the report", "Report, box", "6 May 2031",
           "3 June 2031", "6 May 2032", "3 × slips of paper", "in an envelope with it", "signature",
-          "Keep this report with the book"}) {
+          "Keep the treatment report with the book"}) {
         EXPECT_TRUE(says(receipt, words)) << words;
     }
     EXPECT_EQ(receipt.date, back.onDay);
     EXPECT_FALSE(receipt.isDraft);
+}
+
+TEST(Receipt, isSignedWhereWhatGoesBackStandsAndNotBelowTheAdvice) {
+    FinishedJob b;
+    const HandBack back{
+        .id = b.ids.next<HandBack>(), .job = b.file.job.id, .onDay = day(2031, 5, 6)};
+    std::vector<std::string> keys;
+    for (const Section& section : receiptOf(b.file, back, b.clock).sections) {
+        keys.push_back(section.key);
+    }
+    EXPECT_EQ(keys, (std::vector<std::string>{"receipt_book", "receipt_handing", "receipt_signed",
+                                              "advice"}));
+}
+
+TEST(Receipt, ofWhatCameSaysNothingOfWhatBecameOfItLater) {
+    FinishedJob b;
+    b.file.pieces.push_back({.id = b.ids.next<Piece>(),
+                             .job = b.file.job.id,
+                             .count = 3,
+                             .what = "loose charts",
+                             .returned = "back in their places"});
+    const Document receipt = arrivalReceiptOf(b.file, b.clock);
+    EXPECT_TRUE(says(receipt, "3 × loose charts"));
+    EXPECT_FALSE(says(receipt, "back in their places"));
 }
 
 TEST(Receipt, ofAReturnThatSaysLittleHasNoEmptyRows) {

@@ -170,7 +170,7 @@ TEST(ComposeReport, tellsTheWholeOfAFinishedJob) {
     EXPECT_EQ(document.subtitle, "Ambrose Quill, The Shepherd of Wenlow, 1702");
     const std::string text = plainText(document);
     for (const char* words :
-         {"Municipal Library of Wenlow, Old.III.12", "first edition, 1702",
+         {"Municipal Library of Wenlow, Old.III.12", "First edition, 1702",
           "Of the same setting as this copy", "FACSIMILE 2031 in the lower margin, pigment ink",
           "0.4 g of lot 31-002, wheat starch paste", "7.5 m of lot 31-004, linen thread",
           "kept in envelope 1 with the book", "108 leaves called for, 107 present",

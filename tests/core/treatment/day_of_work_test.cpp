@@ -5,6 +5,7 @@
 #include <gtest/gtest.h>
 
 #include "core/report/day_sheet.h"
+#include "core/values/english.h"
 #include "tests/support/job_builder.h"
 
 namespace headcap::core {
@@ -109,6 +110,32 @@ TEST_F(DayOfWorkTest, isPrintedWithEveryStepAndSum) {
         EXPECT_NE(text.find(said), std::string::npos) << said << "\n" << text;
     }
     EXPECT_EQ(text.find("Setting"), std::string::npos);
+}
+
+TEST_F(DayOfWorkTest, onPaperSaysTheWeekdayAndNothingTwice) {
+    const Day today = m_b.clock.today();
+    const Day after = dayAfter(today, 1);
+    const DayOfWork shown{.day = today,
+                          .work = {done(m_first, "31-001", 20)},
+                          .settings = {{.setting = {.id = m_b.ids.next<Setting>(),
+                                                    .job = m_b.file.job.id,
+                                                    .what = "paste of the guards",
+                                                    .endsAt = at(after, 9)},
+                                        .job = "31-001",
+                                        .book = "A book"}},
+                          .from = today,
+                          .to = today,
+                          .period = {done(m_first, "31-001", 20)}};
+    const TechniquesInForce techniques;
+    const auto clockText = [](Instant instant) { return isoText(instant).substr(11, 5); };
+    const std::string text =
+        plainText(daySheet(shown, {.techniques = techniques, .clockText = clockText}, m_b.clock));
+    constexpr const char* kDays[]{"Sunday",   "Monday", "Tuesday", "Wednesday",
+                                  "Thursday", "Friday", "Saturday"};
+    const std::string named =
+        kDays[std::chrono::weekday{std::chrono::sys_days{after}}.c_encoding()];
+    EXPECT_NE(text.find("09:00, " + named + " " + dayText(after)), std::string::npos) << text;
+    EXPECT_EQ(text.find("Hours from"), std::string::npos) << "it is the day above";
 }
 
 } // namespace
