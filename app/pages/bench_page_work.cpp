@@ -153,7 +153,7 @@ void BenchPage::take() {
                                 {*who, session().clock().now(), made->reason}, session().ids())
             : core::logStep(made->logged, shelf, m_file->techniques, session().ids());
     if (!change) {
-        session().say({Notice::Kind::refused, sentence(change.error())});
+        session().say({Notice::Kind::refused, refusalOf(change.error(), made->logged, shelf)});
         return;
     }
     core::bringToTheBench(*change, *m_file, made->logged.step, session().ids());

@@ -154,7 +154,8 @@ QList<QKeySequence> keysOf(ActionId id) {
 }
 
 QString keyText(ActionId id) {
-    return keysOf(id).front().toString(QKeySequence::NativeText);
+    QString text = keysOf(id).front().toString(QKeySequence::NativeText);
+    return text.replace(QStringLiteral("Return"), QStringLiteral("Enter")); // by one name
 }
 
 QString tipOf(ActionId id) {

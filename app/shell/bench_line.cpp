@@ -30,7 +30,7 @@ BenchLine::BenchLine(QWidget* parent)
     connect(m_line, &QLineEdit::textChanged, this, &BenchLine::readAgain);
     connect(m_line, &QLineEdit::textEdited, this, &BenchLine::offer);
     connect(m_line, &QLineEdit::returnPressed, this, &BenchLine::take);
-    connect(m_asking, &ReasonAsker::answered, this, &BenchLine::takeWithReason);
+    connect(m_asking, &ReasonAsker::answered, this, &BenchLine::answer);
     connect(m_asking, &ReasonAsker::leftBack, this, &BenchLine::stopAsking);
     layOut();
 }
@@ -69,7 +69,8 @@ void BenchLine::readAgain() {
         m_doubted.clear();
         m_heldBack->hide();
     }
-    if (m_asking->isVisible() && (!m_ask || m_ask(m_line->text()) != m_asking->question())) {
+    if (m_asking->isVisible() &&
+        (!m_ask || m_ask(m_line->text(), m_answers) != m_asking->question())) {
         stopAsking();
     }
     sayWhatEnterDoes();
@@ -84,10 +85,10 @@ void BenchLine::sayWhatEnterDoes() {
         return;
     }
     const bool isDoubted = m_doubt && !m_doubt(text).isEmpty();
-    m_hint->setText(isDoubted && m_doubted != text    ? tr("Enter asks once more")
-                    : isDoubted                       ? tr("Enter again logs it")
-                    : m_ask && !m_ask(text).isEmpty() ? tr("Enter asks why")
-                                                      : tr("Enter takes it"));
+    m_hint->setText(isDoubted && m_doubted != text        ? tr("Enter asks once more")
+                    : isDoubted                           ? tr("Enter again logs it")
+                    : m_ask && !m_ask(text, {}).isEmpty() ? tr("Enter asks first")
+                                                          : tr("Enter takes it"));
 }
 
 void BenchLine::take() {
@@ -107,7 +108,8 @@ void BenchLine::take() {
     if (holdBack()) {
         return;
     }
-    const QString question = m_ask ? m_ask(m_line->text()) : QString{};
+    m_answers.clear();
+    const QString question = m_ask ? m_ask(m_line->text(), m_answers) : QString{};
     if (!question.isEmpty()) {
         m_asking->ask(question);
     } else if (m_take(m_line->text(), {})) {
@@ -127,16 +129,24 @@ bool BenchLine::holdBack() {
     return true;
 }
 
-void BenchLine::takeWithReason(const QString& reason) {
-    if (m_take && m_take(m_line->text(), reason)) {
+void BenchLine::answer(const QString& answer) {
+    m_answers << answer;
+    const QString next = m_ask ? m_ask(m_line->text(), m_answers) : QString{};
+    if (!next.isEmpty()) {
+        m_asking->clear();
+        m_asking->ask(next);
+    } else if (m_take && m_take(m_line->text(), m_answers)) {
         m_line->setText({}); // what was taken is no longer the field's to undo
         stopAsking();
+    } else {
+        m_answers.removeLast();
     }
 }
 
 void BenchLine::stopAsking() {
     const bool hadFocus = m_asking->reason().hasFocus();
     m_asking->stop();
+    m_answers.clear();
     if (m_line->text().isEmpty()) {
         m_asking->clear();
     }

@@ -1,14 +1,15 @@
 // The foot of a job: one large line to type or scan into. What has been understood of it stands
 // above as small labelled parts before Enter takes it; what its last words may become is offered.
 // A scanned label drops into it: a scanner types faster than a hand, and its Enter takes nothing.
-// Where a line asks for a reason, it is asked below it, and Enter there takes both. How a line is
-// read, completed and taken is passed in.
+// Where a line asks for a reason, or for more, it is asked below it, and Enter there takes all. How
+// a line is read, completed and taken is passed in.
 #pragma once
 
 #include <functional>
 #include <optional>
 #include <vector>
 
+#include <QStringList>
 #include <QWidget>
 
 #include "app/shell/chip_row.h"
@@ -28,9 +29,11 @@ class BenchLine : public QWidget {
 public:
     using Reader = std::function<std::vector<LineChip>(const QString&)>;
     // True: taken, the line is empty again.
-    using Taker = std::function<bool(const QString& line, const QString& reason)>;
-    // What must be answered first: why a lot that is unfit is used; empty: nothing.
-    using Asker = std::function<QString(const QString& line)>;
+    using Taker = std::function<bool(const QString& line, const QStringList& answers)>;
+    // What must be answered next, after so many answers: why a lot that is unfit is used; empty:
+    // nothing.
+    using Asker = std::function<QString(const QString& line, const QStringList& answers)>;
+    using Doubter = std::function<QString(const QString& line)>;
     using Completer = std::function<std::vector<LineOffer>(const QString& upToCursor)>;
     // The line with the label's lot in it, and the cursor; nothing where the word is no label.
     struct Scanned {
@@ -45,7 +48,7 @@ public:
     void setTaker(Taker taker) { m_take = std::move(taker); }
     void setAsker(Asker asker) { m_ask = std::move(asker); }
     // What is not understood of a line, in a sentence: it is taken at the second Enter.
-    void setDoubter(Asker doubter) { m_doubt = std::move(doubter); }
+    void setDoubter(Doubter doubter) { m_doubt = std::move(doubter); }
     void setCompleter(Completer completer) { m_complete = std::move(completer); }
     void setScanner(Scanner scanner) { m_scan = std::move(scanner); }
     void setStopwatch(std::function<qint64()> elapsed) { m_ear.setStopwatch(std::move(elapsed)); }
@@ -66,7 +69,7 @@ private:
     void layOut();
     void take();
     bool holdBack();
-    void takeWithReason(const QString& reason);
+    void answer(const QString& answer);
     void stopAsking();
     void sayWhatEnterDoes();
     void offer();
@@ -84,7 +87,8 @@ private:
     Reader m_read;
     Taker m_take;
     Asker m_ask;
-    Asker m_doubt;
+    QStringList m_answers; // so far
+    Doubter m_doubt;
     QString m_doubted; // the line that was held back
     Completer m_complete;
     Scanner m_scan;

@@ -5,6 +5,7 @@
 #include <QCoreApplication>
 
 #include "app/form/moment.h"
+#include "app/pages/bench/step_words.h"
 #include "app/photo/step_photos.h"
 #include "app/session/actions.h"
 #include "app/session/sentences.h"
@@ -14,6 +15,7 @@
 #include "core/treatment/approval.h"
 #include "core/treatment/line_completion.h"
 #include "core/treatment/line_fitness.h"
+#include "core/treatment/undoing.h"
 #include "core/values/spoken_time.h"
 
 namespace headcap::app {
@@ -48,9 +50,30 @@ core::LineContext BenchReader::context(const core::JobFile* file) const {
             m_shelf = core::shelfInBrief(m_session.records());
         });
     }
-    return {m_shelf ? *m_shelf : kNothing, m_people, m_techniques.offered(),
+    return {m_shelf ? *m_shelf : kNothing,
+            m_people,
+            m_techniques.offered(),
             file == nullptr ? std::vector<core::KnownPlace>{} : core::knownPlaces(*file),
-            m_session.clock().today()};
+            m_session.clock().today(),
+            file == nullptr ? std::vector<core::CutForJob>{} : core::cutForJob(*file)};
+}
+
+// With the time till it sets, where a time of the clock is said.
+core::StepLine BenchReader::said(const QString& line, const core::LineContext& context) const {
+    core::StepLine read = core::readStepLine(toCore(line), context);
+    if (!read.setsTill) {
+        return read;
+    }
+    const core::Clock& clock = m_session.clock();
+    const core::Instant end = endOf(read, clock);
+    const core::Day day = read.setsTill->day.value_or(clock.dayOf(end));
+    const auto till = readMoment(
+        QStringLiteral("%1 %2").arg(fromCore(core::toText(day)), clockText(read.setsTill->at)),
+        clock);
+    if (till && *till > end) {
+        read.sets = std::chrono::round<core::Minutes>(*till - end);
+    }
+    return read;
 }
 
 std::vector<core::FitnessPoint> BenchReader::fitnessOf(const core::LineUse& use,
@@ -60,55 +83,76 @@ std::vector<core::FitnessPoint> BenchReader::fitnessOf(const core::LineUse& use,
                            m_session.clock().today());
 }
 
-QString BenchReader::question(const QString& line, const core::JobFile& file) const {
-    const core::LineContext context = this->context(&file);
-    const core::StepLine said = core::readStepLine(toCore(line), context);
+QString BenchReader::unfit(const core::StepLine& said, const core::JobFile& file) const {
     QStringList asked;
     for (const core::LineUse& use : said.uses) {
         for (const core::FitnessPoint& point : fitnessOf(use, said, &file)) {
             if (point.asksReason) {
-                asked << QStringLiteral("%1 %2").arg(fromCore(context.shelf.lot(*use.lot)->number),
-                                                     fromCore(point.sentence));
+                asked << QStringLiteral("%1 %2").arg(
+                    fromCore(context(nullptr).shelf.lot(*use.lot)->number),
+                    fromCore(point.sentence));
             }
         }
     }
-    return asked.isEmpty()
-               ? QString{}
-               : tr("%1. Why is it used all the same?").arg(asked.join(QStringLiteral("; ")));
+    return asked.join(QStringLiteral("; "));
+}
+
+QStringList BenchReader::questions(const QString& line, const core::JobFile& file) const {
+    const core::LineContext context = this->context(&file);
+    const core::StepLine read = said(line, context);
+    QStringList questions;
+    if (const QString against = unfit(read, file); !against.isEmpty()) {
+        questions << tr("%1. Why is it used all the same?").arg(against);
+    }
+    const QString untrue = fromCore(core::undoingDoubt(read, context));
+    if (!untrue.isEmpty()) {
+        questions << tr("How can it be undone? The usual sentence %1.").arg(untrue);
+    }
+    return questions;
 }
 
 QString BenchReader::doubt(const QString& line, const core::JobFile* file) const {
-    const core::StepLine said = core::readStepLine(toCore(line), context(file));
-    const QStringList unknown = unknownLots(line, said);
+    const core::LineContext context = this->context(file);
+    const core::StepLine read = said(line, context);
+    QStringList doubts;
+    const QStringList unknown = unknownLots(line, read);
     if (!unknown.isEmpty()) {
-        return tr("There is no lot %1 on the shelf. Enter again logs it as words alone.")
-            .arg(unknown.join(QStringLiteral(", ")));
+        doubts << tr("There is no lot %1 on the shelf: it would be words alone.")
+                      .arg(unknown.join(QStringLiteral(", ")));
     }
-    if (said.isDenied) {
-        return tr("It says what was not done; the log is of what was. Enter again logs it all the "
-                  "same.");
+    for (const std::string& material : core::materialsWithoutLot(read)) {
+        doubts << tr("%1 is named without a lot.").arg(fromCore(material));
     }
-    if (said.namesSeveral) {
-        return tr("Several people are named, and a step is by one: log one for each. Enter again "
-                  "logs it all the same.");
+    if (read.isDenied) {
+        doubts << tr("It says what was not done; the log is of what was.");
     }
-    if (endOf(said, m_session.clock()) > m_session.clock().now()) {
-        return tr("The time it names is still to come. Enter again logs it all the same.");
+    if (read.namesSeveral) {
+        doubts << tr("Several people are named, and a step is by one: log one for each.");
     }
-    return said.technique.empty()
-               ? tr("No technique is understood. Enter again logs the words as they stand.")
-               : QString{};
+    if (const QString absent = absentPlace(read, file); !absent.isEmpty()) {
+        doubts << tr("%1: %2.").arg(fromCore(read.place), absent);
+    }
+    if (endOf(read, m_session.clock()) > m_session.clock().now()) {
+        doubts << tr("The time it names is still to come.");
+    }
+    if (read.technique.empty()) {
+        doubts << tr("No technique is understood: the words would be logged as they stand.");
+    }
+    return doubts.isEmpty()
+               ? QString{}
+               : tr("%1 Enter again logs it all the same.").arg(doubts.join(QLatin1Char(' ')));
 }
 
 std::vector<LineChip> BenchReader::read(const QString& line, const core::JobFile* file) const {
     const core::LineContext context = this->context(file);
-    const core::StepLine said = core::readStepLine(toCore(line), context);
+    const core::StepLine read = said(line, context);
     std::vector<std::vector<core::FitnessPoint>> fitness;
-    for (const core::LineUse& use : said.uses) {
-        fitness.push_back(fitnessOf(use, said, file));
+    for (const core::LineUse& use : read.uses) {
+        fitness.push_back(fitnessOf(use, read, file));
     }
-    return chipsOf({line, said, context, m_techniques, file,
-                    said.person ? said.person : m_session.person(), std::move(fitness)});
+    return chipsOf({line, read, context, m_techniques, file,
+                    read.person ? read.person : m_session.person(), std::move(fitness),
+                    endOf(read, m_session.clock())});
 }
 
 std::vector<LineOffer> BenchReader::offers(const QString& upToCursor,
@@ -141,24 +185,31 @@ std::optional<BenchLine::Scanned> BenchReader::scanned(const QString& before, co
     return BenchLine::Scanned{line, static_cast<int>(cursor)};
 }
 
-bool BenchReader::log(const QString& line, const core::JobFile& file, const QString& reason) {
+bool BenchReader::log(const QString& line, const core::JobFile& file, const QStringList& answers) {
     const core::LineContext context = this->context(&file);
-    const core::StepLine said = core::readStepLine(toCore(line), context);
-    const auto who = said.person ? said.person : m_session.worker();
+    const core::StepLine read = said(line, context);
+    const auto who = read.person ? read.person : m_session.worker();
     if (!who) {
         return false;
     }
-    auto step = core::stepFrom(said, file.job.id, *who, endOf(said, m_session.clock()), context,
+    auto step = core::stepFrom(read, file.job.id, *who, endOf(read, m_session.clock()), context,
                                m_session.ids());
-    for (std::size_t i = 0; i < said.uses.size(); ++i) {
-        if (std::ranges::any_of(fitnessOf(said.uses[i], said, &file),
-                                &core::FitnessPoint::asksReason)) {
-            step.uses[i].overrideReason = toCore(reason);
+    QStringList given = answers;
+    if (!unfit(read, file).isEmpty() && !given.isEmpty()) {
+        const std::string reason = toCore(given.takeFirst());
+        for (std::size_t i = 0; i < read.uses.size(); ++i) {
+            if (std::ranges::any_of(fitnessOf(read.uses[i], read, &file),
+                                    &core::FitnessPoint::asksReason)) {
+                step.uses[i].overrideReason = reason;
+            }
         }
+    }
+    if (!given.isEmpty()) {
+        step.step.undoing = toCore(given.takeFirst());
     }
     auto change = core::logStep(step, context.shelf, m_techniques, m_session.ids());
     if (!change) {
-        m_session.say({Notice::Kind::refused, sentence(change.error())});
+        m_session.say({Notice::Kind::refused, refusalOf(change.error(), step, context.shelf)});
         return false;
     }
     core::bringToTheBench(*change, file, step.step, m_session.ids());

@@ -15,9 +15,9 @@ public:
     // Lots, techniques and people are read anew when the next line is.
     void refresh() { m_shelf.reset(); }
     [[nodiscard]] std::vector<LineChip> read(const QString& line, const core::JobFile* file) const;
-    // Why must it be said: a lot of the line is unfit or past its date; empty: nothing speaks
-    // against it.
-    [[nodiscard]] QString question(const QString& line, const core::JobFile& file) const;
+    // What must be said first: why a lot is used that is unfit or past its date; how it is undone,
+    // where the usual words would not be true. Empty: nothing.
+    [[nodiscard]] QStringList questions(const QString& line, const core::JobFile& file) const;
     // What of the line would be kept as mere words; empty: all of it says something.
     [[nodiscard]] QString doubt(const QString& line, const core::JobFile* file) const;
     // What the last words of the line may become; what the job's approved lines wait for first.
@@ -26,11 +26,13 @@ public:
     // A label scanned between what stands before and after it.
     [[nodiscard]] std::optional<BenchLine::Scanned>
     scanned(const QString& before, const QString& word, const QString& after) const;
-    // False where it was not logged; a notice has said why. The reason goes with every lot that
-    // asks for one.
-    bool log(const QString& line, const core::JobFile& file, const QString& reason);
+    // False where it was not logged; a notice has said why. The answers are those to questions();
+    // a reason goes with every lot that asks for one.
+    bool log(const QString& line, const core::JobFile& file, const QStringList& answers);
 
 private:
+    [[nodiscard]] core::StepLine said(const QString& line, const core::LineContext& context) const;
+    [[nodiscard]] QString unfit(const core::StepLine& said, const core::JobFile& file) const;
     [[nodiscard]] std::vector<core::FitnessPoint> fitnessOf(const core::LineUse& use,
                                                             const core::StepLine& said,
                                                             const core::JobFile* file) const;

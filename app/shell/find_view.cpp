@@ -10,6 +10,7 @@
 #include "app/look/label.h"
 #include "app/look/style.h"
 #include "app/session/words.h"
+#include "core/materials/ledger_in_brief.h"
 
 namespace headcap::app {
 namespace {
@@ -46,6 +47,30 @@ std::optional<core::Id<core::Job>> jobAbout(const core::RecordStore& store,
         jobs = core::allWith(store, &core::Job::owner, owner->id);
     }
     return jobs.empty() ? std::nullopt : std::optional{jobs.back().record.id};
+}
+
+// What is of no job itself names the job that Enter goes to; a lot, its material and what is left.
+void sayWhereItIs(core::SearchHit& hit, const core::Stores& stores) {
+    if (!hit.job) {
+        hit.job = jobAbout(stores.records, hit.record);
+        if (hit.job) {
+            if (const auto job = core::find(stores.records, *hit.job)) {
+                hit.jobNumber = job->record.number;
+                const auto item = core::find(stores.records, job->record.item);
+                hit.item = hit.item.empty() && item ? core::headingOf(item->record) : hit.item;
+            }
+        }
+    }
+    if (hit.record.kind == core::RecordKind::lot && hit.item.empty()) {
+        const auto shelf = core::shelfInBrief(stores.records);
+        const core::Id<core::Lot> id{hit.record.id};
+        const core::Lot* lot = shelf->lot(id);
+        const core::Material* kind = lot == nullptr ? nullptr : shelf->material(lot->material);
+        hit.item = kind == nullptr ? std::string{} : kind->name;
+        if (const auto left = shelf->balanceOf(id)) {
+            hit.place = core::toText(*left) + " left";
+        }
+    }
 }
 
 } // namespace
@@ -105,8 +130,13 @@ void FindView::find() {
     m_isOpening = false;
     const std::string asked = toCore(m_words->text().trimmed());
     m_aside.ask(
-        [&search = m_session.stores().search, asked] {
-            return asked.empty() ? core::SearchAnswer{} : search.find(asked, kMostShown);
+        [&stores = m_session.stores(), asked] {
+            auto answer =
+                asked.empty() ? core::SearchAnswer{} : stores.search.find(asked, kMostShown);
+            for (core::SearchHit& hit : answer.hits) {
+                sayWhereItIs(hit, stores);
+            }
+            return answer;
         },
         [this](core::SearchAnswer answer) {
             show(std::move(answer));

@@ -88,13 +88,13 @@ void JobView::connectParts() {
     });
     m_bench->setReader(
         [this](const QString& line) { return m_reader.read(line, m_file ? &*m_file : nullptr); });
-    m_bench->setTaker([this](const QString& line, const QString& reason) {
-        return m_file && m_reader.log(line, *m_file, reason);
+    m_bench->setTaker([this](const QString& line, const QStringList& answers) {
+        return m_file && m_reader.log(line, *m_file, answers);
     });
     m_bench->setDoubter(
         [this](const QString& line) { return m_reader.doubt(line, m_file ? &*m_file : nullptr); });
-    m_bench->setAsker([this](const QString& line) {
-        return m_file ? m_reader.question(line, *m_file) : QString{};
+    m_bench->setAsker([this](const QString& line, const QStringList& answers) {
+        return m_file ? m_reader.questions(line, *m_file).value(answers.size()) : QString{};
     });
     m_bench->setCompleter([this](const QString& upToCursor) {
         return m_file ? m_reader.offers(upToCursor, *m_file) : std::vector<LineOffer>{};

@@ -10,6 +10,7 @@
 #include "app/pages/collation/leaf_sheet_view.h"
 #include "app/pages/collation/walk_keys.h"
 #include "app/session/actions.h"
+#include "app/session/actions_by_key.h"
 
 namespace headcap::app {
 namespace {
@@ -76,14 +77,11 @@ void addSheet(QVBoxLayout& column) {
 void addGroup(QVBoxLayout& column, Place place) {
     QGridLayout* grid = beginGroup(column, headingOf(place));
     int row = 0;
-    for (const ActionEntry& entry : actionTable()) {
-        if (entry.place != place) {
-            continue;
-        }
-        auto* key = new Label(Face::smallStrong, Ink::accent, keyText(entry.id));
+    for (const ActionEntry* entry : actionsByKey(place)) {
+        auto* key = new Label(Face::smallStrong, Ink::accent, keyText(entry->id));
         key->setMinimumWidth(120);
-        auto* words = new Label(Face::small, Ink::ink, wordsOf(entry.id));
-        words->setToolTip(tipOf(entry.id));
+        auto* words = new Label(Face::small, Ink::ink, wordsOf(entry->id));
+        words->setToolTip(tipOf(entry->id));
         grid->addWidget(key, row, 0);
         grid->addWidget(words, row, 1);
         ++row;

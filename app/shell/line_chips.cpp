@@ -7,8 +7,12 @@
 
 #include "app/session/actions.h"
 #include "app/session/words.h"
+#include "core/collation/job_places.h"
+#include "core/custody/first_work.h"
+#include "core/custody/job_states.h"
 #include "core/materials/conversion.h"
 #include "core/treatment/approval.h"
+#include "core/treatment/undoing.h"
 #include "core/values/decimal.h"
 #include "core/values/spoken_time.h"
 
@@ -21,8 +25,7 @@ QString tr(const char* text) {
 
 // The approved line that it carries out; work that none covers is said to be so.
 void addApproved(std::vector<LineChip>& chips, const LineSaid& said) {
-    const bool isWork =
-        said.read.kind == core::StepKind::treatment || said.read.kind == core::StepKind::removal;
+    const bool isWork = core::isWorkOnTheBook(said.read.kind);
     const auto lines = said.file == nullptr ? std::vector<const core::ProposalLine*>{}
                                             : core::approvedLines(*said.file);
     if (lines.empty() || !isWork || said.read.technique.empty()) {
@@ -40,7 +43,37 @@ void addApproved(std::vector<LineChip>& chips, const LineSaid& said) {
     }
 }
 
+// Work on what was passed already, or is not here.
+void addState(std::vector<LineChip>& chips, const LineSaid& said) {
+    if (said.file == nullptr || said.read.technique.empty() ||
+        !core::isWorkOnTheBook(said.read.kind)) {
+        return;
+    }
+    const core::JobState state = said.file->job.state;
+    const core::Instant begun = said.end - said.read.minutes.value_or(core::Minutes{0});
+    if (state != core::JobState::approved &&
+        core::bringsToTheBench(*said.file, said.read.kind, begun)) {
+        chips.push_back({tr("job"), tr("was %1, goes back to the bench").arg(words(state)), true});
+    } else if (!core::isInTheHouse(state) || state == core::JobState::onHold) {
+        chips.push_back({tr("job"), tr("is %1").arg(words(state)), true});
+    }
+}
+
+void addTakenOut(std::vector<LineChip>& chips, const core::StepLine& read) {
+    const core::TakenOut out = core::takenOutIn(read);
+    if (!out.what.empty()) {
+        chips.push_back({tr("taken out"), fromCore(out.what)});
+    }
+    if (!out.fate.empty() || read.kind == core::StepKind::removal) {
+        chips.push_back({tr("became of it"), out.fate.empty() ? tr("not said") : fromCore(out.fate),
+                         out.fate.empty()});
+    }
+}
+
 void addUses(std::vector<LineChip>& chips, const LineSaid& said) {
+    if (core::namesNoMaterial(said.read, said.context.techniques)) {
+        chips.push_back({tr("material"), tr("none named"), true});
+    }
     for (std::size_t i = 0; i < said.read.uses.size(); ++i) {
         const core::LineUse& use = said.read.uses[i];
         const core::Shelf& shelf = said.context.shelf;
@@ -49,6 +82,8 @@ void addUses(std::vector<LineChip>& chips, const LineSaid& said) {
                                       : fromCore(use.material);
         if (use.amount) {
             text += QLatin1Char(' ') + fromCore(core::toText(*use.amount));
+        } else if (lot != nullptr && !use.material.empty()) {
+            text += QStringLiteral(", ") + fromCore(use.material);
         }
         chips.push_back(
             {lot != nullptr ? tr("lot") : tr("material, no lot"), text, lot == nullptr});
@@ -63,6 +98,11 @@ void addUses(std::vector<LineChip>& chips, const LineSaid& said) {
     }
     for (const QString& number : unknownLots(said.line, said.read)) {
         chips.push_back({tr("no such lot"), number, true});
+    }
+    const std::string untrue = core::undoingDoubt(said.read, said.context);
+    if (!untrue.empty()) {
+        chips.push_back(
+            {tr("undone how?"), tr("the usual sentence %1").arg(fromCore(untrue)), true});
     }
 }
 
@@ -144,8 +184,13 @@ std::vector<LineChip> chipsOf(const LineSaid& said) {
     if (!read.place.empty()) {
         chips.push_back({tr("place"), fromCore(read.place)});
     }
+    if (const QString absent = absentPlace(read, said.file); !absent.isEmpty()) {
+        chips.push_back({tr("no such place"), absent, true});
+    }
     addApproved(chips, said);
+    addState(chips, said);
     addUses(chips, said);
+    addTakenOut(chips, read);
     addWhen(chips, read);
     if (read.minutes) {
         chips.push_back({tr("time"), fromCore(core::toText(*read.minutes))});
@@ -160,6 +205,14 @@ std::vector<LineChip> chipsOf(const LineSaid& said) {
     addPerson(chips, said);
     addCautions(chips, said);
     return chips;
+}
+
+QString absentPlace(const core::StepLine& read, const core::JobFile* file) {
+    if (file == nullptr || read.place.empty()) {
+        return {};
+    }
+    const auto reading = core::readPlace(core::booksOf(*file), read.part, read.place);
+    return reading && reading->isAbsent ? fromCore(reading->text) : QString{};
 }
 
 QStringList unknownLots(const QString& line, const core::StepLine& read) {

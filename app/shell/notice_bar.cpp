@@ -83,9 +83,9 @@ void NoticeBar::place(int aboveFoot) {
     }
     const QWidget* window = parentWidget();
     const int width = std::min(kWidest, window->width() - 2 * kSection);
-    const int height = std::max(sizeHint().height(), layout()->hasHeightForWidth()
-                                                         ? layout()->heightForWidth(width)
-                                                         : sizeHint().height());
+    layout()->invalidate(); // its words may be others than those it was measured with
+    const int height =
+        layout()->hasHeightForWidth() ? layout()->heightForWidth(width) : sizeHint().height();
     setGeometry((window->width() - width) / 2, window->height() - aboveFoot - height - kSpace,
                 width, height);
 }

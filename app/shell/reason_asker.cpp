@@ -14,8 +14,8 @@ ReasonAsker::ReasonAsker(QWidget* parent)
       m_reason(new QLineEdit) {
     m_question->setWordWrap(true);
     m_reason->setMinimumHeight(kBenchControl);
-    m_reason->setPlaceholderText(tr("used because … (Enter logs it, Esc goes back to the line)"));
-    m_reason->setAccessibleName(tr("Why it is used all the same"));
+    m_reason->setPlaceholderText(tr("your answer … (Enter logs it, Esc goes back to the line)"));
+    m_reason->setAccessibleName(tr("Your answer"));
     m_reason->installEventFilter(this);
     connect(m_reason, &QLineEdit::returnPressed, this, [this] {
         if (const QString reason = m_reason->text().trimmed(); !reason.isEmpty()) {
@@ -32,6 +32,7 @@ ReasonAsker::ReasonAsker(QWidget* parent)
 
 void ReasonAsker::ask(const QString& question) {
     m_question->setText(question);
+    m_reason->setAccessibleDescription(question);
     show();
     m_reason->setFocus(Qt::OtherFocusReason);
 }

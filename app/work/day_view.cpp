@@ -129,7 +129,7 @@ DayView::Read DayView::read(const core::RecordStore& records, const core::Clock&
 // The period may be years: read elsewhere, and shown when it is there.
 void DayView::refresh() {
     m_day->setText(fullDay(m_asked));
-    m_today->setEnabled(m_asked != m_session.clock().today());
+    m_today->setVisible(m_asked != m_session.clock().today());
     m_aside.ask([&records = m_session.records(), &clock = m_session.clock(),
                  asked = asked()] { return read(records, clock, asked); },
                 [this](Read read) { showRead(std::move(read)); });

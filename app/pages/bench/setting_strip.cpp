@@ -43,9 +43,10 @@ void SettingStrip::tick() {
         return;
     }
     m_times = core::settingTimes(*m_file, m_clock.now());
-    // What is over comes first: somebody is to see to it.
-    std::stable_partition(m_times.begin(), m_times.end(),
-                          [](const core::SettingTime& time) { return time.isOver(); });
+    // What is over comes first: somebody is to see to it. Of each the earliest.
+    std::ranges::stable_sort(m_times, {}, [](const core::SettingTime& time) {
+        return std::pair{!time.isOver(), time.until};
+    });
     m_times.resize(std::min(m_times.size(), kShown));
     const auto& times = m_times;
     while (m_down->count() > static_cast<int>(times.size())) {

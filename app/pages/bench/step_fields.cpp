@@ -151,6 +151,15 @@ core::Step StepFields::taken() {
     return step;
 }
 
+FieldRow* StepFields::askUndoing(const std::string& doubt) {
+    if (doubt.empty()) {
+        return nullptr;
+    }
+    m_undoing->setVisible(true);
+    m_undoing->setError(tr("The usual sentence %1. How can this be undone?").arg(fromCore(doubt)));
+    return m_undoing;
+}
+
 FieldRow* StepFields::asked(const core::Step& step) {
     if (FieldRow* wrong = m_form->troubled()) {
         return wrong;

@@ -30,6 +30,8 @@ public:
     void showAllConditions();
     // The first field that still asks something of the step, with its sentence; none: null.
     FieldRow* asked(const core::Step& step);
+    // How it is undone, where the usual sentence is not true of it; null where there is no doubt.
+    FieldRow* askUndoing(const std::string& doubt);
 
 Q_SIGNALS:
     void adviceChanged(const QString& words);

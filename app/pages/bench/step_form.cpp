@@ -16,6 +16,7 @@
 #include "app/pages/bench/step_words.h"
 #include "app/pages/bench/uses_editor.h"
 #include "app/session/actions.h"
+#include "core/treatment/undoing.h"
 
 namespace headcap::app {
 namespace {
@@ -206,6 +207,10 @@ std::optional<StepDraft> StepForm::finished() {
         wrong = m_reason;
     }
     wrong = wrong == nullptr ? m_uses->troubled() : wrong;
+    wrong =
+        wrong == nullptr
+            ? m_fields->askUndoing(core::undoingDoubt(made.logged, m_uses->shelf(), m_techniques))
+            : wrong;
     if (wrong != nullptr) {
         goTo(wrong, wrong->control());
         return std::nullopt;

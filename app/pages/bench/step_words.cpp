@@ -4,6 +4,7 @@
 #include <QLocale>
 
 #include "app/session/dates.h"
+#include "app/session/sentences.h"
 #include "app/session/words.h"
 #include "core/materials/shelf.h"
 #include "core/treatment/work_days.h"
@@ -102,6 +103,8 @@ QString usedWords(const core::JobFile& file, const core::MaterialUse& use) {
     }
     if (use.amount) {
         parts << fromCore(core::toText(*use.amount));
+    } else if (lot != nullptr && !use.material.empty()) {
+        parts << fromCore("(" + use.material + ")");
     }
     parts.removeAll({});
     QString said = parts.join(QLatin1Char(' '));
@@ -157,6 +160,14 @@ std::vector<TableRow> logRows(const core::JobFile& file, const core::Clock& cloc
         }
     }
     return rows;
+}
+
+QString refusalOf(core::StepProblem problem, const core::LoggedStep& logged,
+                  const core::Shelf& shelf) {
+    const std::string unit = core::unitSentence(logged, shelf);
+    return problem == core::StepProblem::unitDiffers && !unit.empty()
+               ? tr("Not logged. %1").arg(fromCore(unit))
+               : app::sentence(problem);
 }
 
 QString sentence(core::ClockProblem problem) {

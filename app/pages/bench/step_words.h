@@ -5,6 +5,7 @@
 
 #include "app/form/ruled_table.h"
 #include "core/record/job_file.h"
+#include "core/treatment/bench_log.h"
 #include "core/treatment/clocks.h"
 #include "core/treatment/step_checks.h"
 #include "core/values/time.h"
@@ -29,6 +30,9 @@ namespace headcap::app {
 // The whole log by day.
 [[nodiscard]] std::vector<TableRow> logRows(const core::JobFile& file, const core::Clock& clock);
 
+// Why a step was not logged, with the lot and the unit where it is these.
+[[nodiscard]] QString refusalOf(core::StepProblem problem, const core::LoggedStep& logged,
+                                const core::Shelf& shelf);
 // Why a clock was not started or stopped, a check not noted.
 [[nodiscard]] QString sentence(core::ClockProblem problem);
 [[nodiscard]] QString sentence(core::CheckProblem problem);

@@ -4,6 +4,7 @@
 
 #include <QHBoxLayout>
 #include <QPushButton>
+#include <QVBoxLayout>
 
 #include "app/look/grid.h"
 #include "app/look/label.h"
@@ -31,7 +32,8 @@ DecisionList::DecisionList(Session& session, PageEdits& edits, QWidget* parent)
                               .proposal = *m_proposal,
                               .option = m_option,
                               .kind = m_kind,
-                              .onDay = m_work.clock().today()};
+                              .onDay = m_work.clock().today(),
+                              .means = m_means};
     };
     form().setAlso(
         [this](const core::Decision&, const core::Decision& after, core::Change& change) {
@@ -43,18 +45,43 @@ DecisionList::DecisionList(Session& session, PageEdits& edits, QWidget* parent)
         });
     list().setMarkWidth(96);
     setAddable(false);
-    auto* across = new QHBoxLayout(m_answers);
-    across->setContentsMargins(0, kGap, 0, 0);
-    across->setSpacing(kGap);
-    across->addWidget(new Label(Face::small, Ink::quiet, tr("The owner")));
+    buildAnswers();
+}
+
+// The answer first, then how it came: neither is taken for granted.
+void DecisionList::buildAnswers() {
+    auto* down = new QVBoxLayout(m_answers);
+    down->setContentsMargins(0, kGap, 0, 0);
+    down->setSpacing(kGap);
+    const auto rowOf = [&](const QString& lead) {
+        auto* row = new QWidget;
+        auto* across = new QHBoxLayout(row);
+        across->setContentsMargins(0, 0, 0, 0);
+        across->setSpacing(kGap);
+        across->addWidget(new Label(Face::small, Ink::quiet, lead));
+        down->addWidget(row);
+        return std::pair{row, across};
+    };
+    auto [first, kinds] = rowOf(tr("The owner"));
     for (std::size_t i = 0; i < core::EnumNames<core::DecisionKind>::kNames.size(); ++i) {
         const auto kind = static_cast<core::DecisionKind>(i);
         auto* button = new QPushButton(words(kind));
         button->setAccessibleName(tr("The owner %1").arg(words(kind)));
-        QObject::connect(button, &QPushButton::clicked, this, [this, kind] { start(kind); });
-        across->addWidget(button);
+        QObject::connect(button, &QPushButton::clicked, this, [this, kind] { ask(kind); });
+        kinds->addWidget(button);
     }
-    across->addStretch();
+    kinds->addStretch();
+    auto [second, means] = rowOf(tr("How did the answer come?"));
+    m_how = second;
+    for (std::size_t i = 0; i < core::EnumNames<core::DecisionMeans>::kNames.size(); ++i) {
+        const auto way = static_cast<core::DecisionMeans>(i);
+        auto* button = new QPushButton(words(way));
+        button->setAccessibleName(tr("It came %1").arg(words(way)));
+        QObject::connect(button, &QPushButton::clicked, this, [this, way] { start(m_kind, way); });
+        means->addWidget(button);
+    }
+    means->addStretch();
+    m_how->hide();
 }
 
 void DecisionList::buildForm() {
@@ -137,8 +164,18 @@ void DecisionList::showProposal(const core::JobFile& file, const core::Id<core::
     show(decisions, file);
 }
 
-void DecisionList::start(core::DecisionKind kind) {
+void DecisionList::ask(core::DecisionKind kind) {
     m_kind = kind;
+    m_how->show();
+    if (auto* first = m_how->findChild<QPushButton*>()) {
+        first->setFocus(Qt::OtherFocusReason);
+    }
+}
+
+void DecisionList::start(core::DecisionKind kind, core::DecisionMeans means) {
+    m_kind = kind;
+    m_means = means;
+    m_how->hide();
     startNew();
     const bool asksOption = !m_option && (kind == core::DecisionKind::approved ||
                                           kind == core::DecisionKind::approvedWithLimits);

@@ -15,10 +15,13 @@ public:
                       const std::optional<core::Id<core::ProposalOption>>& option);
     // A button for each answer the owner may give.
     [[nodiscard]] QWidget& answers() { return *m_answers; }
-    void start(core::DecisionKind kind);
+    // Asks how it came; then the form opens.
+    void ask(core::DecisionKind kind);
+    void start(core::DecisionKind kind, core::DecisionMeans means);
 
 private:
     void buildForm();
+    void buildAnswers();
     [[nodiscard]] RowWords wordsOf(const core::Decision& decision) const;
     [[nodiscard]] Choices options() const;
 
@@ -27,7 +30,9 @@ private:
     std::optional<core::Id<core::Proposal>> m_proposal;
     std::optional<core::Id<core::ProposalOption>> m_option;
     core::DecisionKind m_kind = core::DecisionKind::approved;
+    core::DecisionMeans m_means = core::DecisionMeans::signature;
     QWidget* m_answers;
+    QWidget* m_how = nullptr; // seen once the answer is said
 };
 
 } // namespace headcap::app

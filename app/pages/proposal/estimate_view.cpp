@@ -177,6 +177,10 @@ QString EstimateView::sentence() const {
     if (m_said > core::Minutes{0}) {
         words += QLatin1Char(' ') + tr("Proposed: %1.").arg(minutesWords(m_said));
     }
+    if (!m_tooShort.isEmpty()) {
+        words += QLatin1Char(' ') +
+                 tr("Less than is usual: %1.").arg(m_tooShort.join(QStringLiteral("; ")));
+    }
     words += QLatin1Char(' ');
     words += m_estimate.steps == 0
                  ? tr("It rests on usual minutes alone: none of it was done here before.")
@@ -212,7 +216,12 @@ void EstimateView::show(const core::JobFile& file, const core::Id<core::Proposal
         m_said += line->minutes;
     }
     std::vector<EstimateRows::Row> rows;
+    m_tooShort.clear();
     for (std::size_t i = 0; i < lines.size(); ++i) {
+        if (core::isLessThanUsual(*lines[i], m_estimate.lines[i])) {
+            m_tooShort << tr("%1 (%2)").arg(fromCore(core::lineTitle(*lines[i], file.techniques)),
+                                            minutesWords(lines[i]->minutes));
+        }
         const core::LineWork work = core::workedOn(file, *lines[i]);
         rows.push_back({.title = fromCore(core::lineTitle(*lines[i], file.techniques)),
                         .estimate = m_estimate.lines[i],

@@ -55,6 +55,7 @@ public:
 
 private:
     core::OptionEstimate m_estimate;
+    QStringList m_tooShort; // lines that say less than such work took
     core::Minutes m_said{0};
     bool m_isWaiting = false;
     Label* m_words;

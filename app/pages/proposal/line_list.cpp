@@ -6,6 +6,7 @@
 #include "app/pages/place_in_book.h"
 #include "core/materials/ledger_in_brief.h"
 #include "core/treatment/approval.h"
+#include "core/treatment/estimate.h"
 #include "core/treatment/line_fitness.h"
 #include "core/treatment/totals.h"
 
@@ -39,7 +40,7 @@ LineList::LineList(Session& session, PageEdits& edits, QWidget* parent)
         .usedText(tr("Where"), &R::place)
         .placeholder(tr("K7, C1–C4, spine"))
         .understood(placeInBook(m_file));
-    form().value(tr("How many"), &R::count);
+    m_count = &form().value(tr("How many"), &R::count);
     form().lines(tr("What"), &R::description);
     m_materials = &form().usedText(tr("Materials"), &R::materials);
     m_materials->placeholder(tr("kozo tissue 26-014, grain along the spine"))
@@ -48,8 +49,8 @@ LineList::LineList(Session& session, PageEdits& edits, QWidget* parent)
     form().value(tr("Price"), &R::price).placeholder(tr("of the work; empty: by the hour"));
     form().value(tr("Materials cost"), &R::materialsCost);
     form().value(tr("Place in it"), &R::position);
-    connect(m_technique, &FieldRow::edited, this,
-            [this] { fillFromTechnique(m_technique->text()); });
+    connect(m_technique, &FieldRow::edited, this, [this] { fillFromTechnique(); });
+    connect(m_count, &FieldRow::edited, this, &LineList::followCount);
     describe = [this](const R& line) {
         return lineWords(line, m_file ? m_file->techniques : core::TechniquesInForce{},
                          against(line));
@@ -59,6 +60,7 @@ LineList::LineList(Session& session, PageEdits& edits, QWidget* parent)
             return std::nullopt;
         }
         const auto lines = core::linesOf(*m_file, *m_option);
+        m_usualMinutes.clear();
         return R{.id = session.ids().next<R>(),
                  .job = m_file->job.id,
                  .option = *m_option,
@@ -124,35 +126,69 @@ QString LineList::againstTyped(const QString& materials) {
                             .job = m_file->job.id,
                             .option = *m_option,
                             .materials = toCore(materials)};
-    for (const core::Technique& technique : m_file->techniques.offered()) {
-        if (fromCore(technique.name).compare(m_technique->text().trimmed(), Qt::CaseInsensitive) ==
-            0) {
-            line.technique = technique.key;
-        }
+    if (const core::Technique* technique = techniqueTyped()) {
+        line.technique = technique->key;
     }
     return against(line);
 }
 
-void LineList::fillFromTechnique(const QString& typed) {
+const core::Technique* LineList::techniqueTyped() const {
     if (!m_file) {
+        return nullptr;
+    }
+    const QString typed = m_technique->text().trimmed();
+    for (const core::Technique& technique : m_file->techniques.offered()) {
+        if (fromCore(technique.name).compare(typed, Qt::CaseInsensitive) == 0) {
+            return &technique;
+        }
+    }
+    return nullptr;
+}
+
+void LineList::fillFromTechnique() {
+    const core::Technique* technique = techniqueTyped();
+    if (technique == nullptr) {
         return;
     }
-    for (const core::Technique& technique : m_file->techniques.offered()) {
-        if (fromCore(technique.name).compare(typed.trimmed(), Qt::CaseInsensitive) != 0) {
-            continue;
-        }
-        if (technique.minutes > core::Minutes{0} &&
-            m_minutes->text() == printed(core::Minutes{0})) {
-            m_minutes->rewrite(printed(technique.minutes));
-        }
-        if (m_materials->text().isEmpty()) {
-            QStringList usual;
-            for (const std::string& material : technique.materials) {
-                usual << fromCore(material);
-            }
-            m_materials->rewrite(usual.join(QStringLiteral(", ")));
-        }
+    const QString usual = usualFor(*technique, m_count->text());
+    if (!usual.isEmpty() &&
+        (m_minutes->text() == printed(core::Minutes{0}) || m_minutes->text() == m_usualMinutes)) {
+        m_minutes->rewrite(usual);
+        m_usualMinutes = m_minutes->text();
     }
+    if (m_materials->text().isEmpty()) {
+        QStringList materials;
+        for (const std::string& material : technique->materials) {
+            materials << fromCore(material);
+        }
+        m_materials->rewrite(materials.join(QStringLiteral(", ")));
+    }
+}
+
+// Minutes that are the technique's usual ones for the number that stood there follow the number;
+// what somebody wrote stays.
+void LineList::followCount() {
+    const core::Technique* technique = techniqueTyped();
+    const auto& line = form().record();
+    if (technique == nullptr || !line) {
+        return;
+    }
+    const QString before = m_usualMinutes.isEmpty()
+                               ? usualFor(*technique, QString::number(line->count))
+                               : m_usualMinutes;
+    const QString usual = usualFor(*technique, m_count->text());
+    if (!usual.isEmpty() && m_minutes->text() == before) {
+        m_minutes->rewrite(usual);
+        m_usualMinutes = m_minutes->text();
+    }
+}
+
+// In the field's own words; empty where it is not known, or the number can't be read yet.
+QString LineList::usualFor(const core::Technique& technique, const QString& count) {
+    bool isNumber = false;
+    const qint64 pieces = count.trimmed().toLongLong(&isNumber);
+    const core::Minutes usual = core::usualMinutes(technique, pieces);
+    return isNumber && pieces > 0 && usual > core::Minutes{0} ? printed(usual) : QString{};
 }
 
 } // namespace headcap::app

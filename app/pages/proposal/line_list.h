@@ -8,6 +8,7 @@
 #include "app/session/aside.h"
 #include "core/materials/shelf.h"
 #include "core/treatment/proposal.h"
+#include "core/treatment/techniques.h"
 
 namespace headcap::app {
 
@@ -21,7 +22,10 @@ public:
 private:
     void showLines();
     void readShelf();
-    void fillFromTechnique(const QString& typed);
+    void fillFromTechnique();
+    void followCount();
+    [[nodiscard]] const core::Technique* techniqueTyped() const;
+    [[nodiscard]] static QString usualFor(const core::Technique& technique, const QString& count);
     // What speaks against the materials named, in words.
     [[nodiscard]] QString against(const core::ProposalLine& line) const;
     [[nodiscard]] QString againstTyped(const QString& materials);
@@ -33,7 +37,9 @@ private:
     std::shared_ptr<const core::Shelf> m_shelf{}; // as last read; null: not yet
     FieldRow* m_technique = nullptr;
     FieldRow* m_materials = nullptr;
+    FieldRow* m_count = nullptr;
     FieldRow* m_minutes = nullptr;
+    QString m_usualMinutes; // as they were last filled in for the line that is open
 };
 
 } // namespace headcap::app

@@ -88,11 +88,8 @@ void ReleasePanel::show(const core::JobFile& file) {
     const auto open =
         std::ranges::count_if(m_rows, [](const core::ReleaseRow& row) { return !row.isSettled(); });
     m_standing->setInk(open == 0 ? Ink::settled : Ink::open);
-    m_standing->setText(open == 0 ? tr("Everything is settled: it may leave.")
-                                  : counted(static_cast<int>(open),
-                                            tr("%1 point of this list is still open."),
-                                            tr("%1 points of this list are still open.")));
-    const bool isGone = m_file->job.state == core::JobState::returned;
+    const bool isGone = core::isListClosed(*m_file);
+    m_standing->setText(standingOf(static_cast<int>(open), isGone));
     m_return->setVisible(!isGone);
     m_giveBack->setEnabled(core::mayLeave(m_rows));
     if (isOther || !m_form->record() || isGone) {
@@ -103,6 +100,20 @@ void ReleasePanel::show(const core::JobFile& file) {
                            .givenTo = m_file->owner.contact.empty() ? m_file->owner.name
                                                                     : m_file->owner.contact});
     }
+}
+
+QString ReleasePanel::standingOf(int open, bool isGone) {
+    if (isGone) {
+        return open == 0 ? tr("The book has gone back, and all of this list was settled.")
+                         : counted(open,
+                                   tr("The book has gone back, and %1 point of this list was not "
+                                      "done."),
+                                   tr("The book has gone back, and %1 points of this list were not "
+                                      "done."));
+    }
+    return open == 0 ? tr("Everything is settled: it may leave.")
+                     : counted(open, tr("%1 point of this list is still open."),
+                               tr("%1 points of this list are still open."));
 }
 
 QPushButton* ReleasePanel::buttonOf(const std::string& key) const {

@@ -39,6 +39,7 @@ Q_SIGNALS:
 
 private:
     void buildForm();
+    [[nodiscard]] static QString standingOf(int open, bool isGone);
     void addRow(const core::ReleaseRow& row);
     void addReturned();
     void answer(const std::string& key, core::ReleaseAnswer given, const QString& why);

@@ -61,10 +61,13 @@ void ReleasePanel::addRow(const core::ReleaseRow& row) {
     if (!isSettled) {
         const std::string key = row.key;
         auto* why = new QLineEdit;
+        const bool isClosed = core::isListClosed(*m_file);
         // Of the leaves the number is asked, which the audit holds against those that came in.
-        const bool isCount = key == "leaf_tally";
+        const bool isCount = key == "leaf_tally" && !isClosed;
         why->setFixedWidth(kReasonWidth);
-        why->setPlaceholderText(isCount ? tr("how many go out") : tr("or explained by …"));
+        why->setPlaceholderText(isCount    ? tr("how many go out")
+                                : isClosed ? tr("not done because …")
+                                           : tr("or explained by …"));
         why->setToolTip(isCount ? tr("The number of leaves it goes back with; Enter takes it")
                                 : tr("Why it may leave all the same; Enter takes it"));
         why->setAccessibleName(tr("Explain: %1").arg(said(row.asks)));
@@ -75,6 +78,7 @@ void ReleasePanel::addRow(const core::ReleaseRow& row) {
         auto* button = new QPushButton(row.isByRecord          ? tr("Go to it")
                                        : key == core::kSignOff ? tr("Sign off")
                                                                : tr("Done"));
+        button->setVisible(!isClosed);
         button->setProperty(kReleaseKey, said(key));
         button->setMinimumWidth(kButtonWidth);
         button->setAccessibleName(QStringLiteral("%1: %2").arg(button->text(), said(row.asks)));
@@ -88,7 +92,7 @@ void ReleasePanel::addRow(const core::ReleaseRow& row) {
                 });
         across->addWidget(button, 0, Qt::AlignTop);
         across->addWidget(why, 0, Qt::AlignTop);
-    } else if (row.answer != nullptr) {
+    } else if (row.answer != nullptr && !core::isListClosed(*m_file)) {
         auto* again = quietButton(tr("Open again"));
         again->setAccessibleName(tr("Open again: %1").arg(said(row.asks)));
         connect(again, &QPushButton::clicked, this,

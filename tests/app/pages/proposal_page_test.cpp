@@ -36,7 +36,7 @@ protected:
         return QTest::qWaitFor([this] { return !page().estimate().isWaiting(); }, withinMs);
     }
     void decide(core::DecisionKind kind, const QString& by) {
-        page().decisions().start(kind);
+        page().decisions().start(kind, core::DecisionMeans::letter);
         type(page().decisions().form(), QStringLiteral("By"), by);
         QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
     }

@@ -1,8 +1,11 @@
 #include "app/session/actions.h"
+#include "app/session/actions_by_key.h"
 
+#include <algorithm>
 #include <set>
 
 #include <QList>
+#include <QRegularExpression>
 
 #include <gtest/gtest.h>
 
@@ -36,6 +39,29 @@ TEST(Actions, areEachThereOnceWithWordsAndAKey) {
         }
         EXPECT_TRUE(tipOf(entry.id).contains(keyText(entry.id)));
     }
+}
+
+// A key is looked for by its figure or its letter.
+TEST(Actions, standInTheSheetInTheOrderOfTheirKeys) {
+    QStringList everywhere;
+    for (const ActionEntry* entry : actionsByKey(Place::everywhere)) {
+        everywhere << keyText(entry->id);
+    }
+    QStringList figures = everywhere.filter(QRegularExpression(QStringLiteral("^Ctrl\\+\\d$")));
+    EXPECT_EQ(figures.size(), 9);
+    EXPECT_EQ(figures.first(), QStringLiteral("Ctrl+1"));
+    QStringList letters = everywhere.filter(QRegularExpression(QStringLiteral("^Ctrl\\+[A-Z]$")));
+    EXPECT_GT(letters.size(), 4);
+    for (QStringList* run : {&figures, &letters}) {
+        QStringList sorted = *run;
+        sorted.sort();
+        EXPECT_EQ(*run, sorted);
+        const auto first = everywhere.indexOf(run->first());
+        EXPECT_EQ(everywhere.mid(first, run->size()), *run) << "one after the other";
+    }
+    EXPECT_EQ(everywhere.size(),
+              std::ranges::count(actionTable(), Place::everywhere, &ActionEntry::place));
+    EXPECT_EQ(keyText(ActionId::logStep), QStringLiteral("Ctrl+Enter"));
 }
 
 } // namespace
