@@ -10,7 +10,7 @@
 namespace headcap::app {
 namespace {
 
-constexpr std::size_t kPage = 200;
+constexpr std::size_t kPage = 100; // its columns are measured whenever they are shown
 enum Column { number, book, owner, state, due, columns };
 
 } // namespace

@@ -14,12 +14,14 @@
 #include "app/look/quiet_button.h"
 #include "app/photo/camera_desk.h"
 #include "app/session/actions.h"
+#include "app/session/aside.h"
 #include "app/session/keys_first.h"
 #include "app/shell/notice_bar.h"
 #include "app/shell/person_menu.h"
 #include "app/shell/quiet_line.h"
 #include "app/shell/view_table.h"
 #include "app/work/setting_watch.h"
+#include "core/materials/ledger_in_brief.h"
 
 namespace headcap::app {
 namespace {
@@ -54,6 +56,16 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     connect(qApp, &QApplication::focusChanged, this, &MainWindow::keepFocus);
     watchSettings();
     watchCamera();
+    readAhead();
+}
+
+// The shelf, which half the views ask for first: its sums are read while the worklist is looked at.
+void MainWindow::readAhead() {
+    auto* aside = new Aside(m_session, this);
+    QTimer::singleShot(0, aside, [this, aside] {
+        aside->ask([&records = m_session.records()] { return core::shelfInBrief(records); },
+                   [aside](const auto&) { aside->deleteLater(); });
+    });
 }
 
 void MainWindow::layOut() {

@@ -53,6 +53,7 @@ private:
     void keepFocus(const QWidget* before, const QWidget* now);
     void layOut();
     void watchSettings();
+    void readAhead();
     void watchCamera();
     void takeFromCamera();
     void sayCamera();

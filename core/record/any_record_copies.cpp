@@ -9,7 +9,8 @@ AnyRecord& AnyRecord::operator=(AnyRecord&& other) noexcept = default;
 AnyRecord::~AnyRecord() = default;
 
 template <RecordType Record>
-AnyRecord::AnyRecord(Record record) : RecordOfSomeKind{std::move(record)} {}
+AnyRecord::AnyRecord(Record record)
+    : RecordOfSomeKind{std::in_place_type<Record>, std::move(record)} {}
 
 // One line a kind.
 template AnyRecord::AnyRecord(Workshop);

@@ -142,7 +142,7 @@ std::optional<int> twoDigitsOrUnspecified(Cursor& in) {
 }
 
 bool isSoundDay(const EdtfDate& date) {
-    using namespace std::chrono;
+    namespace chrono = std::chrono;
     if (date.day == 0) {
         return true;
     }
@@ -153,9 +153,9 @@ bool isSoundDay(const EdtfDate& date) {
         return false;
     }
     return date.day == EdtfDate::kUnspecified ||
-           year_month_day{year{static_cast<int>(date.year)},
-                          month{static_cast<unsigned>(date.month)},
-                          day{static_cast<unsigned>(date.day)}}
+           chrono::year_month_day{chrono::year{static_cast<int>(date.year)},
+                                  chrono::month{static_cast<unsigned>(date.month)},
+                                  chrono::day{static_cast<unsigned>(date.day)}}
                .ok();
 }
 

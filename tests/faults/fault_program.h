@@ -3,6 +3,7 @@
 #pragma once
 
 #include <chrono>
+#include <cmath>
 #include <cstdio>
 #include <cstdlib>
 #include <cstring>
@@ -17,7 +18,7 @@ public:
             if (std::strcmp(argv[i], "--long") == 0) {
                 m_rounds = longer;
             } else if (std::strcmp(argv[i], "--minutes") == 0 && i + 1 < argc) {
-                m_mostSeconds = 60 * std::strtoll(argv[++i], nullptr, 10);
+                m_mostSeconds = std::llround(60 * std::strtod(argv[++i], nullptr));
             }
         }
     }

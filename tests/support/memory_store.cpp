@@ -285,10 +285,9 @@ std::optional<core::Refusal> MemoryStore::refusalOf(const core::Write& write,
         }
         for (const auto& [other, one] : m_records) {
             const auto named = core::referencesOf(asChanged(other, one.record, change));
-            const bool goesToo =
-                std::any_of(change.writes.begin(), change.writes.end(), [&](const auto& w) {
-                    return w.what == core::Write::What::remove && core::refOf(w.record) == other;
-                });
+            const bool goesToo = std::ranges::any_of(change.writes, [&it = other](const auto& w) {
+                return w.what == core::Write::What::remove && core::refOf(w.record) == it;
+            });
             if (!goesToo && std::find(named.begin(), named.end(), ref) != named.end()) {
                 return core::Refusal{Code::stillNamed, ref, "another record"};
             }
