@@ -138,7 +138,10 @@ int openWindow(QApplication& application, const QStringList& arguments,
     for (;;) {
         auto workshop = choice ? take(*choice, problem, surroundings) : nullptr;
         if (!workshop && isNamed) {
-            std::fprintf(stderr, "headcap: %s\n", problem.toUtf8().constData());
+            std::fprintf(stderr,
+                         "headcap: %s Without --workshop the program asks which to open, or "
+                         "begins one.\n",
+                         problem.toUtf8().constData());
             return static_cast<int>(cli::Exit::workshopUnusable);
         }
         isNamed = false;

@@ -97,9 +97,11 @@ void RuledDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
     if (!words.detail.isEmpty()) {
         const QString detail = detailOf(words);
         const QPoint below{left, rect.top() + title.height()};
+        const int width = rect.right() + 1 - left;
         painter->setFont(smallFace);
         painter->setPen(c.quiet);
-        painter->drawText(detailRect(detail, below, rect.right() + 1 - left),
+        // Into the width it was measured for: in its own, which is less, it may take a line more.
+        painter->drawText(QRect{below, QSize{width, detailRect(detail, below, width).height()}},
                           Qt::TextWordWrap | Qt::AlignLeft | Qt::AlignTop, detail);
     }
     painter->restore();

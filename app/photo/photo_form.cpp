@@ -74,7 +74,8 @@ void buildPhotoForm(RecordForm<core::Photograph>& form, const FileNow& file) {
         .placeholder(tr("Down chooses one of the survey"));
     form.pick(tr("Shows step"), &P::step, choicesOf(file, &core::JobFile::steps))
         .placeholder(tr("Down chooses one of the log"));
-    form.pick(tr("Shows facsimile"), &P::facsimile, choicesOf(file, &core::JobFile::facsimiles));
+    form.pick(tr("Shows facsimile"), &P::facsimile, choicesOf(file, &core::JobFile::facsimiles))
+        .placeholder(tr("Down chooses one of the leaves supplied"));
     form.pick(tr("Volume"), &P::part, volumesOf(file));
     form.check(tr("Report"), tr("stands in the report"), &P::inReport);
     form.choice(tr("Figure"), &P::figureWidth);

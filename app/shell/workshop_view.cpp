@@ -66,7 +66,8 @@ void WorkshopView::buildForms() {
     m_workshop->value(tr("An hour"), &core::Workshop::hourlyRate)
         .placeholder(tr("what an hour of work costs"));
     bindTax(*m_workshop, &core::Workshop::taxPpm);
-    m_workshop->check(tr("Tax is"), tr("rounded line by line"), &core::Workshop::taxPerLine);
+    m_workshop->check(tr("Rounding"), tr("tax line by line, or else on the sum"),
+                      &core::Workshop::taxPerLine);
     m_workshop->lines(tr("Terms"), &core::Workshop::terms)
         .placeholder(tr("what every proposal says at its foot"));
     m_edits.watch(m_workshop);

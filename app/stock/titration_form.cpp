@@ -13,8 +13,21 @@
 namespace headcap::app {
 namespace {
 
+// A bare number is in the one unit that the field can have.
+std::optional<core::Amount> amountIn(FieldRow& row, std::string_view unit,
+                                     const ReadingContext& context) {
+    const std::string text = toCore(row.text().trimmed());
+    const auto bare = core::parseAmount(text);
+    if (bare || bare.error().problem != core::TextProblem::unitMissing) {
+        return valueOf<core::Amount>(row, context);
+    }
+    row.setError({});
+    const auto read = core::parseAmount(text + " " + std::string{unit});
+    return read ? std::optional{*read} : std::nullopt;
+}
+
 std::optional<core::Volume> volumeOf(FieldRow& row, const ReadingContext& context) {
-    const auto amount = valueOf<core::Amount>(row, context);
+    const auto amount = amountIn(row, "ml", context);
     if (!amount || amount->unit != core::Unit::millilitre) {
         if (amount) {
             row.setError(TitrationForm::tr("Write it in millilitres: 20.00 ml."));
@@ -71,7 +84,7 @@ QString TitrationForm::answer() const {
 
 void TitrationForm::reckon() {
     const ReadingContext context{.today = m_session.clock().today()};
-    const auto paper = valueOf<core::Amount>(*m_paper, context);
+    const auto paper = amountIn(*m_paper, "g", context);
     if (paper && paper->unit != core::Unit::gram) {
         m_paper->setError(tr("Write what it weighed in grams: 1.000 g."));
     }

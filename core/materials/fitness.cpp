@@ -13,9 +13,6 @@
 namespace headcap::core {
 namespace {
 
-// Of a book's leaf that nobody has weighed: a house value, from common practice.
-constexpr std::int64_t kCommonLeafMgM2 = 100'000;
-
 struct Asked {
     const Lot& lot;
     const Material& kind;
@@ -68,16 +65,13 @@ std::string notReversible(const Asked& asked) {
 }
 
 std::string tooHeavy(const Asked& asked) {
-    if (!asked.purpose.isRepairOfPaper || !isSheet(asked.kind.kind) || !asked.purpose.stays) {
+    const auto mended = asked.purpose.mendedMgM2; // nothing is held against a guess
+    if (!asked.purpose.isRepairOfPaper || !isSheet(asked.kind.kind) || !asked.purpose.stays ||
+        !mended || asked.kind.grammageMgM2 <= *mended) {
         return {};
     }
-    const std::int64_t mended = asked.purpose.mendedMgM2.value_or(kCommonLeafMgM2);
-    if (asked.kind.grammageMgM2 <= mended) {
-        return {};
-    }
-    return fmt::format("weighs {} g/m², and what it mends {}{}",
-                       decimalText(asked.kind.grammageMgM2, 3), decimalText(mended, 3),
-                       asked.purpose.mendedMgM2 ? "" : " (a common leaf: weigh it)");
+    return fmt::format("weighs {} g/m², and what it mends {}",
+                       decimalText(asked.kind.grammageMgM2, 3), decimalText(*mended, 3));
 }
 
 std::string grainAcross(const Asked& asked) {

@@ -31,7 +31,7 @@ struct FitnessPurpose {
     bool stays = true; // something of it stays in the book
     bool isPromisedReversible = false;
     bool isRepairOfPaper = false; // of a tear, a loss, a fold
-    // Of what it mends, in mg/m²; where nobody has weighed it, a common weight is taken.
+    // Of what it mends, in mg/m²; where nobody has weighed it, no weight is held against a lot.
     std::optional<std::int64_t> mendedMgM2{};
     bool touchesCyanotype = false;
     bool isForFacsimile = false;

@@ -286,6 +286,7 @@ Document composeProposal(const JobFile& file, const Proposal& proposal, Day toda
                       .isDraft = !proposal.sentOn,
                       .author = personName(file, proposal.who),
                       .letterhead = letterheadOf(file)};
+    document.runningTitle = headingOf(file.item);
     document.sections.push_back(bookSection(file, proposal));
     for (const ProposalOption* option : optionsOf(file, proposal.id)) {
         document.sections.push_back(optionSection(file, proposal, *option));

@@ -17,6 +17,7 @@ Document composeReport(const JobFile& file, const ReportRequest& request, const 
                       .author = report::personName(file, request.author),
                       .journalHead = request.journalHead,
                       .letterhead = report::letterheadOf(file)};
+    document.runningTitle = headingOf(file.item);
     auto& sections = document.sections;
     const auto append = [&](std::vector<Section> more) {
         for (Section& section : more) {

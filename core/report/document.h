@@ -120,6 +120,7 @@ struct Document {
     std::string journalHead; // 64 digits; empty where there is none to print
     Letterhead letterhead;
     std::vector<Section> sections;
+    std::string runningTitle{}; // over every page but the first; the subtitle where there is none
 };
 
 // All its text, a line a block or row, for tests and for copying.

@@ -37,10 +37,10 @@ std::string costText(const JobFile& file, const JobMaterial& material, const Mat
 // One table of all lots, each with its uses under it and what of it went in all.
 Section usesOf(const JobFile& file, const Clock& clock) {
     Section section{.key = "materials", .title = "Materials used"};
-    Table table{.columns = {{"Day", 3},
+    Table table{.columns = {{"Day", 2},
                             {"Step and place", 6},
-                            {"How it comes off", 4},
-                            {"Amount", 2, true},
+                            {"How it comes off", 7},
+                            {"Amount", 3, true},
                             {"Cost", 2, true}}};
     for (const JobMaterial& material : jobMaterials(file, clock)) {
         const std::string name = material.name.empty() ? "Not named" : material.name;

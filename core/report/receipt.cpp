@@ -135,6 +135,7 @@ Document arrivalReceiptOf(const JobFile& file, const Clock& clock) {
     facts.facts.push_back({"By the owner", plain(report::kSignLine)});
     facts.facts.push_back({"For the workshop", plain(report::kSignLine)});
     handedOver.blocks.emplace_back(std::move(facts));
+    document.runningTitle = headingOf(file.item);
     document.sections = {arrivedSection(file), keepingSection(file), std::move(handedOver)};
     return document;
 }
@@ -148,6 +149,7 @@ Document receiptOf(const JobFile& file, const HandBack& back, const Clock& clock
                       .isDraft = false,
                       .author = personName(file, back.who),
                       .letterhead = report::letterheadOf(file)};
+    document.runningTitle = headingOf(file.item);
     // What is signed stands with what is signed for; the advice is for taking along.
     document.sections = {bookSection(file, back), handingSection(file, back), signatures(back),
                          report::adviceSection({file, request, clock})};

@@ -51,11 +51,11 @@ Document stockSheet(const Shelf& shelf, Day day, const std::string& workshop, co
     document.letterhead.name = workshop;
     Section section{.key = "stock", .title = "On the shelf"};
     Table table{.columns = {{"Lot", 2},
-                            {"What it is", 6},
-                            {"Sheet", 4},
-                            {"Kept at", 4},
-                            {"Good until", 3},
-                            {"Left", 2, true}}};
+                            {"What it is", 10},
+                            {"Sheet", 5},
+                            {"Kept at", 5},
+                            {"Good until", 4},
+                            {"Left", 3, true}}};
     const Material* last = nullptr;
     for (const StockLine& line : stockOn(shelf, day, clock)) {
         if (last == nullptr || last->kind != line.kind->kind) {

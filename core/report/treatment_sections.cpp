@@ -182,7 +182,7 @@ std::string whyUnapproved(const Context& at, const Step& step) {
 
 Section done(const Context& at) {
     Section section{.key = "treatment_done", .title = "Done", .level = 2};
-    Table table{{{"Work", 5}, {"Place", 3}, {"Approved", 3}, {"Done", 4}}, {}};
+    Table table{{{"Work", 5}, {"Place", 3}, {"Approved", 4}, {"Done", 4}}, {}};
     for (const ProposalLine* line : approvedLines(at.file)) {
         table.rows.push_back(
             row({lineText(at.file, *line), line->place, "approved", doneText(at, *line)},

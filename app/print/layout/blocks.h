@@ -23,8 +23,8 @@ void addSubheading(Flow& flow, const core::Subheading& subheading, double gap, b
 // A heading and all below it.
 void addSection(Flow& flow, const core::Section& section);
 
-// How large a photograph is printed: as wide as its place, no higher than that share of what a page
-// bears.
+// How large a photograph is printed: as wide as its place, no higher than a page bears, and that
+// share of it.
 [[nodiscard]] QSizeF printedSize(const core::Figure& figure, double share = 1);
 
 } // namespace headcap::app::print

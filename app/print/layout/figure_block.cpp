@@ -92,8 +92,8 @@ bool isColumn(const core::Figure& figure) {
 
 QSizeF printedSize(const core::Figure& figure, double share) {
     const bool column = isColumn(figure);
-    const QSizeF room(column ? kFigureWidth : kBlockWidth,
-                      (column ? kColumnHeight : kFullHeight) * share);
+    const QSizeF room =
+        QSizeF(column ? kFigureWidth : kBlockWidth, column ? kColumnHeight : kFullHeight) * share;
     if (figure.widthPx <= 0 || figure.heightPx <= 0) {
         return {room.width(), room.width() * 2 / 3};
     }

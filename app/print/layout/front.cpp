@@ -130,7 +130,7 @@ void addClose(Flow& flow, const core::Document& document) {
     std::vector<Slab> slabs = rowSlabs({{0, label}, {kTextLeft, head}}, {10, 5, 0, 20, 2});
     slabs.front().marks.emplace_back(Rule{{0, 0}, {kBlockWidth, 0}, kHair, Ink::rule});
     slabs.front().clearsSide = true;
-    append(flow, std::move(slabs), 2 * kLine);
+    append(flow, std::move(slabs), kLine);
 }
 
 } // namespace headcap::app::print

@@ -24,7 +24,9 @@ void addHead(Page& page, const core::Document& document, const PageSetup& setup)
     const double right = setup.left + kBlockWidth;
     putLine(page, setOneLine(fromUtf8(document.title), kFurniture, kSideWidth), setup.left,
             setup.headLine);
-    putLine(page, setOneLine(fromUtf8(document.subtitle), kRunningTitle, kTextWidth - mm(24)),
+    const std::string& title =
+        document.runningTitle.empty() ? document.subtitle : document.runningTitle;
+    putLine(page, setOneLine(fromUtf8(title), kRunningTitle, kTextWidth - mm(24)),
             setup.left + kTextLeft, setup.headLine);
     if (document.isDraft) {
         putLine(page, setOneLine(QStringLiteral("DRAFT"), kDraft, mm(24), Align::right),

@@ -14,7 +14,7 @@ namespace headcap::app::print {
 
 namespace {
 
-// Tried in turn: photographs stand lower where that spares a page.
+// Tried in turn: photographs are a little smaller where that spares a page.
 constexpr std::array kFigureShares{0.92, 0.84, 0.76};
 
 bool hasFigures(const core::Section& section) {

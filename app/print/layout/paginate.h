@@ -25,7 +25,7 @@ struct Slab {
 struct Flow {
     std::vector<Slab> slabs;
     std::vector<Slab> heads; // of tables; the first one stands among the slabs
-    double figureShare = 1;  // of the height that photographs may have
+    double figureShare = 1;  // of the size that photographs may have
     QString signsWithoutFace;
 };
 

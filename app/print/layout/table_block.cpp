@@ -124,7 +124,7 @@ void addBlock(Flow& flow, const core::Table& table, double gap) {
         }
         // A single low row at the foot or the head of a page looks lost.
         const bool isLow = slabs.size() == 1 && slabs.front().height < 4 * kTable.leading;
-        if (isLow && table.rows.size() > 2 && (i == 0 || i + 2 == table.rows.size())) {
+        if (isLow && table.rows.size() > 1 && (i == 0 || i + 2 == table.rows.size())) {
             slabs.back().keepWithNext = true;
         }
         append(flow, std::move(slabs), 0, false);

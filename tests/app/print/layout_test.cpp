@@ -266,7 +266,7 @@ TEST(Layout, doesNotPartTwoRowsThatShowOneThing) {
 }
 
 // Two upright pictures, one below the other, need a page and a little more at their full height.
-TEST(Layout, setsPhotographsALittleLowerWhereThatSparesAPage) {
+TEST(Layout, setsPhotographsALittleSmallerWhereThatSparesAPage) {
     using core::FigureWidth;
     std::vector<core::Block> pairs;
     for (int i = 0; i < 4; ++i) {

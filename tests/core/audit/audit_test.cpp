@@ -265,6 +265,7 @@ const std::vector<Fault>& faults() {
              Material& kind = kindOfPaste(j);
              kind.kind = MaterialClass::paper;
              kind.grammageMgM2 = 160'000;
+             j.file.item.leafMgM2 = 100'000;
          }},
         {"material_grain",
          [](auto& j) {

@@ -93,6 +93,9 @@ TEST_F(Fitness, aRepairIsNoHeavierThanWhatItMends) {
     EXPECT_EQ(rules(), std::vector{Rule::tooHeavy});
     purpose.isRepairOfPaper = false;
     EXPECT_TRUE(rules().empty());
+    purpose.isRepairOfPaper = true;
+    purpose.mendedMgM2.reset(); // nobody has weighed the leaf: nothing is held against a guess
+    EXPECT_TRUE(rules().empty());
 }
 
 TEST_F(Fitness, grainRunsAlongTheSpine) {

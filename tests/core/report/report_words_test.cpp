@@ -72,6 +72,16 @@ TEST(ReportWords, whatWasClearedByALookIsSaidAsSeen) {
     EXPECT_TRUE(says(textOf(job, "condition"), ": cleared"));
 }
 
+// 8 1/4 in are 209.55 mm (25.4 mm to the inch), which nobody measured.
+TEST(ReportWords, aBookIsAsLargeAsItCanBeMeasured) {
+    JobBuilder job;
+    job.file.item.height = Length::micrometres(209'550);
+    job.file.item.width = Length::millimetres(118);
+    job.file.item.thickness = Length::micrometres(27'250);
+    const std::string book = textOf(job, "book");
+    EXPECT_TRUE(says(book, "209.5 mm × 118 mm × 27.5 mm")) << book;
+}
+
 TEST(ReportWords, whatNobodyJudgedIsNotCalledSlight) {
     JobBuilder job;
     Finding& finding = job.finding("spine", "cracked", "Spine");
