@@ -337,6 +337,22 @@ std::vector<Scene> scenes() {
              line.setFocus();
              line.setText(QStringLiteral("mended title leaf beside the old repair 20 min"));
          }},
+        {QStringLiteral("bench-substance"),
+         [](app::MainWindow& window, SampleWorkshop& sample) {
+             window.go({.view = ViewId::job, .job = sample.grafting, .page = core::Page::bench});
+             QLineEdit& line = jobView(window).benchLine().line();
+             line.setFocus();
+             line.setText(QStringLiteral("mended B2 EVA 2 g, press until tomorrow 9am, 20 min"));
+             QTest::keyClick(&line, Qt::Key_Return);
+         }},
+        {QStringLiteral("bench-undoing"),
+         [](app::MainWindow& window, SampleWorkshop& sample) {
+             window.go({.view = ViewId::job, .job = sample.grafting, .page = core::Page::bench});
+             QLineEdit& line = jobView(window).benchLine().line();
+             line.setFocus();
+             line.setText(QStringLiteral("reattached boards 31-006 2 g 1 h"));
+             QTest::keyClick(&line, Qt::Key_Return);
+         }},
         {QStringLiteral("bench-step"),
          [](app::MainWindow& window, SampleWorkshop& sample) {
              window.go({.view = ViewId::job, .job = sample.grafting, .page = core::Page::bench});
