@@ -12,36 +12,27 @@
 namespace headcap::core {
 namespace {
 
-// What the usual sentences take for granted: any one of the things named.
+// What the usual sentences take for granted, where the same work is done with other things too: any
+// one of those named. A guard is what guarding puts in; there the material is asked for instead.
 struct Granted {
     std::string_view technique;
     std::string_view thing; // as the sentence says it
 };
-constexpr auto kGranted = std::to_array<Granted>({{"guarding", "guard"},
-                                                  {"supplying_leaf", "guard"},
-                                                  {"resewing", "thread"},
-                                                  {"sewing_repair", "thread"},
-                                                  {"board_reattaching", "tissue"},
+constexpr auto kGranted = std::to_array<Granted>({{"board_reattaching", "tissue"},
                                                   {"board_consolidating", "paste"},
                                                   {"rebacking", "leather"},
                                                   {"covering", "leather"},
-                                                  {"covering", "vellum"},
-                                                  {"leather_dyeing", "dye"},
-                                                  {"encapsulating", "film"}});
+                                                  {"covering", "vellum"}});
 
 struct ClassOfThing {
     std::string_view thing;
     MaterialClass kind;
 };
-constexpr auto kClasses = std::to_array<ClassOfThing>({{"guard", MaterialClass::paper},
-                                                       {"guard", MaterialClass::tissue},
-                                                       {"guard", MaterialClass::cloth},
-                                                       {"guard", MaterialClass::vellum},
-                                                       {"thread", MaterialClass::thread},
-                                                       {"tissue", MaterialClass::tissue},
-                                                       {"leather", MaterialClass::leather},
-                                                       {"vellum", MaterialClass::vellum},
-                                                       {"dye", MaterialClass::ink}});
+constexpr auto kClasses = std::to_array<ClassOfThing>({
+    {"tissue", MaterialClass::tissue},
+    {"leather", MaterialClass::leather},
+    {"vellum", MaterialClass::vellum},
+});
 
 bool holds(std::string_view text, std::string_view word) {
     return text.find(word) != std::string_view::npos;

@@ -78,6 +78,50 @@ TEST_F(BenchLineTest, workThatNoLineCoversIsSaidToBeSoBeforeEnter) {
     EXPECT_FALSE(parts().contains(QStringLiteral("no line covers it")));
 }
 
+// Nothing is put on a book that its record does not name.
+TEST_F(BenchLineTest, aSubstanceWithoutALotIsAPartAndIsAskedAbout) {
+    const auto before = file().steps.size();
+    write("mended SR 11 EVA 2 g 20 min");
+    EXPECT_TRUE(parts().contains(QStringLiteral("material, no lot EVA 2 g")))
+        << parts().toStdString();
+    QTest::keyClick(&line(), Qt::Key_Return); // its way of coming off is not the usual one
+    EXPECT_EQ(file().steps.size(), before);
+    EXPECT_FALSE(line().text().isEmpty());
+    write("mended SR 11 20 min");
+    EXPECT_TRUE(parts().contains(QStringLiteral("material none named"))) << parts().toStdString();
+}
+
+TEST_F(BenchLineTest, whereTheUsualWordsWouldNotBeTrueItIsAskedHowItIsUndone) {
+    const auto before = file().steps.size();
+    write("reattached boards 31-006 2 g 1 h");
+    EXPECT_TRUE(parts().contains(QStringLiteral("speaks of tissue, and none is used")))
+        << parts().toStdString();
+    QTest::keyClick(&line(), Qt::Key_Return);
+    EXPECT_EQ(file().steps.size(), before);
+    QLineEdit& answer = job().benchLine().reason();
+    ASSERT_TRUE(answer.isVisible());
+    answer.setText(QStringLiteral("The paste is softened at the joint."));
+    QTest::keyClick(&answer, Qt::Key_Return);
+    ASSERT_EQ(file().steps.size(), before + 1);
+    const auto steps = file().steps;
+    const auto step = std::ranges::find(steps, "board_reattaching", &core::Step::technique);
+    ASSERT_NE(step, steps.end());
+    EXPECT_EQ(step->undoing, "The paste is softened at the joint.");
+    EXPECT_TRUE(line().text().isEmpty());
+}
+
+TEST_F(BenchLineTest, workOnAPassedBookSaysThatItGoesBackToTheBench) {
+    core::Job passed = file().job;
+    passed.state = core::JobState::passed;
+    sample.store.changeElsewhere(passed);
+    session.poll();
+    write("mended SR 11 31-006 1 g 20 min");
+    EXPECT_TRUE(parts().contains(QStringLiteral("goes back to the bench")))
+        << parts().toStdString();
+    QTest::keyClick(&line(), Qt::Key_Return);
+    EXPECT_EQ(file().job.state, core::JobState::atTheBench);
+}
+
 TEST_F(BenchLineTest, thePlaceIsOfferedAsItIsTyped) {
     write("mended S");
     const LineOffer* offer = job().benchLine().offers().current();

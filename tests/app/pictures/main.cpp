@@ -27,6 +27,8 @@
 #include "app/pages/collation_page.h"
 #include "app/pages/page_table.h"
 #include "app/pages/photographs_page.h"
+#include "app/pages/proposal/decision_list.h"
+#include "app/pages/proposal_page.h"
 #include "app/pages/report_page.h"
 #include "app/photo/contact_sheet.h"
 #include "app/photo/photo_grid.h"
@@ -336,6 +338,28 @@ std::vector<Scene> scenes() {
              QLineEdit& line = jobView(window).benchLine().line();
              line.setFocus();
              line.setText(QStringLiteral("mended title leaf beside the old repair 20 min"));
+         }},
+        {QStringLiteral("whole-decision"),
+         [](app::MainWindow& window, SampleWorkshop& sample) {
+             window.go({.view = ViewId::job, .job = sample.grafting, .page = core::Page::proposal});
+             auto* page = qobject_cast<app::ProposalPage*>(jobView(window).currentPage());
+             page->decisions().ask(core::DecisionKind::approvedWithLimits);
+         }},
+        {QStringLiteral("bench-substance"),
+         [](app::MainWindow& window, SampleWorkshop& sample) {
+             window.go({.view = ViewId::job, .job = sample.grafting, .page = core::Page::bench});
+             QLineEdit& line = jobView(window).benchLine().line();
+             line.setFocus();
+             line.setText(QStringLiteral("mended B2 EVA 2 g, press until tomorrow 9am, 20 min"));
+             QTest::keyClick(&line, Qt::Key_Return);
+         }},
+        {QStringLiteral("bench-undoing"),
+         [](app::MainWindow& window, SampleWorkshop& sample) {
+             window.go({.view = ViewId::job, .job = sample.grafting, .page = core::Page::bench});
+             QLineEdit& line = jobView(window).benchLine().line();
+             line.setFocus();
+             line.setText(QStringLiteral("reattached boards 31-006 2 g 1 h"));
+             QTest::keyClick(&line, Qt::Key_Return);
          }},
         {QStringLiteral("bench-step"),
          [](app::MainWindow& window, SampleWorkshop& sample) {
