@@ -130,7 +130,7 @@ QString example(Reading reading) {
     case Reading::amount:
         return tr("0.4 g, 12 ml, 2 sheets or 3 pieces");
     case Reading::money:
-        return tr("1250 or 1250.50 EUR");
+        return tr("1250 or 1,250.50 EUR");
     case Reading::strength:
         return tr("2 % w/v");
     case Reading::day:

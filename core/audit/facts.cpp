@@ -5,6 +5,7 @@
 #include <fmt/format.h>
 
 #include "core/materials/shelf.h"
+#include "core/treatment/approval.h"
 #include "core/treatment/bench_log.h"
 #include "core/values/english.h"
 
@@ -30,9 +31,8 @@ std::vector<const MaterialUse*> standingUses(const JobFile& file) {
 }
 
 bool isTreated(const JobFile& file) {
-    return std::ranges::any_of(standing(file), [](const Step* step) {
-        return step->kind == StepKind::treatment || step->kind == StepKind::removal;
-    });
+    return std::ranges::any_of(standing(file),
+                               [](const Step* step) { return isWorkOnTheBook(step->kind); });
 }
 
 bool isTold(const JobFile& file, NoticeSubject subject) {

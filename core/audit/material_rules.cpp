@@ -6,6 +6,7 @@
 
 #include "core/audit/facts.h"
 #include "core/materials/conversion.h"
+#include "core/materials/cut_for_job.h"
 #include "core/materials/fitness.h"
 #include "core/materials/ledger.h"
 #include "core/treatment/bench_log.h"
@@ -34,7 +35,8 @@ void noLot(const AuditContext& at, const AuditSink& found) {
 
 void noAmount(const AuditContext& at, const AuditSink& found) {
     each(at, found, "has no amount.",
-         [](const MaterialUse& use) { return use.lot && !use.amount; });
+         // Pieces cut for the job say in words how many they are.
+         [](const MaterialUse& use) { return use.lot && !use.amount && use.material.empty(); });
 }
 
 void removal(const AuditContext& at, const AuditSink& found) {
@@ -80,6 +82,17 @@ void usedNotBooked(const AuditContext& at, const AuditSink& found) {
         }
         return !counted || booked != counted->negated();
     });
+}
+
+void cutNotUsed(const AuditContext& at, const AuditSink& found) {
+    for (const CutForJob& cut : cutAndNotUsed(at.file)) {
+        const auto cutting = std::ranges::find(at.file.cuttings, cut.cutting, &Cutting::id);
+        found(*cutting,
+              fmt::format("{} of lot {} ({}) {} cut for this job on {}, and no step uses {}.",
+                          counted(static_cast<std::size_t>(cut.pieces), "piece", "pieces"), cut.lot,
+                          listed(cut.names), cut.pieces == 1 ? "was" : "were",
+                          dayText(at.clock.dayOf(cutting->at)), cut.pieces == 1 ? "it" : "them"));
+    }
 }
 
 void overdrawn(const AuditContext& at, const AuditSink& found) {
@@ -154,6 +167,7 @@ constexpr std::array kRules{
               unfit<FitnessRule::printUnstable>},
     AuditRule{"lot_overdue", Page::materials, kMust, "common practice",
               unfit<FitnessRule::pastDate>},
+    AuditRule{"cut_not_used", Page::materials, kWorth, "common practice", cutNotUsed},
     AuditRule{"lot_overdrawn", Page::materials, kMust, "common practice", overdrawn},
     AuditRule{"lot_booked", Page::materials, kMust, "common practice", usedNotBooked},
     AuditRule{"lot_origin", Page::materials, kMust, kLog, origin},

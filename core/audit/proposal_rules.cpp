@@ -47,8 +47,7 @@ void before(const AuditContext& at, const AuditSink& found) {
         }
     }
     for (const Step* step : facts::standing(at.file)) {
-        const bool work = step->kind == StepKind::treatment || step->kind == StepKind::removal;
-        if (first && work && at.clock.dayOf(step->at) < *first) {
+        if (first && isWorkOnTheBook(step->kind) && at.clock.dayOf(step->at) < *first) {
             found(*step,
                   fmt::format("{} was done before the owner approved.", facts::nameOf(*step, at)));
         }

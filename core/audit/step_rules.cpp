@@ -5,10 +5,12 @@
 #include <fmt/format.h>
 
 #include "core/audit/facts.h"
+#include "core/audit/test_liquids.h"
 #include "core/custody/job_states.h"
 #include "core/treatment/clocks.h"
 #include "core/treatment/setting_times.h"
 #include "core/treatment/step_checks.h"
+#include "core/treatment/undoing.h"
 #include "core/values/english.h"
 
 namespace headcap::core {
@@ -133,9 +135,49 @@ void testedAfter(const AuditContext& at, const AuditSink& found) {
          });
 }
 
+// Tested by then, in this liquid: else the liquids that were not.
+void otherLiquid(const AuditContext& at, const AuditSink& found) {
+    for (const Step* step : facts::standing(at.file)) {
+        if (at.file.tests.empty() || !needsTest(at, *step)) {
+            continue;
+        }
+        std::vector<std::string> untestedLiquids = liquidsOf(at.file, *step);
+        std::erase_if(untestedLiquids, [&](const std::string& liquid) {
+            return std::ranges::any_of(
+                at.file.tests, [&](const Test& test) { return isTestedWith(test, liquid); });
+        });
+        if (!untestedLiquids.empty()) {
+            found(*step, fmt::format("{} brings {} to the leaves, and no test of the inks in it is "
+                                     "noted.",
+                                     facts::nameOf(*step, at), listed(untestedLiquids)));
+        }
+    }
+}
+
+void otherLeaves(const AuditContext& at, const AuditSink& found) {
+    each(at, found, "brings liquid to leaves of which none was tested.", [&](const Step& step) {
+        return needsTest(at, step) && !at.file.tests.empty() &&
+               std::ranges::none_of(at.file.tests,
+                                    [&](const Test& test) { return isTestedThere(test, step); });
+    });
+}
+
+void undoingUntrue(const AuditContext& at, const AuditSink& found) {
+    for (const Step* step : facts::standing(at.file)) {
+        const std::string doubt = undoingDoubt(at.file, *step);
+        if (!doubt.empty()) {
+            found(*step, fmt::format("{}: how it is undone is said in the technique's usual words, "
+                                     "which {}. Say it as it was done.",
+                                     facts::nameOf(*step, at), doubt));
+        }
+    }
+}
+
 void unplaced(const AuditContext& at, const AuditSink& found) {
     each(at, found, "does not say where in the book.", [&](const Step& step) {
-        return isWork(step) && step.place.empty() && !at.file.usesOf(step).empty();
+        const bool isLaidOpen = step.kind == StepKind::uncovering;
+        return step.place.empty() &&
+               (isLaidOpen || (isWork(step) && !at.file.usesOf(step).empty()));
     });
 }
 
@@ -196,6 +238,7 @@ constexpr std::array kRules{
     AuditRule{"repair_material", Page::bench, kMust, kLog, noMaterial},
     AuditRule{"step_reversibility", Page::bench, kMust, "E.C.C.O. II Art. 9", reversibility},
     AuditRule{"step_undoing", Page::bench, kMust, "E.C.C.O. II Art. 9", undoing},
+    AuditRule{"step_undoing_true", Page::bench, kMust, "E.C.C.O. II Art. 9", undoingUntrue},
     AuditRule{"removed_what", Page::bench, kMust, kLog, removedWhat},
     AuditRule{"removed_fate", Page::bench, kMust, kLog, removedFate},
     AuditRule{"uncovered_image", Page::bench, kMust, "AIC Commentary 25, 27", uncovered},
@@ -205,6 +248,8 @@ constexpr std::array kRules{
     AuditRule{"disbound_told", Page::bench, kMust, "Cockerell 1901, ch. II", takenDownUntold},
     AuditRule{"media_tested", Page::bench, kMust, "AIC Commentary 16, 17", untested},
     AuditRule{"media_tested_before", Page::bench, kWorth, "AIC Commentary 16, 17", testedAfter},
+    AuditRule{"media_tested_liquid", Page::bench, kMust, "AIC Commentary 16, 17", otherLiquid},
+    AuditRule{"media_tested_leaves", Page::bench, kWorth, "AIC Commentary 16, 17", otherLeaves},
     AuditRule{"step_place", Page::bench, kMust, "AIC Commentary 23", unplaced},
     AuditRule{"setting_over", Page::bench, kMust, "common practice", stillSetting},
     AuditRule{"step_checks", Page::bench, kWorth, "common practice", uncheckedSteps},

@@ -1,4 +1,5 @@
-// Work that begins on an approved book brings its job to the bench.
+// Work on the book brings its job to the bench: the first work on an approved one, and further work
+// on one that was passed or reported, which is to be checked and reported again.
 #pragma once
 
 #include "core/record/change.h"
@@ -6,8 +7,11 @@
 
 namespace headcap::core {
 
-// Adds the change of state to the entry that logs the step; nothing where the job is elsewhere, or
-// the step is no work on the book.
+// Not where the work is older than the passing, and was only logged late.
+[[nodiscard]] bool bringsToTheBench(const JobFile& file, StepKind kind, Instant begun);
+
+// Adds the change of state to the entry that logs the step; nothing where the job stays where it
+// is.
 void bringToTheBench(Change& change, const JobFile& file, const Step& step, IdSource& ids);
 
 } // namespace headcap::core

@@ -17,13 +17,17 @@ tl::expected<Change, ReleaseProblem> answerRow(const JobFile& file, const Clock&
     if (!answering.who) {
         return tl::unexpected(ReleaseProblem::nobody);
     }
+    if (isListClosed(file) && answering.answer != ReleaseAnswer::explained) {
+        return tl::unexpected(ReleaseProblem::gone);
+    }
     // What the record says of itself can only be explained away, not ticked.
     const bool needsWhy = answering.answer == ReleaseAnswer::explained ||
                           (row->isByRecord && answering.answer == ReleaseAnswer::done);
     if (needsWhy && answering.why.empty()) {
         return tl::unexpected(ReleaseProblem::unexplained);
     }
-    const bool isSigning = answering.key == kSignOff && answering.answer != ReleaseAnswer::open;
+    const bool isSigning =
+        answering.key == kSignOff && answering.answer != ReleaseAnswer::open && !isListClosed(file);
     const bool isOpen = std::ranges::any_of(
         rows, [](const ReleaseRow& one) { return one.key != kSignOff && !one.isSettled(); });
     if (isSigning && isOpen) {

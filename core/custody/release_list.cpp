@@ -44,8 +44,7 @@ struct Lists {
 std::optional<Instant> lastWork(const JobFile& file) {
     std::optional<Instant> last;
     for (const Step& step : file.steps) {
-        const bool isWork = step.kind == StepKind::treatment || step.kind == StepKind::removal;
-        if (isWork && !step.struckAt && (!last || step.at > *last)) {
+        if (isWorkOnTheBook(step.kind) && !step.struckAt && (!last || step.at > *last)) {
             last = step.at;
         }
     }
@@ -202,6 +201,10 @@ std::vector<ReleaseRow> releaseList(const JobFile& file, const Clock& clock) {
                  Page::report);
     lists.person(std::string{kSignOff}, "It may leave: signed off by name", "", Page::report);
     return std::move(lists.rows);
+}
+
+bool isListClosed(const JobFile& file) {
+    return file.job.state == JobState::returned;
 }
 
 bool mayLeave(const std::vector<ReleaseRow>& rows) {

@@ -29,6 +29,8 @@ struct ReleaseRow {
 
 // In the order in which one goes through them; the sign-off last.
 [[nodiscard]] std::vector<ReleaseRow> releaseList(const JobFile& file, const Clock& clock);
+// The book has been given back: what is open was not done, and only that can be said of it.
+[[nodiscard]] bool isListClosed(const JobFile& file);
 // Every row is settled, the sign-off too.
 [[nodiscard]] bool mayLeave(const std::vector<ReleaseRow>& rows);
 
@@ -39,6 +41,7 @@ enum class ReleaseProblem {
     unexplained,   // explained, and not a word why
     nobody,        // no person to answer for it
     stillOpen,     // signed off while other rows are open
+    gone,          // the book has gone back: nothing of it can be done or signed any more
     toWhomMissing, // given back to whom
     conditionMissing,
 };

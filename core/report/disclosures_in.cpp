@@ -113,12 +113,17 @@ TableRow useRow(const Context& at, const MaterialUse& use) {
     const JobFile& file = at.file;
     const Step& step = *file.step(use.step);
     const bool isNamed = file.lot(use.lot) != nullptr || !use.material.empty();
-    const std::string inWords = !isNamed ? orNot({}) : use.lot ? use.material : std::string{};
+    const bool isPieces = use.lot && !use.amount && !use.material.empty();
+    const std::string inWords = !isNamed               ? orNot({})
+                                : use.lot && !isPieces ? use.material
+                                                       : std::string{};
     return row(
         {placeIn(file, step.part, use.place.empty() ? step.place : use.place),
          joined({stepName(file, step, use), dayText(at.clock.dayOf(step.at))}),
          joined({inWords, use.role, grainText(use.grainAtSpine)}, ", "),
-         use.amount ? amountText(file, use) : "not measured",
+         use.amount ? amountText(file, use)
+         : isPieces ? use.material
+                    : "not measured",
          told({use.stays ? orNot(use.removal.empty() ? step.undoing : use.removal)
                          : told({"not left in the book on purpose", use.removal}),
                use.overrideReason.empty() ? "" : "used all the same: " + use.overrideReason})},

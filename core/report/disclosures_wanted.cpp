@@ -170,7 +170,7 @@ void wantTreatment(Wanted& wanted, const JobFile& file) {
         wanted.say("treatment_done", *line, {line->description});
     }
     for (const Step& step : file.steps) {
-        const bool work = step.kind == StepKind::treatment || step.kind == StepKind::removal;
+        const bool work = isWorkOnTheBook(step.kind);
         const bool covered = std::ranges::any_of(
             lines, [&](const ProposalLine* line) { return carriesOut(step, *line); });
         if (!step.struckAt && ((work && !covered) || step.kind == StepKind::incident)) {

@@ -157,8 +157,7 @@ std::vector<const Step*> stepsOutsideLines(const JobFile& file) {
     }
     std::vector<const Step*> steps;
     for (const Step& step : file.steps) {
-        const bool work = step.kind == StepKind::treatment || step.kind == StepKind::removal;
-        if (work && !step.struckAt) {
+        if (isWorkOnTheBook(step.kind) && !step.struckAt) {
             steps.push_back(&step);
         }
     }

@@ -114,6 +114,10 @@ std::vector<const ProposalLine*> openLines(const JobFile& file) {
     return lines;
 }
 
+bool isWorkOnTheBook(StepKind kind) {
+    return kind == StepKind::treatment || kind == StepKind::removal || kind == StepKind::uncovering;
+}
+
 std::vector<const Step*> unapprovedSteps(const JobFile& file) {
     std::vector<const Step*> steps;
     const auto lines = approvedLines(file);
@@ -121,10 +125,9 @@ std::vector<const Step*> unapprovedSteps(const JobFile& file) {
         return steps;
     }
     for (const Step& step : file.steps) {
-        const bool work = step.kind == StepKind::treatment || step.kind == StepKind::removal;
-        if (work && !step.struckAt && std::ranges::none_of(lines, [&](const ProposalLine* line) {
-                return carriesOut(step, *line);
-            })) {
+        if (isWorkOnTheBook(step.kind) && !step.struckAt &&
+            std::ranges::none_of(
+                lines, [&](const ProposalLine* line) { return carriesOut(step, *line); })) {
             steps.push_back(&step);
         }
     }

@@ -27,7 +27,11 @@ namespace headcap::core {
 // Approved lines that no standing step carries out, in their order.
 [[nodiscard]] std::vector<const ProposalLine*> openLines(const JobFile& file);
 
-// Standing treatment and removal steps that no approved line covers; none where nothing is
+// Work on the book itself: treatment, a removal, an uncovering. What only looks at it, and what
+// befell it, is none.
+[[nodiscard]] bool isWorkOnTheBook(StepKind kind);
+
+// Standing steps of such work that no approved line covers; none where nothing is
 // approved at all.
 [[nodiscard]] std::vector<const Step*> unapprovedSteps(const JobFile& file);
 

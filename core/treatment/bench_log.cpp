@@ -1,6 +1,7 @@
 #include "core/treatment/bench_log.h"
 
 #include <algorithm>
+#include <array>
 
 #include <fmt/format.h>
 
@@ -21,6 +22,12 @@ std::optional<Amount> counted(const MaterialUse& use, const Shelf& shelf) {
     }
     const auto amount = asCounted(*use.amount, *lot, *kind);
     return amount ? std::optional{*amount} : std::nullopt;
+}
+
+std::string_view countedIn(Unit unit) {
+    constexpr std::array<std::string_view, 6> kNames{"grams",  "millilitres", "square millimetres",
+                                                     "metres", "sheets",      "pieces"};
+    return kNames[static_cast<std::size_t>(unit)];
 }
 
 std::optional<StepProblem> problemOf(const LoggedStep& logged, const Shelf& shelf) {
@@ -188,6 +195,18 @@ tl::expected<Change, StepProblem> correctStep(const JobFile& file, const Id<Step
     follow(change, file, file.facsimiles, old, rightly.step.id);
     follow(change, file, file.photographs, old, rightly.step.id);
     return change;
+}
+
+std::string unitSentence(const LoggedStep& logged, const Shelf& shelf) {
+    for (const MaterialUse& use : logged.uses) {
+        const Lot* lot = use.lot ? shelf.lot(*use.lot) : nullptr;
+        const Material* kind = lot == nullptr ? nullptr : shelf.material(lot->material);
+        if (kind != nullptr && use.amount && !counted(use, shelf)) {
+            return fmt::format("Lot {} is counted in {}, and {} can't be taken from it.",
+                               lotName(*lot, kind), countedIn(kind->unit), toText(*use.amount));
+        }
+    }
+    return {};
 }
 
 std::vector<LedgerEntry> standingEntries(const std::vector<LedgerEntry>& ledger,

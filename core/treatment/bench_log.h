@@ -25,6 +25,11 @@ enum class StepProblem {
     notAStep, // the step to be struck is not in the job's log
 };
 
+struct LoggedStep;
+// "Lot 26-003 is counted in sheets, and 2 pieces can't be taken from it."; empty where every amount
+// can be taken from its lot.
+[[nodiscard]] std::string unitSentence(const LoggedStep& logged, const Shelf& shelf);
+
 // A step as it is to be written: the uses name the step and its job.
 struct LoggedStep {
     Step step;

@@ -173,6 +173,17 @@ double quantileOf(std::vector<double> values, double share) {
     return values.empty() ? 0 : sortedQuantile(values, share);
 }
 
+bool isLessThanUsual(const ProposalLine& line, const LineEstimate& estimate) {
+    const bool isKnown =
+        estimate.basis != EstimateBasis::nothing && estimate.basis != EstimateBasis::said;
+    return isKnown && line.minutes > Minutes{0} && line.minutes < estimate.quarter;
+}
+
+Minutes usualMinutes(const Technique& technique, std::int64_t count) {
+    constexpr std::int64_t kMost = 10'000; // of anything in a book
+    return technique.minutes * std::clamp<std::int64_t>(count, 1, kMost);
+}
+
 OptionEstimate estimateOf(std::span<const WorkAsked> asked, std::span<const PastWork> past,
                           std::span<const Technique> vocabulary) {
     OptionEstimate estimate;

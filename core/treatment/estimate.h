@@ -12,6 +12,7 @@
 #include <string>
 #include <vector>
 
+#include "core/treatment/proposal.h"
 #include "core/treatment/techniques.h"
 #include "core/values/measures.h"
 #include "core/values/time.h"
@@ -65,6 +66,12 @@ struct OptionEstimate {
     Minutes threeQuarters{0};
     Minutes high{0}; // one time in ten it takes more
 };
+
+// What the line says is less than three in four of such work took.
+[[nodiscard]] bool isLessThanUsual(const ProposalLine& line, const LineEstimate& estimate);
+
+// What the technique usually takes, for so many of what it is done to; 0 where that is not known.
+[[nodiscard]] Minutes usualMinutes(const Technique& technique, std::int64_t count);
 
 [[nodiscard]] OptionEstimate estimateOf(std::span<const WorkAsked> asked,
                                         std::span<const PastWork> past,

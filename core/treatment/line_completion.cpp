@@ -99,6 +99,9 @@ public:
         if (last.lower.size() < kLeastLetters) {
             return found;
         }
+        for (const CutForJob& cut : m_context.cut) {
+            addCut(found, cut, last);
+        }
         std::vector<const Lot*> lots;
         for (const Lot& lot : m_context.shelf.lots) {
             if (!lot.finished && begins(lot, last.lower) && !isNamed(lot)) {
@@ -191,6 +194,28 @@ private:
             line::wordsOf((kind == nullptr ? std::string{} : kind->name) + " " + lot.product);
         return std::ranges::any_of(
             names, [&](const std::string& name) { return name.starts_with(typed); });
+    }
+
+    // What was cut for this job comes before whole sheets: by its lot, its kind, or the piece's
+    // name.
+    void addCut(std::vector<LineCompletion>& found, const CutForJob& cut,
+                const line::Word& last) const {
+        const Lot* lot = m_context.shelf.numbered(cut.lot);
+        const bool isMeant = std::ranges::any_of(cut.names, [&](const std::string& name) {
+            return std::ranges::any_of(line::wordsOf(name), [&](const std::string& word) {
+                return word.starts_with(last.lower);
+            });
+        });
+        if (lot == nullptr || isNamed(*lot) || !(isMeant || begins(*lot, last.lower))) {
+            return;
+        }
+        const std::string pieces = toText(Amount::pieces(cut.pieces));
+        std::string names;
+        for (const std::string& name : cut.names) {
+            names += (names.empty() ? "" : ", ") + name;
+        }
+        found.push_back({LinePart::material, last.begin, cut.lot + ' ' + pieces,
+                         "cut for this job" + (names.empty() ? "" : ": " + names)});
     }
 
     [[nodiscard]] bool isNamed(const Lot& lot) const {

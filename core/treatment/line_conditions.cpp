@@ -48,9 +48,19 @@ std::optional<Measured> measured(const Words& words, std::size_t at,
     return std::nullopt;
 }
 
+// "22C": what a room or a bath has, and two figures; "2C" may be a leaf.
+bool isRoomTemperature(std::string_view lower) {
+    const auto isDigit = [](char c) { return c >= '0' && c <= '9'; };
+    return lower.size() == 3 && lower[0] >= '1' && lower[0] <= '6' && isDigit(lower[1]) &&
+           lower[2] == 'c';
+}
+
 std::size_t takeTemperature(Words& words, std::size_t at, Conditions& read) {
     static constexpr std::array<std::string_view, 4> kUnits{"°c", "°C", "deg", "degrees"};
-    const auto found = measured(words, at, kUnits);
+    auto found = measured(words, at, kUnits);
+    if (!found && free(words, at) && isRoomTemperature(words[at].lower)) {
+        found = Measured{std::string_view{words[at].lower}.substr(0, 2), 1};
+    }
     const auto tenths = found ? parseDecimal(found->number, 1) : parseDecimal("", 1);
     if (!tenths || read.temperatureTenthsC || *tenths < kColdestTenths ||
         *tenths > kHottestTenths) {
@@ -63,6 +73,15 @@ std::size_t takeTemperature(Words& words, std::size_t at, Conditions& read) {
 // "55 % RH", "55% RH", "RH 55 %".
 std::size_t takeHumidity(Words& words, std::size_t at, Conditions& read) {
     static constexpr std::array<std::string_view, 1> kPercent{"%"};
+    if (free(words, at) && words[at].lower.ends_with("%rh") && !read.humidityPercent) {
+        const std::string_view figures =
+            std::string_view{words[at].lower}.substr(0, words[at].lower.size() - 3);
+        const auto joined = parseDecimal(figures, 0);
+        if (joined && *joined >= 0 && *joined <= 100) {
+            read.humidityPercent = *joined;
+            return 1;
+        }
+    }
     const bool leads = free(words, at) && words[at].lower == "rh";
     const std::size_t from = leads ? at + 1 : at;
     const auto found = measured(words, from, kPercent);

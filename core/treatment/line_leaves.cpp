@@ -1,6 +1,7 @@
 #include "core/treatment/line_leaves.h"
 
 #include "core/treatment/line_places.h"
+#include "core/values/roman.h"
 
 namespace headcap::core::line {
 namespace {
@@ -76,6 +77,11 @@ bool isAfterHead(std::string_view text) {
     if (isLeafWord(text)) {
         return true;
     }
+    constexpr std::string_view kRoman = "IVXLCDMivxlcdm";
+    if (text.size() > 1 && text.find_first_not_of(kRoman) == std::string_view::npos &&
+        romanNumber(text)) {
+        return true;
+    }
     std::string_view rest = text;
     if (dropDigits(rest, 5) > 0) {
         dropSide(rest);
@@ -118,6 +124,10 @@ bool isLeafWord(std::string_view text) {
     }
     if (rest.empty()) {
         return true;
+    }
+    if (rest.starts_with('.')) { // "C1.8": a leaf and its conjugate
+        rest.remove_prefix(1);
+        return dropDigits(rest, 2) > 0 && rest.empty();
     }
     if (!dropDash(rest)) {
         return false;

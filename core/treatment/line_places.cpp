@@ -46,6 +46,10 @@ constexpr std::array kPartsOfABook = std::to_array<std::string_view>({"upper out
                                                                       "pastedowns",
                                                                       "front endpapers",
                                                                       "back endpapers",
+                                                                      "front endpaper",
+                                                                      "back endpaper",
+                                                                      "pastedown",
+                                                                      "vellum cover",
                                                                       "front flyleaf",
                                                                       "back flyleaf",
                                                                       "front endleaf",
@@ -78,7 +82,7 @@ constexpr std::array kLeafHeads = std::to_array<std::string_view>(
     {"f",       "ff",       "fol",  "fols",      "folio",      "folios", "leaf",
      "leaves",  "p",        "pp",   "page",      "pages",      "pl",     "plate",
      "plates",  "map",      "maps", "gathering", "gatherings", "quire",  "quires",
-     "section", "sections", "vol",  "volume"});
+     "section", "sections", "vol",  "volume",    "sig",        "sigs"});
 
 constexpr std::array kTies = std::to_array<std::string_view>({"and", "&", "to", "-", "–"});
 

@@ -181,17 +181,6 @@ std::optional<Read> timeAt(const Words& words, std::size_t at) {
     return read;
 }
 
-bool isSetting(const Words& words, std::size_t at) {
-    const auto isBetween = [](const Word& word) {
-        return word.part == LinePart::condition ||
-               std::ranges::find(kFillers, word.lower) != kFillers.end();
-    };
-    while (at > 0 && isBetween(words[at - 1])) {
-        --at;
-    }
-    return at > 0 && std::ranges::find(kSettingWords, words[at - 1].lower) != kSettingWords.end();
-}
-
 struct Found {
     Read read{};
     std::size_t at = 0;
@@ -203,12 +192,12 @@ struct Found {
 std::vector<Found> allTimes(const Words& words) {
     std::vector<Found> all;
     for (std::size_t at = 0; at < words.size(); ++at) {
-        if (stands(words, at, {"overnight"}) && isSetting(words, at)) {
+        if (stands(words, at, {"overnight"}) && isSettingAt(words, at)) {
             all.push_back({{kOvernight.count(), 1}, at, true});
         }
         if (const auto read = timeAt(words, at)) {
             const std::size_t end = at + read->words;
-            all.push_back({*read, at, isSetting(words, at), wholeWordsAt(words, end),
+            all.push_back({*read, at, isSettingAt(words, at), wholeWordsAt(words, end),
                            stands(words, end, {"each"}) || stands(words, end, {"apiece"})});
             at = end - 1;
         }
@@ -233,6 +222,17 @@ const Found* workTime(const std::vector<Found>& all, const Words& words) {
 }
 
 } // namespace
+
+bool isSettingAt(const Words& words, std::size_t at) {
+    const auto isBetween = [](const Word& word) {
+        return word.part == LinePart::condition ||
+               std::ranges::find(kFillers, word.lower) != kFillers.end();
+    };
+    while (at > 0 && isBetween(words[at - 1])) {
+        --at;
+    }
+    return at > 0 && std::ranges::find(kSettingWords, words[at - 1].lower) != kSettingWords.end();
+}
 
 Times takeTimes(Words& words) {
     Times times;

@@ -4,6 +4,7 @@
 #include <array>
 #include <charconv>
 
+#include "core/treatment/line_times.h"
 #include "core/values/spoken_time.h"
 
 namespace headcap::core::line {
@@ -181,7 +182,49 @@ std::optional<SaidDay> dayAt(const Words& words, std::size_t at, Day today) {
     return std::nullopt;
 }
 
+// "4pm", "4 pm", "9:30", "9" from here on, and how many words that is.
+std::optional<std::pair<Minutes, std::size_t>> clockFrom(const Words& words, std::size_t at) {
+    if (!isFree(words, at)) {
+        return std::nullopt;
+    }
+    if (isFree(words, at + 1) && (words[at + 1].lower == "am" || words[at + 1].lower == "pm")) {
+        const auto parted = clockTime(words[at].lower + words[at + 1].lower);
+        return parted ? std::optional{std::pair{parted->at, std::size_t{2}}} : std::nullopt;
+    }
+    const auto time = clockTime(words[at].lower);
+    return time ? std::optional{std::pair{time->at, std::size_t{1}}} : std::nullopt;
+}
+
 } // namespace
+
+std::optional<SetsTill> takeSetsTill(Words& words, const std::optional<Day>& today) {
+    for (std::size_t at = 1; at + 1 < words.size(); ++at) {
+        const bool isTill =
+            isFree(words, at) && (words[at].lower == "until" || words[at].lower == "till");
+        if (!isTill || !isSettingAt(words, at)) {
+            continue;
+        }
+        SetsTill till;
+        std::size_t next = at + 1;
+        if (today && isFree(words, next)) {
+            // "tomorrow", "Tuesday": what sets is over ahead.
+            const bool isNamed = wholeNumber(words[next].lower.substr(0, 1)) == std::nullopt;
+            if (const auto day = isNamed ? dayOf(words, next, 1, *today) : std::nullopt) {
+                till.day = day;
+                ++next;
+            }
+        }
+        const auto clock = clockFrom(words, next);
+        if (!clock) {
+            continue;
+        }
+        till.at = clock->first;
+        take(words, at, next + clock->second, LinePart::setting);
+        takeLeads(words, at, {"sets", "dries", "drying", "setting"});
+        return till;
+    }
+    return std::nullopt;
+}
 
 When takeWhen(Words& words, const std::optional<Day>& today) {
     When when;

@@ -19,4 +19,7 @@ struct When {
 // minutes or an am or pm, else it may be leaves; hours from one to six are of the afternoon.
 [[nodiscard]] When takeWhen(Words& words, const std::optional<Day>& today);
 
+// "dries till 4 pm", "press until tomorrow 9am": when what sets is over.
+[[nodiscard]] std::optional<SetsTill> takeSetsTill(Words& words, const std::optional<Day>& today);
+
 } // namespace headcap::core::line

@@ -1,9 +1,8 @@
 // The step that a line says.
 #include <algorithm>
-#include <array>
 
 #include "core/materials/fitness.h"
-#include "core/treatment/line_words.h"
+#include "core/materials/substances.h"
 #include "core/treatment/step_line.h"
 
 namespace headcap::core {
@@ -40,38 +39,6 @@ std::string roleOf(MaterialClass kind) {
     return "consumable";
 }
 
-struct RemovedWords {
-    std::string what{};
-    std::string fate{};
-};
-
-// "old lining, kept in envelope 2": what was taken out, and what became of it. "kept" alone does
-// not say where.
-RemovedWords removedIn(const std::string& description) {
-    static constexpr std::array<std::string_view, 7> kFates{
-        "kept", "given back", "returned", "discarded", "thrown away", "put by", "stored"};
-    const line::Words words = line::split(description);
-    for (std::size_t at = 0; at < words.size(); ++at) {
-        const bool isFate = std::ranges::any_of(kFates, [&](std::string_view fate) {
-            return line::stands(words, at, line::wordsOf(fate));
-        });
-        if (!isFate) {
-            continue;
-        }
-        RemovedWords said{description.substr(0, words[at].begin),
-                          description.substr(words[at].begin)};
-        while (!said.what.empty() &&
-               std::string_view{" ,;:"}.find(said.what.back()) != std::string_view::npos) {
-            said.what.pop_back();
-        }
-        if (words[at].lower == "kept" && at + 1 == words.size()) {
-            said.fate.clear();
-        }
-        return said;
-    }
-    return {description, {}};
-}
-
 MaterialUse useFrom(const LineUse& said, const Step& step, const LineContext& context,
                     IdSource& ids) {
     MaterialUse use{.id = ids.next<MaterialUse>(),
@@ -81,8 +48,11 @@ MaterialUse useFrom(const LineUse& said, const Step& step, const LineContext& co
                     .material = said.material,
                     .amount = said.amount,
                     .place = step.place};
-    const Material* kind = said.lot ? context.shelf.materialOf(*said.lot) : nullptr;
-    if (kind != nullptr) {
+    if (said.lot) {
+        if (const Material* kind = context.shelf.materialOf(*said.lot)) {
+            fillFrom(use, *kind);
+        }
+    } else if (const auto kind = substanceAsMaterial(said.material)) {
         fillFrom(use, *kind);
     }
     return use;
@@ -94,6 +64,15 @@ void fillFrom(MaterialUse& use, const Material& kind) {
     use.role = roleOf(kind.kind);
     use.stays = kind.kind != MaterialClass::solvent && kind.kind != MaterialClass::consumable;
     use.removal = kind.removal;
+}
+
+TakenOut takenOutIn(const StepLine& line) {
+    TakenOut said = takenOutIn(line.description, line.kind);
+    // "removed spine label, kept": the place is what was taken off.
+    if (said.what.empty() && line.technique == "removing") {
+        said.what = line.place;
+    }
+    return said;
 }
 
 LoggedStep stepFrom(const StepLine& line, const Id<Job>& job, const Id<Person>& who, Instant now,
@@ -125,12 +104,9 @@ LoggedStep stepFrom(const StepLine& line, const Id<Job>& job, const Id<Person>& 
         step.reversibility = known->reversibility;
         step.undoing = known->undoing;
     }
-    if (step.kind == StepKind::removal) {
-        const RemovedWords said = removedIn(step.description);
-        // "removed spine label, kept": the place is what was taken off.
-        step.removed = said.what.empty() && step.technique == "removing" ? step.place : said.what;
-        step.removedFate = said.fate;
-    }
+    TakenOut out = takenOutIn(line);
+    step.removed = std::move(out.what);
+    step.removedFate = std::move(out.fate);
     for (const LineUse& said : line.uses) {
         MaterialUse use = useFrom(said, step, context, ids);
         const Material* kind = said.lot ? context.shelf.materialOf(*said.lot) : nullptr;

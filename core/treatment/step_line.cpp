@@ -9,6 +9,7 @@
 #include "core/treatment/line_materials.h"
 #include "core/treatment/line_people.h"
 #include "core/treatment/line_places.h"
+#include "core/treatment/line_substances.h"
 #include "core/treatment/line_times.h"
 #include "core/treatment/line_when.h"
 #include "core/treatment/line_words.h"
@@ -118,6 +119,9 @@ InTechnique placeInTechnique(const Words& words) {
     }
     Words inside = line::split(phrase);
     found.place = line::takePlaces(inside, phrase);
+    if (found.place == "pastedown") { // a book has two
+        found.place.clear();
+    }
     return found;
 }
 
@@ -213,7 +217,8 @@ StepLine readStepLine(std::string_view text, const LineContext& context) {
     read.concentration = std::move(conditions.concentration);
     read.pressure = std::move(conditions.pressure);
     read.grainAtSpine = conditions.grain;
-    read.uses = line::takeMaterials(words, context.shelf);
+    read.uses = line::takeMaterials(words, context);
+    read.setsTill = line::takeSetsTill(words, context.today);
     const line::When when = line::takeWhen(words, context.today);
     read.day = when.day;
     read.begins = when.begins;
@@ -228,6 +233,7 @@ StepLine readStepLine(std::string_view text, const LineContext& context) {
         read.technique = technique->key;
         read.kind = technique->kind;
     }
+    line::takeSubstances(words, read.kind, context.shelf, read.uses);
     const line::KnownPlaces known = line::takeKnownPlaces(words, context.places);
     const line::Who who = line::takePeople(words, context.people);
     read.person = who.person;
@@ -240,6 +246,21 @@ StepLine readStepLine(std::string_view text, const LineContext& context) {
     read.description = restOf(words, text);
     read.spans = spansOf(words);
     return read;
+}
+
+std::vector<std::string> materialsWithoutLot(const StepLine& line) {
+    std::vector<std::string> all;
+    for (const LineUse& use : line.uses) {
+        if (!use.lot) {
+            all.push_back(use.material);
+        }
+    }
+    return all;
+}
+
+bool namesNoMaterial(const StepLine& line, std::span<const Technique> techniques) {
+    const auto technique = std::ranges::find(techniques, line.technique, &Technique::key);
+    return technique != techniques.end() && technique->adds && line.uses.empty();
 }
 
 } // namespace headcap::core

@@ -11,9 +11,11 @@
 #include <string_view>
 #include <vector>
 
+#include "core/materials/cut_for_job.h"
 #include "core/materials/shelf.h"
 #include "core/treatment/bench_log.h"
 #include "core/treatment/known_places.h"
+#include "core/treatment/taken_out.h"
 #include "core/treatment/techniques.h"
 
 namespace headcap::core {
@@ -41,8 +43,14 @@ struct LineSpan {
 
 struct LineUse {
     std::optional<Id<Lot>> lot;
-    std::string material{}; // in words, where no lot was named
+    std::string material{}; // in words, where no lot was named; pieces cut for the job
     std::optional<Amount> amount{};
+};
+
+// "dries till 4 pm", "press until tomorrow 9am".
+struct SetsTill {
+    std::optional<Day> day{}; // of the step, where none is said
+    Minutes at{0};            // from midnight
 };
 
 struct StepLine {
@@ -53,7 +61,8 @@ struct StepLine {
     std::optional<Id<ProposalLine>> line; // the approved line with this technique and place
     std::vector<LineUse> uses{};
     std::optional<Minutes> minutes{};
-    std::optional<Minutes> sets{};   // setting, drying or pressing time
+    std::optional<Minutes> sets{}; // setting, drying or pressing time
+    std::optional<SetsTill> setsTill{};
     std::optional<Day> day{};        // where the line says one
     std::optional<Minutes> begins{}; // from that day's midnight
     std::optional<Minutes> ends{};
@@ -76,9 +85,18 @@ struct LineContext {
     std::span<const Technique> techniques = core::techniques();
     std::vector<KnownPlace> places{}; // the job's own
     std::optional<Day> today{};       // without it no day is read
+    std::vector<CutForJob> cut{};     // of which pieces are used
 };
 
 [[nodiscard]] StepLine readStepLine(std::string_view line, const LineContext& context);
+
+// Materials it names without a lot, each as it was typed; and whether it names none at all though
+// its technique puts something into the book.
+[[nodiscard]] std::vector<std::string> materialsWithoutLot(const StepLine& line);
+[[nodiscard]] bool namesNoMaterial(const StepLine& line, std::span<const Technique> techniques);
+
+// What it takes out of the book, and what became of that.
+[[nodiscard]] TakenOut takenOutIn(const StepLine& line);
 
 // What a material of a kind is for in a step, whether it stays in the book and how it comes off.
 void fillFrom(MaterialUse& use, const Material& kind);

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 
+#include "core/values/amount_nearly.h"
 #include "core/values/decimal.h"
 #include "core/values/unit_text.h"
 
@@ -64,15 +65,32 @@ constexpr std::array kUnits = std::to_array<AmountUnit>({
     {"inches", Unit::metre, 25'400'000},
     {"sheet", Unit::sheet, 1'000},
     {"sheets", Unit::sheet, 1'000},
+    {"sh", Unit::sheet, 1'000},
     {"piece", Unit::piece, 1'000},
     {"pieces", Unit::piece, 1'000},
     {"pc", Unit::piece, 1'000},
     {"pcs", Unit::piece, 1'000},
+    {"skin", Unit::piece, 1'000},
+    {"skins", Unit::piece, 1'000},
+    {"hide", Unit::piece, 1'000},
+    {"hides", Unit::piece, 1'000},
 });
 
 } // namespace
 
-tl::expected<Amount, TextError> parseAmount(std::string_view text) {
+namespace {
+
+// To the nearest count, halves up; the number and the count are small.
+std::optional<std::int64_t> nearestCount(const ScannedNumber& number, std::int64_t perUnit) {
+    std::int64_t product = 0;
+    if (number.numerator < 0 || __builtin_mul_overflow(number.numerator, perUnit, &product) ||
+        __builtin_add_overflow(product, number.denominator / 2, &product)) {
+        return std::nullopt;
+    }
+    return product / number.denominator;
+}
+
+tl::expected<Amount, TextError> parse(std::string_view text, bool takesNearest) {
     const auto read = splitNumberAndUnit(text);
     if (!read) {
         return tl::unexpected(read.error());
@@ -87,10 +105,27 @@ tl::expected<Amount, TextError> parseAmount(std::string_view text) {
         return tl::unexpected(TextError{TextProblem::unitUnknown, read->unitAt});
     }
     const auto count = wholeCount(read->number, known->count);
-    if (!count) {
-        return tl::unexpected(TextError{count.error(), read->numberAt});
+    if (count) {
+        return Amount{*count, known->unit};
     }
-    return Amount{*count, known->unit};
+    const bool isShare = known->unit == Unit::sheet || known->unit == Unit::piece;
+    const auto nearest = takesNearest && isShare && read->number.isFraction
+                             ? nearestCount(read->number, known->count)
+                             : std::nullopt;
+    if (nearest && *nearest > 0) {
+        return Amount{*nearest, known->unit};
+    }
+    return tl::unexpected(TextError{count.error(), read->numberAt});
+}
+
+} // namespace
+
+tl::expected<Amount, TextError> parseAmount(std::string_view text) {
+    return parse(text, false);
+}
+
+tl::expected<Amount, TextError> parseAmountNearly(std::string_view text) {
+    return parse(text, true);
 }
 
 namespace {

@@ -196,6 +196,15 @@ tl::expected<Money, TextError> parseMoney(std::string_view text, std::string_vie
     return Money{figures->minor, code};
 }
 
+static std::string withGroups(std::string text) {
+    const std::size_t first = text.find_first_of("0123456789");
+    for (std::size_t at = std::min(text.find('.'), text.size()); at > first + 3;) {
+        at -= 3;
+        text.insert(at, 1, ',');
+    }
+    return text;
+}
+
 std::string toText(const Money& money) {
     const auto places = static_cast<std::size_t>(placesOf(money.currency));
     std::string text = decimalText(money.minor, static_cast<int>(places));
@@ -205,7 +214,7 @@ std::string toText(const Money& money) {
         text += '.';
     }
     text.append(places - decimals, '0');
-    return text + ' ' + money.currency;
+    return withGroups(std::move(text)) + ' ' + money.currency;
 }
 
 std::optional<Money> sum(const Money& a, const Money& b) {

@@ -24,7 +24,7 @@ struct Money {
 [[nodiscard]] tl::expected<Money, TextError> parseMoney(std::string_view text,
                                                         std::string_view currency);
 
-// "1250.50 EUR".
+// "1,250.50 EUR": the thousands parted, as it is read again.
 [[nodiscard]] std::string toText(const Money& money);
 
 // The sum, or nothing where the currencies differ.

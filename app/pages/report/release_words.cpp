@@ -13,6 +13,8 @@ QString sentence(core::ReleaseProblem problem) {
         return ReleasePanel::tr("Not noted: who is working? Choose first.");
     case Problem::stillOpen:
         return ReleasePanel::tr("Not signed off: other rows are still open.");
+    case Problem::gone:
+        return ReleasePanel::tr("The book has gone back: say why it was not done instead.");
     case Problem::toWhomMissing:
         return ReleasePanel::tr("Not noted: to whom was it given?");
     case Problem::conditionMissing:

@@ -176,6 +176,12 @@ const std::vector<Fault>& faults() {
         {"step_reversibility",
          [](auto& j) { stepOf(j, "resewing").reversibility = Reversibility::unknown; }},
         {"step_undoing", [](auto& j) { stepOf(j, "resewing").undoing.clear(); }},
+        {"step_undoing_true",
+         [](auto& j) {
+             Step& mended = stepOf(j, "tear_mending");
+             mended.technique = "board_reattaching"; // with paste alone
+             mended.undoing = TechniquesInForce{}.named("board_reattaching")->undoing;
+         }},
         {"removed_what", [](auto& j) { stepOf(j, "disbinding").removed.clear(); }},
         {"removed_fate", [](auto& j) { stepOf(j, "disbinding").removedFate.clear(); }},
         {"uncovered_image", [](auto& j) { j.step("uncovering", "spine", day(2031, 3, 16)); }},
@@ -188,6 +194,18 @@ const std::vector<Fault>& faults() {
          [](auto& j) {
              j.step("washing", "B2", day(2031, 3, 16));
              testOf(j, day(2031, 3, 17));
+         }},
+        {"media_tested_liquid",
+         [](auto& j) {
+             j.step("deacidifying", "B2", day(2031, 3, 16));
+             Test& test = testOf(j, day(2031, 3, 6));
+             test.place = "B2";
+             test.method = "a drop of water, blotted";
+         }},
+        {"media_tested_leaves",
+         [](auto& j) {
+             j.step("washing", "B2–B4", day(2031, 3, 16));
+             testOf(j, day(2031, 3, 6)).place = "C1r";
          }},
         {"step_place", [](auto& j) { stepOf(j, "tear_mending").place.clear(); }},
         {"setting_over",
@@ -214,6 +232,14 @@ const std::vector<Fault>& faults() {
              for (Material& kind : j.file.materials) {
                  kind.reversibility = Reversibility::no;
              }
+         }},
+        {"cut_not_used",
+         [](auto& j) {
+             j.file.cuttings.push_back(
+                 {.id = j.ids.template next<Cutting>(),
+                  .job = j.file.job.id,
+                  .at = at(day(2031, 3, 16)),
+                  .plan = R"({"placed": [{"piece": "fold", "sheet": "26-003"}]})"});
          }},
         {"lot_overdue", [](auto& j) { pasteOf(j).goodUntil = day(2031, 3, 16); }},
         {"lot_overdrawn",
@@ -315,6 +341,41 @@ TEST(Audit, everyRuleHasAFaultThatProvesIt) {
         EXPECT_FALSE(rule.source.empty()) << rule.id;
     }
     EXPECT_EQ(ids.size(), proven.size());
+}
+
+// AIC Commentary 16: a test is of one liquid, on one place.
+TEST(Audit, aTestSpeaksForItsLiquidAndItsLeavesOnly) {
+    FinishedJob job;
+    job.step("deacidifying", "B1–B4", day(2031, 3, 16));
+    const auto says = [&](std::string_view rule) {
+        return finds(audit(job.file, job.clock), rule);
+    };
+    testOf(job, day(2031, 3, 6)).place = "C1r";
+    job.file.tests.back().purpose = "solubility of the ink in water";
+    EXPECT_TRUE(says("media_tested_liquid"));
+    EXPECT_TRUE(says("media_tested_leaves"));
+    testOf(job, day(2031, 3, 7)).place = "B2r";
+    job.file.tests.back().method = "a drop of calcium hydroxide solution";
+    EXPECT_FALSE(says("media_tested_liquid"));
+    EXPECT_FALSE(says("media_tested_leaves"));
+}
+
+TEST(Audit, theSolutionsTestSpeaksForWaterToo) {
+    FinishedJob job;
+    job.step("washing", "B1–B4", day(2031, 3, 16));
+    testOf(job, day(2031, 3, 6)).method = "limewater, one minute";
+    EXPECT_FALSE(finds(audit(job.file, job.clock), "media_tested_liquid"));
+    job.file.tests.back().purpose = "solubility of the ink";
+    job.file.tests.back().method = "ethanol, one minute";
+    EXPECT_TRUE(finds(audit(job.file, job.clock), "media_tested_liquid"));
+}
+
+TEST(Audit, whatWasLaidOpenSaysWhereAndIsApproved) {
+    FinishedJob job;
+    job.step("lifting_pastedown", "", day(2031, 3, 16));
+    const auto points = audit(job.file, job.clock);
+    EXPECT_TRUE(finds(points, "step_place"));
+    EXPECT_TRUE(finds(points, "done_not_approved"));
 }
 
 TEST(Audit, aStruckStepIsNoFault) {

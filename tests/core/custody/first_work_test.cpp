@@ -37,10 +37,38 @@ TEST(FirstWork, bringsAnApprovedJobToTheBenchInTheSameEntry) {
 TEST(FirstWork, leavesEveryOtherJobWhereItIs) {
     for (std::size_t i = 0; i < EnumNames<JobState>::kNames.size(); ++i) {
         const auto state = static_cast<JobState>(i);
-        if (state != JobState::approved) {
+        const bool isPast = state == JobState::passed || state == JobState::reported;
+        if (state != JobState::approved && !isPast) {
             EXPECT_EQ(changeAfter(state, StepKind::treatment).writes.size(), 1U) << wordsFor(state);
         }
     }
+}
+
+TEST(FirstWork, bringsWhatWasPassedBackToTheBench) {
+    for (const JobState state : {JobState::passed, JobState::reported}) {
+        const Change change = changeAfter(state, StepKind::treatment);
+        ASSERT_EQ(change.writes.size(), 3U) << wordsFor(state);
+        EXPECT_EQ(std::get<Job>(change.writes[1].record).state, JobState::atTheBench);
+        EXPECT_NE(std::get<StateChange>(change.writes[2].record).why.find("K7"), std::string::npos);
+        EXPECT_NE(change.sentence.find("at the bench"), std::string::npos);
+    }
+}
+
+TEST(FirstWork, whatWasDoneBeforeThePassingAndLoggedLateLeavesItPassed) {
+    JobBuilder b;
+    b.file.job.state = JobState::passed;
+    b.file.stateChanges.push_back({.id = b.ids.next<StateChange>(),
+                                   .job = b.file.job.id,
+                                   .fromState = JobState::atTheBench,
+                                   .toState = JobState::passed,
+                                   .at = tests::at(day(2031, 3, 19), 12)});
+    EXPECT_FALSE(bringsToTheBench(b.file, StepKind::treatment, tests::at(day(2031, 3, 19), 11)));
+    EXPECT_TRUE(bringsToTheBench(b.file, StepKind::treatment, tests::at(day(2031, 3, 19), 13)));
+    EXPECT_FALSE(bringsToTheBench(b.file, StepKind::examination, tests::at(day(2031, 3, 20))));
+}
+
+TEST(FirstWork, layingOpenIsWorkOnTheBook) {
+    EXPECT_EQ(changeAfter(JobState::approved, StepKind::uncovering).writes.size(), 3U);
 }
 
 TEST(FirstWork, lookingIsNoWorkOnTheBook) {

@@ -64,6 +64,17 @@ TEST_F(ReleaseTest, anApprovedLineNotBegunIsOpenInAnyState) {
     EXPECT_TRUE(isSettled("approved_done"));
 }
 
+// A book that has gone can't be counted; what was not done can still be said.
+TEST_F(ReleaseTest, theListOfABookGivenBackIsClosed) {
+    job.file.job.state = JobState::returned;
+    EXPECT_EQ(answer("leaf_tally").error(), ReleaseProblem::gone);
+    EXPECT_EQ(answer(std::string{kSignOff}).error(), ReleaseProblem::gone);
+    EXPECT_EQ(answer("leaf_tally", ReleaseAnswer::open).error(), ReleaseProblem::gone);
+    EXPECT_EQ(answer("leaf_tally", ReleaseAnswer::explained).error(), ReleaseProblem::unexplained);
+    applyTo(job.file, *answer("leaf_tally", ReleaseAnswer::explained, "not counted out"));
+    EXPECT_TRUE(isSettled("leaf_tally"));
+}
+
 TEST_F(ReleaseTest, whatTheRecordSaysNobodyNeedAnswer) {
     for (const char* key : {"approved_done", "done_approved", "removed_accounted", "lots_settled",
                             "nothing_running", "report_issued"}) {

@@ -1,6 +1,5 @@
 #include "core/cutting/plan_json.h"
 
-#include <chrono>
 #include <random>
 
 #include <gtest/gtest.h>
@@ -65,14 +64,11 @@ class BadPlans : public testing::TestWithParam<BadPlan> {};
 
 TEST_P(BadPlans, areRefusedWithTheirPlace) {
     const BadPlan& bad = GetParam();
-    const auto began = std::chrono::steady_clock::now();
     const auto answer = answerPlanFile(bad.text);
-    const std::chrono::duration<double> took = std::chrono::steady_clock::now() - began;
     ASSERT_FALSE(answer) << bad.text.substr(0, 300);
     EXPECT_EQ(answer.error().fault, bad.fault);
     EXPECT_EQ(answer.error().place, bad.place);
     EXPECT_EQ(answer.error().problem, bad.problem);
-    EXPECT_LT(took.count(), 5.0);
 }
 
 using Fault = PlanFileFault;

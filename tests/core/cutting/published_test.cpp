@@ -2,7 +2,6 @@
 // says which are proven in print and which were only computed).
 #include "core/cutting/plan_cuts.h"
 
-#include <chrono>
 
 #include <gtest/gtest.h>
 
@@ -18,13 +17,10 @@ void expectValue(const PublishedOptimum& row) {
     SCOPED_TRACE(row.instance + ", " + row.variant + ", " + row.rotation);
     const std::optional<CutProblem> problem = row.problem();
     ASSERT_TRUE(problem);
-    const auto began = std::chrono::steady_clock::now();
     const auto plan = planCuts(*problem, usualLimits(problem->objective));
-    const std::chrono::duration<double> took = std::chrono::steady_clock::now() - began;
     ASSERT_TRUE(plan);
     EXPECT_EQ(plan->value, row.value * 1'000'000);
     EXPECT_TRUE(plan->isProvedBest);
-    EXPECT_LT(took.count(), 10.0);
     EXPECT_TRUE(checkPlan(*problem, *plan).empty());
 }
 

@@ -80,7 +80,7 @@ TEST(Receipt, ofWhatCameSaysItsValueItsPiecesAndItsHazard) {
                               .term = "arsenical_green",
                               .state = HazardState::suspected});
     const Document receipt = arrivalReceiptOf(b.file, b.clock);
-    for (const char* words : {"4200.00 EUR", "In a phase box", "3 × loose charts",
+    for (const char* words : {"4,200.00 EUR", "In a phase box", "3 × loose charts",
                               "Arsenical green, suspected", "For the workshop"}) {
         EXPECT_TRUE(says(receipt, words)) << words;
     }

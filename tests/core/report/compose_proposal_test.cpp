@@ -126,7 +126,7 @@ TEST_F(ComposeProposalTest, anEmptyColumnIsLeftOut) {
 
 TEST_F(ComposeProposalTest, saysItsTerms) {
     for (const char* words :
-         {"A box.", "100.00 EUR", "2500.00 EUR", "1 June 2031", "Payment within thirty days."}) {
+         {"A box.", "100.00 EUR", "2,500.00 EUR", "1 June 2031", "Payment within thirty days."}) {
         EXPECT_TRUE(says(words)) << words;
     }
 }

@@ -116,6 +116,15 @@ TEST_F(BenchLog, refusesWhatItCanNotAnswerFor) {
               StepProblem::reasonMissing);
 }
 
+TEST_F(BenchLog, saysWhichLotIsCountedOtherwise) {
+    const Shelf shelf = shelfOf(m_b.file);
+    const std::string said = unitSentence(mend(Amount::pieces(2)), shelf);
+    for (const char* words : {"31-002", "counted in grams", "2 pieces"}) {
+        EXPECT_NE(said.find(words), std::string::npos) << said;
+    }
+    EXPECT_EQ(unitSentence(mend(grams(400)), shelf), "");
+}
+
 TEST_F(BenchLog, theChecksOfATechniqueStayOpenUntilTheyAreAnswered) {
     const LoggedStep mended = mend(grams(200));
     applyTo(m_b.file, *logStep(mended, shelfOf(m_b.file), m_b.file.techniques, m_b.ids));

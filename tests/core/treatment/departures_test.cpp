@@ -17,6 +17,15 @@ TEST(Departures, thereAreNoneWhereTheApprovedWasDone) {
     EXPECT_TRUE(departures(job.file, job.clock).empty());
 }
 
+TEST(Departures, anUncoveringThatNoLineCoversIsOne) {
+    FinishedJob job;
+    job.step("lifting_pastedown", "upper pastedown", day(2031, 3, 21));
+    const auto all = departures(job.file, job.clock);
+    ASSERT_EQ(all.size(), 1U);
+    EXPECT_EQ(all.front().kind, DepartureKind::doneNotApproved);
+    EXPECT_NE(all.front().sentence.find("upper pastedown"), std::string::npos);
+}
+
 TEST(Departures, eachIsOpenUntilItIsExplained) {
     FinishedJob job;
     job.step("surface_cleaning", "boards", day(2031, 3, 21));

@@ -7,6 +7,7 @@
 #include <gtest/gtest.h>
 
 #include "core/treatment/techniques_in_force.h"
+#include "tests/support/job_builder.h"
 
 namespace headcap::core {
 namespace {
@@ -179,6 +180,33 @@ TEST(Estimate, coversTheTruthInFourOfFiveSimulatedWorkshops) {
             EXPECT_LE(share, 0.85) << lines << " lines, gamma " << isGamma;
         }
     }
+}
+
+TEST(Estimate, usualMinutesFollowTheNumber) {
+    const Technique mending{.minutes = Minutes{25}};
+    EXPECT_EQ(usualMinutes(mending, 1), Minutes{25});
+    EXPECT_EQ(usualMinutes(mending, 4), Minutes{100});
+    EXPECT_EQ(usualMinutes(mending, 0), Minutes{25});
+    EXPECT_EQ(usualMinutes(Technique{}, 4), Minutes{0});
+    EXPECT_GT(usualMinutes(mending, 9'000'000'000'000'000'000), Minutes{0}); // no overflow
+}
+
+TEST(Estimate, aLineBelowTheMiddleHalfIsLessThanUsual) {
+    tests::JobBuilder b;
+    const Proposal& proposal = b.proposal();
+    ProposalLine line = b.line(b.option(proposal, "A"), "rebacking");
+    const LineEstimate usual{.basis = EstimateBasis::past,
+                             .quarter = Minutes{600},
+                             .median = Minutes{700},
+                             .threeQuarters = Minutes{900}};
+    line.minutes = Minutes{420};
+    EXPECT_TRUE(isLessThanUsual(line, usual));
+    line.minutes = Minutes{600};
+    EXPECT_FALSE(isLessThanUsual(line, usual));
+    line.minutes = Minutes{0}; // nothing said
+    EXPECT_FALSE(isLessThanUsual(line, usual));
+    line.minutes = Minutes{420};
+    EXPECT_FALSE(isLessThanUsual(line, {.basis = EstimateBasis::nothing}));
 }
 
 } // namespace

@@ -144,5 +144,23 @@ TEST_F(LineCompletionTest, aLabelIsTheNumberOfALot) {
     }
 }
 
+TEST(LineCompletion, offersThePiecesCutForTheJobBeforeWholeSheets) {
+    JobBuilder b;
+    b.material("text paper", MaterialClass::paper, Unit::sheet);
+    b.lot("26-003", "text paper", Amount::sheets(10));
+    const Shelf shelf = shelfOf(b.file);
+    const LineContext context{.shelf = shelf,
+                              .cut = {{.lot = "26-003",
+                                       .pieces = 2,
+                                       .names = {"endpaper fold"},
+                                       .cutting = Id<Cutting>{b.file.job.id.uuid()}}}};
+    for (const char* typed : {"sewed on 26-0", "sewed on pap", "sewed on fol"}) {
+        const auto offers = completionsOf(typed, context, {}, 5);
+        ASSERT_FALSE(offers.empty()) << typed;
+        EXPECT_EQ(offers.front().text, "26-003 2 pieces") << typed;
+        EXPECT_EQ(offers.front().says, "cut for this job: endpaper fold") << typed;
+    }
+}
+
 } // namespace
 } // namespace headcap::core

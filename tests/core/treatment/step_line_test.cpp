@@ -48,6 +48,8 @@ public:
         return all;
     }
 
+    Uuid anyKey() const { return b.file.job.id.uuid(); }
+
     JobBuilder b;
     Shelf shelf;
 };
@@ -328,6 +330,10 @@ TEST(StepLine, aRemovalSaysWhatBecameOfIt) {
              {"removed 2 linings spine, returned to owner", "2 linings", "returned to owner"},
              {"removed tape C5 discarded, brittle", "", "discarded, brittle"},
              {"removed spine label, kept", "spine label", ""},
+             {"removed old glue spine, residue in envelope", "residue", "in envelope"},
+             {"took off spine label, returned to owner", "spine label", "returned to owner"},
+             {"removed 2 linings spine, kept with book", "2 linings", "kept with book"},
+             {"removed tape C5 tape thrown away", "tape", "thrown away"},
              {"removed old linings spine 20 min", "old linings", ""}}) {
         SCOPED_TRACE(said.line);
         JobBuilder b;
@@ -340,6 +346,67 @@ TEST(StepLine, aRemovalSaysWhatBecameOfIt) {
         EXPECT_EQ(step.removed, said.removed);
         EXPECT_EQ(step.removedFate, said.fate);
     }
+}
+
+TEST(StepLine, otherWorkSaysWhatLeftTheBookToo) {
+    const TakenOut out = takenOutIn("old guards kept with the book", StepKind::treatment);
+    EXPECT_EQ(out.what, "old guards");
+    EXPECT_EQ(out.fate, "kept with the book");
+    EXPECT_EQ(takenOutIn("gathering returned to its place", StepKind::treatment).what, "");
+    EXPECT_EQ(takenOutIn("kept in the envelope", StepKind::treatment).what, "");
+}
+
+TEST(StepLine, tellsOfMaterialsWithoutALotAndOfNone) {
+    EXPECT_EQ(materialsWithoutLot(bench().read("mended B2 26-020 1 sheet EVA 2 g")),
+              std::vector<std::string>{"EVA"});
+    EXPECT_TRUE(namesNoMaterial(bench().read("mended B2 20 min"), techniques()));
+    EXPECT_FALSE(namesNoMaterial(bench().read("mended B2 26-014 1 g"), techniques()));
+    EXPECT_FALSE(namesNoMaterial(bench().read("examined B2"), techniques()));
+}
+
+TEST(StepLine, aSubstanceWithoutALotIsOfItsKindInTheStep) {
+    JobBuilder b;
+    const Shelf shelf = shelfOf(b.file);
+    const LineContext context{.shelf = shelf, .people = b.file.people};
+    const LoggedStep logged =
+        stepFrom(readStepLine("repaired upper joint EVA 2 g", context), b.file.job.id, b.anyone(),
+                 at(day(2031, 4, 2)), context, b.ids);
+    ASSERT_EQ(logged.uses.size(), 1U);
+    EXPECT_EQ(logged.uses[0].role, "adhesive");
+    EXPECT_EQ(logged.uses[0].material, "EVA");
+    EXPECT_TRUE(logged.uses[0].stays);
+    EXPECT_FALSE(logged.uses[0].lot);
+}
+
+// Both ways of saying when it is over, over a Tuesday.
+TEST(StepLine, readsTillWhenItSets) {
+    const auto till = [](std::string_view line) {
+        return readStepLine(line, {.shelf = bench().shelf, .today = day(2031, 4, 1)}).setsTill;
+    };
+    const auto today = till("pasted down front pastedown 15 min, dries till 4 pm");
+    ASSERT_TRUE(today);
+    EXPECT_FALSE(today->day);
+    EXPECT_EQ(today->at, Minutes{16 * 60});
+    const auto ahead = till("put in press until tomorrow 9am");
+    ASSERT_TRUE(ahead);
+    EXPECT_EQ(ahead->day, day(2031, 4, 2));
+    EXPECT_EQ(ahead->at, Minutes{9 * 60});
+    EXPECT_EQ(till("pressed until Thursday 9:30")->day, day(2031, 4, 3));
+    EXPECT_FALSE(till("mended B2 until 4 pm")); // work, not setting
+    EXPECT_FALSE(till("dries till it is dry"));
+}
+
+TEST(StepLine, takesPiecesCutForTheJobByTheirNumber) {
+    const LineContext context{
+        .shelf = bench().shelf,
+        .cut = {{.lot = "26-020", .pieces = 2, .cutting = Id<Cutting>{bench().anyKey()}}}};
+    const StepLine line = readStepLine("new endpapers 26-020 2 pieces", context);
+    ASSERT_EQ(line.uses.size(), 1U);
+    EXPECT_FALSE(line.uses[0].amount);
+    EXPECT_EQ(line.uses[0].material, "2 pieces cut for this job");
+    const StepLine bare = bench().read("new endpapers 26-020 2 pieces");
+    ASSERT_EQ(bare.uses.size(), 1U);
+    EXPECT_EQ(bare.uses[0].amount, Amount::pieces(2)); // refused: it is counted in sheets
 }
 
 TEST(StepLine, pointsOutANumberThatIsNoLot) {

@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include "core/values/amount.h"
+#include "core/values/amount_nearly.h"
 #include "core/values/decimal.h"
 #include "core/values/measure_text.h"
 #include "core/values/money.h"
@@ -96,6 +97,17 @@ TEST(AmountText, readsTheUsualSpellings) {
     EXPECT_EQ(parseAmount("3 drops").error().problem, TextProblem::unitUnknown);
 }
 
+TEST(AmountText, aShareOfASheetIsTakenToTheNearestThousandthWhereThatIsAsked) {
+    EXPECT_EQ(parseAmountNearly("1/3 sheet"), (Amount{333, Unit::sheet}));
+    EXPECT_EQ(parseAmountNearly("2/3 sheet"), (Amount{667, Unit::sheet}));
+    EXPECT_EQ(parseAmountNearly("1 1/3 skins"), (Amount{1'333, Unit::piece}));
+    EXPECT_EQ(parseAmountNearly("0.25 skin"), (Amount{250, Unit::piece}));
+    EXPECT_EQ(parseAmountNearly("12 sh."), Amount::sheets(12));
+    EXPECT_EQ(parseAmountNearly("1/3 \u00B5g").error().problem, TextProblem::tooFine);
+    EXPECT_EQ(parseAmountNearly("1/9000 sheet").error().problem, TextProblem::tooFine);
+    EXPECT_EQ(parseAmountNearly("0.3333 sheets").error().problem, TextProblem::tooFine);
+}
+
 TEST(AmountText, readsWhatItWrites) {
     std::mt19937_64 chance(1702);
     for (int i = 0; i < 6'000; ++i) {
@@ -154,10 +166,12 @@ TEST(MoneyText, readsWhatItWrites) {
             ASSERT_EQ(parseMoney(toText(money), currency), money) << toText(money);
         }
     }
-    EXPECT_EQ(toText(Money{125'050, "EUR"}), "1250.50 EUR");
+    EXPECT_EQ(toText(Money{125'050, "EUR"}), "1,250.50 EUR");
     EXPECT_EQ(toText(Money{100, "EUR"}), "1.00 EUR");
+    EXPECT_EQ(toText(Money{99'999, "EUR"}), "999.99 EUR");
+    EXPECT_EQ(toText(Money{-123'456'789, "EUR"}), "-1,234,567.89 EUR");
     EXPECT_EQ(toText(Money{-5, "EUR"}), "-0.05 EUR");
-    EXPECT_EQ(toText(Money{1'250, "JPY"}), "1250 JPY");
+    EXPECT_EQ(toText(Money{1'250, "JPY"}), "1,250 JPY");
 }
 
 TEST(MoneySum, isOfOneCurrency) {
