@@ -58,11 +58,12 @@ void DecisionList::buildAnswers() {
         auto* across = new QHBoxLayout(row);
         across->setContentsMargins(0, 0, 0, 0);
         across->setSpacing(kGap);
-        across->addWidget(new Label(Face::small, Ink::quiet, lead));
+        auto* words = new Label(Face::small, Ink::quiet, lead);
+        across->addWidget(words);
         down->addWidget(row);
-        return std::pair{row, across};
+        return std::tuple{row, across, words};
     };
-    auto [first, kinds] = rowOf(tr("The owner"));
+    auto* kinds = std::get<1>(rowOf(tr("The owner")));
     for (std::size_t i = 0; i < core::EnumNames<core::DecisionKind>::kNames.size(); ++i) {
         const auto kind = static_cast<core::DecisionKind>(i);
         auto* button = new QPushButton(words(kind));
@@ -71,8 +72,8 @@ void DecisionList::buildAnswers() {
         kinds->addWidget(button);
     }
     kinds->addStretch();
-    auto [second, means] = rowOf(tr("How did the answer come?"));
-    m_how = second;
+    QHBoxLayout* means = nullptr;
+    std::tie(m_how, means, m_howWords) = rowOf({});
     for (std::size_t i = 0; i < core::EnumNames<core::DecisionMeans>::kNames.size(); ++i) {
         const auto way = static_cast<core::DecisionMeans>(i);
         auto* button = new QPushButton(words(way));
@@ -166,6 +167,7 @@ void DecisionList::showProposal(const core::JobFile& file, const core::Id<core::
 
 void DecisionList::ask(core::DecisionKind kind) {
     m_kind = kind;
+    m_howWords->setText(tr("“%1” came").arg(words(kind)));
     m_how->show();
     if (auto* first = m_how->findChild<QPushButton*>()) {
         first->setFocus(Qt::OtherFocusReason);

@@ -7,6 +7,8 @@
 
 namespace headcap::app {
 
+class Label;
+
 class DecisionList : public RecordList<core::Decision> {
 public:
     DecisionList(Session& session, PageEdits& edits, QWidget* parent = nullptr);
@@ -33,6 +35,7 @@ private:
     core::DecisionMeans m_means = core::DecisionMeans::signature;
     QWidget* m_answers;
     QWidget* m_how = nullptr; // seen once the answer is said
+    Label* m_howWords = nullptr;
 };
 
 } // namespace headcap::app

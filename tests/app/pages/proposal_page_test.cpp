@@ -118,6 +118,36 @@ TEST_F(ProposalPageTest, anApprovalIsNotedWithWhoGaveItAndTheJobIsApproved) {
     EXPECT_EQ(now.stateChanges.back().why, "proposal 1 approved by R. Hale");
 }
 
+// By e-mail, by letter: what nobody said is not kept as said.
+TEST_F(ProposalPageTest, howAnAnswerCameIsAskedBeforeItsFormOpens) {
+    begin();
+    page().decisions().ask(core::DecisionKind::declined);
+    EXPECT_TRUE(hymnal().decisions.empty());
+    auto* way = qobject_cast<QPushButton*>(QApplication::focusWidget());
+    ASSERT_NE(way, nullptr);
+    EXPECT_TRUE(way->accessibleName().startsWith(QStringLiteral("It came")));
+    QTest::keyClick(way, Qt::Key_Space);
+    type(page().decisions().form(), QStringLiteral("By"), QStringLiteral("R. Hale"));
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+    ASSERT_EQ(hymnal().decisions.size(), 1U);
+    EXPECT_EQ(hymnal().decisions.front().means, core::DecisionMeans::signature);
+}
+
+TEST_F(ProposalPageTest, theUsualMinutesFollowHowMany) {
+    begin();
+    page().lines().startNew();
+    FormBase& form = page().lines().form();
+    FieldRow* minutes = form.rowLabelled(QStringLiteral("Minutes"));
+    type(form, QStringLiteral("Technique"), QStringLiteral("Guarding"));
+    const auto usual = core::TechniquesInForce{}.named("guarding")->minutes;
+    EXPECT_EQ(minutes->text(), printed(usual));
+    type(form, QStringLiteral("How many"), QStringLiteral("3"));
+    EXPECT_EQ(minutes->text(), printed(usual * 3));
+    type(form, QStringLiteral("Minutes"), QStringLiteral("50"));
+    type(form, QStringLiteral("How many"), QStringLiteral("4"));
+    EXPECT_NE(minutes->text(), printed(usual * 4)) << "what somebody wrote stays";
+}
+
 TEST_F(ProposalPageTest, aRefusalLeavesTheStateToThePerson) {
     begin();
     QTest::keyClick(&page().versions().sent(), Qt::Key_Space);

@@ -74,6 +74,26 @@ TEST_F(ReleasePanelTest, nothingIsGivenBackBeforeTheSignOff) {
     EXPECT_EQ(file().moves.back().toPlace, "with R. Hale");
 }
 
+// A book that has gone can't be counted or signed for.
+TEST_F(ReleasePanelTest, theListOfABookGivenBackAsksOnlyWhyNot) {
+    core::Job gone = file().job;
+    gone.state = core::JobState::returned;
+    sample.store.changeElsewhere(gone);
+    session.poll();
+    for (const char* key : {"leaf_tally", "sign_off"}) {
+        QPushButton* button = page().release().buttonOf(key);
+        ASSERT_NE(button, nullptr) << key;
+        EXPECT_FALSE(button->isVisibleTo(button->parentWidget())) << key;
+    }
+    auto* why = page().release().buttonOf("leaf_tally")->parentWidget()->findChild<QLineEdit*>();
+    why->setText(QStringLiteral("it left before it was counted"));
+    QTest::keyClick(why, Qt::Key_Return);
+    const auto checks = file().releaseChecks;
+    const auto tally = std::ranges::find(checks, "leaf_tally", &core::ReleaseCheck::key);
+    ASSERT_NE(tally, checks.end()) << window.notices().sentence().toStdString();
+    EXPECT_EQ(tally->answer, core::ReleaseAnswer::explained);
+}
+
 // Before it goes, so that it can be signed; and again from what was noted.
 TEST_F(ReleasePanelTest, theReceiptIsSavedAsTheFormSaysIt) {
     QTemporaryDir folder;

@@ -344,7 +344,8 @@ std::vector<Scene> scenes() {
              window.go({.view = ViewId::job, .job = sample.grafting, .page = core::Page::proposal});
              auto* page = qobject_cast<app::ProposalPage*>(jobView(window).currentPage());
              page->decisions().ask(core::DecisionKind::approvedWithLimits);
-         }},
+         },
+         true},
         {QStringLiteral("bench-substance"),
          [](app::MainWindow& window, SampleWorkshop& sample) {
              window.go({.view = ViewId::job, .job = sample.grafting, .page = core::Page::bench});
