@@ -190,8 +190,10 @@ void BackupView::lookOutside(const std::filesystem::path& folder) {
                 m_place->setInk(place.isThere && !place.isSameDisk ? Ink::quiet : Ink::open);
                 m_place->setText(placeWords(place));
                 // What can't be reached is not what to press.
-                m_again->setDefault(place.isThere);
-                m_elsewhere->setDefault(!place.isThere);
+                m_again->setProperty(kMainButton, place.isThere);
+                m_elsewhere->setProperty(kMainButton, !place.isThere);
+                m_again->update();
+                m_elsewhere->update();
             }
         };
         QMetaObject::invokeMethod(this, show, Qt::QueuedConnection);

@@ -20,7 +20,9 @@
 #include "app/stock/ways_on.h"
 #include "core/custody/job_states.h"
 #include "core/materials/ledger_in_brief.h"
+#include "core/materials/material_kinds.h"
 #include "core/materials/shelf_life.h"
+#include "core/values/amount_words.h"
 
 namespace headcap::app {
 namespace {
@@ -126,12 +128,13 @@ RowWords MaterialsView::lotWords(const core::Lot& lot) const {
     QStringList detail{words(lot.origin), fromCore(lot.supplier), fromCore(lot.savedFrom),
                        fromCore(lot.recipe), ageWords(age, core::goodUntilOf(lot, kind), today)};
     const bool isOpen = age == core::LotAge::overdue || !balance || balance->count < 0;
+    const auto piece = core::pieceName(kind != nullptr ? kind->kind : core::MaterialClass::paper);
+    const QString left =
+        balance ? fromCore(core::aboutWords(*balance, piece)) : tr("does not add up");
     return RowWords{.mark = fromCore(lot.number),
                     .title = kind != nullptr ? fromCore(kind->name) : tr("kind not known"),
                     .detail = dotted(detail),
-                    .right = lot.finished ? tr("done with")
-                             : balance    ? fromCore(core::toText(*balance))
-                                          : tr("does not add up"),
+                    .right = lot.finished ? tr("done with") : left,
                     .rightInk = lot.finished ? Ink::quiet
                                 : isOpen     ? Ink::must
                                              : Ink::ink};

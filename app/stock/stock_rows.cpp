@@ -3,11 +3,17 @@
 #include <QCoreApplication>
 
 #include "app/session/words.h"
+#include "core/materials/material_kinds.h"
 #include "core/materials/trace.h"
 #include "core/treatment/bench_log.h"
+#include "core/values/amount_words.h"
 
 namespace headcap::app {
 namespace {
+
+QString leftWords(const core::StockLine& line) {
+    return fromCore(core::aboutWords(line.balance, core::pieceName(line.kind->kind)));
+}
 
 constexpr int kSoonDays = 60;
 
@@ -43,7 +49,7 @@ std::vector<TableRow> stockRows(const core::Shelf& shelf, core::Day day, const c
              .title = {fromCore(line.kind->name), Face::body, Ink::ink},
              .mark = fromCore(line.lot->number),
              .middle = {{fromCore(line.lot->keptAt)}, standing(line.age, line.goodUntil, day)},
-             .right = {fromCore(core::toText(line.balance)), Face::small,
+             .right = {leftWords(line), Face::small,
                        line.balance.count < 0 ? Ink::must : Ink::ink}});
     }
     return rows;
@@ -58,7 +64,7 @@ std::vector<TableRow> endingRows(const core::Shelf& shelf, core::Day today,
                         .title = {fromCore(line.kind->name), Face::body, Ink::ink},
                         .mark = fromCore(line.lot->number),
                         .middle = {{}, standing(line.age, line.goodUntil, today)},
-                        .right = {fromCore(core::toText(line.balance)), Face::small, Ink::ink}});
+                        .right = {leftWords(line), Face::small, Ink::ink}});
     }
     const auto out = core::runningOut(shelf, today, kSoonDays, clock);
     for (const core::RunningOut& one : out) {

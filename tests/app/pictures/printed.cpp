@@ -9,7 +9,10 @@
 #include "app/stock/plan_paper.h"
 #include "core/cutting/plan_cuts.h"
 #include "core/materials/ledger.h"
+#include "core/report/compose_report.h"
+#include "core/report/leaf_sheet_paper.h"
 #include "core/report/materials_sheet.h"
+#include "core/report/receipt.h"
 #include "core/report/stock_sheet.h"
 #include "tests/support/sample_workshop.h"
 
@@ -118,9 +121,20 @@ void printAll(const QDir& folder) {
                                                        sample.clock),
                                       {}, paper.printer());
     }
-    Paper paper{folder, "materials.pdf"};
-    (void)app::print::printReport(
-        core::materialsSheet(sample.file(*sample.grafting), {}, sample.clock), {}, paper.printer());
+    const core::JobFile file = sample.file(*sample.grafting);
+    const core::HandBack back{.id = sample.ids.next<core::HandBack>(),
+                              .job = file.job.id,
+                              .onDay = sample.clock.today(),
+                              .who = file.people.front().id};
+    const auto print = [&](const char* name, const core::Document& document) {
+        Paper paper{folder, name};
+        (void)app::print::printReport(document, {}, paper.printer());
+    };
+    print("materials.pdf", core::materialsSheet(file, {}, sample.clock));
+    print("receipt.pdf", core::arrivalReceiptOf(file, sample.clock));
+    print("receipt-for-the-return.pdf", core::receiptOf(file, back, sample.clock));
+    print("leaves.pdf", core::leafSheetPaper(file, sample.clock));
+    print("report.pdf", core::composeReport(file, {.date = sample.clock.today()}, sample.clock));
 }
 
 } // namespace headcap::tests
