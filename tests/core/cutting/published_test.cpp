@@ -2,7 +2,6 @@
 // says which are proven in print and which were only computed).
 #include "core/cutting/plan_cuts.h"
 
-
 #include <gtest/gtest.h>
 
 #include "core/cutting/plan_check.h"
