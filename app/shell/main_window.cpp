@@ -68,6 +68,11 @@ void MainWindow::readAhead() {
     });
 }
 
+// Its fields lose the focus as they go, when there is no page any more to give it to.
+MainWindow::~MainWindow() {
+    disconnect(qApp, nullptr, this, nullptr);
+}
+
 void MainWindow::layOut() {
     auto* down = new QVBoxLayout(this);
     down->setContentsMargins(0, 0, 0, 0);

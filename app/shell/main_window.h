@@ -26,6 +26,7 @@ class MainWindow : public QWidget {
     Q_OBJECT
 public:
     explicit MainWindow(Session& session, QWidget* parent = nullptr);
+    ~MainWindow() override;
 
     bool go(const Destination& destination);
     void back();

@@ -17,6 +17,7 @@ namespace headcap::core {
 
 // The lines approved: of the option decided for, or of the proposal's only option with lines.
 [[nodiscard]] std::vector<const ProposalLine*> approvedLines(const JobFile& file);
+std::vector<const ProposalLine*> approvedLines(const JobFile&&) = delete; // they point into it
 
 // "Tipping in, K5": a line in a few words.
 [[nodiscard]] std::string lineTitle(const ProposalLine& line, const TechniquesInForce& techniques);

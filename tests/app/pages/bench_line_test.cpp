@@ -53,10 +53,11 @@ TEST_F(BenchLineTest, aPlaceOfAnApprovedLineIsAPartBeforeEnterAndThePlaceOfTheSt
     EXPECT_TRUE(parts().contains(QStringLiteral("place SR 11"))) << parts().toStdString();
     EXPECT_FALSE(parts().contains(QStringLiteral("note")));
     QTest::keyClick(&line(), Qt::Key_Return);
-    const core::Step step = file().steps.back();
+    const core::JobFile after = file();
+    const core::Step& step = after.steps.back();
     EXPECT_EQ(step.place, "SR 11");
     EXPECT_EQ(step.description, "");
-    const auto approved = core::approvedLines(file());
+    const auto approved = core::approvedLines(after);
     const auto mends = std::ranges::find(approved, "tear_mending", &core::ProposalLine::technique);
     ASSERT_NE(mends, approved.end());
     EXPECT_EQ(step.line, (*mends)->id);
