@@ -35,8 +35,11 @@ std::size_t strengthBefore(const Words& words, std::size_t at) {
     if (at == 0 || words[at - 1].taken || !isStrengthOrWeight(words[at - 1].lower)) {
         return 0;
     }
-    const bool isParted = !isNumber(words[at - 1].lower.substr(0, 1));
-    return isParted ? (at > 1 && !words[at - 2].taken && isNumber(words[at - 2].lower) ? 2 : 0) : 1;
+    if (isNumber(words[at - 1].lower.substr(0, 1))) {
+        return 1;
+    }
+    const bool isNumberApart = at > 1 && !words[at - 2].taken && isNumber(words[at - 2].lower);
+    return isNumberApart ? 2 : 0;
 }
 
 std::size_t strengthFrom(const Words& words, std::size_t at) {
@@ -59,21 +62,19 @@ bool isOld(const Words& words, std::size_t from, std::size_t to) {
     return before || after;
 }
 
-// The use whose words stand at `at`, of a lot that the substance is another name of: "Klucel" of
-// one of hydroxypropylcellulose.
-const LineUse* sameLot(const Words& words, std::size_t at, std::string_view said,
-                       const Shelf& shelf, const std::vector<LineUse>& uses) {
+// Whether the words at `at` name a lot that the substance is another name of: "Klucel" of one of
+// hydroxypropylcellulose.
+bool isNameOfLotAt(const Words& words, std::size_t at, std::string_view said, const Shelf& shelf,
+                   const std::vector<LineUse>& uses) {
     if (at >= words.size() || words[at].part != LinePart::material) {
-        return nullptr;
+        return false;
     }
     const LineUse& use = uses[words[at].group];
     const Material* kind = use.lot ? shelf.materialOf(*use.lot) : nullptr;
     const auto named = substanceAsMaterial(said);
-    const bool isSame =
-        kind != nullptr && named &&
-        (kind->kindKey == named->kindKey ||
-         (kind->kind == named->kind && kind->kind != MaterialClass::adhesivePrepared));
-    return isSame ? &use : nullptr;
+    return kind != nullptr && named &&
+           (kind->kindKey == named->kindKey ||
+            (kind->kind == named->kind && kind->kind != MaterialClass::adhesivePrepared));
 }
 
 // What is taken off, looked at or spilt is named too; there it must be said to be used.
@@ -104,7 +105,7 @@ void takeSubstances(Words& words, StepKind kind, const Shelf& shelf, std::vector
         }
         const std::size_t before = from > 0 ? from - 1 : words.size();
         for (const std::size_t beside : {end, before}) {
-            if (!words[from].taken && sameLot(words, beside, said, shelf, uses) != nullptr) {
+            if (!words[from].taken && isNameOfLotAt(words, beside, said, shelf, uses)) {
                 take(words, from, end, LinePart::material, words[beside].group);
             }
         }

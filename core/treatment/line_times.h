@@ -16,9 +16,9 @@ struct Times {
 // Takes one of each; a further one stays in the description. Of several times of work it is the one
 // that says the whole ("1 h all told"), else the first that is not of each of several. A time of
 // more than 31 days is no time.
+[[nodiscard]] Times takeTimes(Words& words);
+
 // Whether what stands before `at` says that something sets, dries or is pressed.
 [[nodiscard]] bool isSettingAt(const Words& words, std::size_t at);
-
-[[nodiscard]] Times takeTimes(Words& words);
 
 } // namespace headcap::core::line

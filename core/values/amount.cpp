@@ -76,10 +76,6 @@ constexpr std::array kUnits = std::to_array<AmountUnit>({
     {"hides", Unit::piece, 1'000},
 });
 
-} // namespace
-
-namespace {
-
 // To the nearest count, halves up; the number and the count are small.
 std::optional<std::int64_t> nearestCount(const ScannedNumber& number, std::int64_t perUnit) {
     std::int64_t product = 0;

@@ -153,6 +153,16 @@ tl::expected<Figures, TextError> readFigures(std::string_view text, int places) 
     return Figures{*minor, number->length + text.size() - plain->size()};
 }
 
+// "1,250.50": the thousands parted.
+std::string withGroups(std::string text) {
+    const std::size_t first = text.find_first_of("0123456789");
+    for (std::size_t at = std::min(text.find('.'), text.size()); at > first + 3;) {
+        at -= 3;
+        text.insert(at, 1, ',');
+    }
+    return text;
+}
+
 } // namespace
 
 tl::expected<Money, TextError> parseMoney(std::string_view text, std::string_view currency) {
@@ -194,15 +204,6 @@ tl::expected<Money, TextError> parseMoney(std::string_view text, std::string_vie
         return failed(TextProblem::trailing, figuresAt + figures->length);
     }
     return Money{figures->minor, code};
-}
-
-static std::string withGroups(std::string text) {
-    const std::size_t first = text.find_first_of("0123456789");
-    for (std::size_t at = std::min(text.find('.'), text.size()); at > first + 3;) {
-        at -= 3;
-        text.insert(at, 1, ',');
-    }
-    return text;
 }
 
 std::string toText(const Money& money) {
