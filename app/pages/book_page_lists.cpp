@@ -3,6 +3,7 @@
 #include "app/pages/book_page.h"
 #include "app/session/words.h"
 #include "core/custody/follow_ups.h"
+#include "core/custody/hazard_evidence.h"
 #include "core/custody/hazards.h"
 
 namespace headcap::app {
@@ -150,7 +151,7 @@ void BookPage::buildHazards() {
     form.pick(tr("By"), &core::Hazard::who, peopleOf(session()));
     form.lines(tr("Note"), &core::Hazard::note);
     m_hazards->describe = [](const core::Hazard& hazard) {
-        const bool isOpen = hazard.state != core::HazardState::cleared;
+        const bool isOpen = core::stillWarns(hazard);
         return RowWords{.title = fromCore(core::hazardName(hazard.term)),
                         .detail = dotted({fromCore(hazard.place), fromCore(hazard.method)}),
                         .right = words(hazard.state),

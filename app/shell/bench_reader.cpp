@@ -25,15 +25,18 @@ QString tr(const char* text) {
     return QCoreApplication::translate("BenchReader", text);
 }
 
+std::optional<core::Instant> momentAt(core::Day day, const QString& time,
+                                      const core::Clock& clock) {
+    return readMoment(QStringLiteral("%1 %2").arg(fromCore(core::toText(day)), time), clock);
+}
+
 // When it was done, as the line says it; now, where it says nothing.
 core::Instant endOf(const core::StepLine& said, const core::Clock& clock) {
     if (!said.day && !said.ends) {
         return clock.now();
     }
-    const core::Day day = said.day.value_or(clock.today());
     const QString time = said.ends ? clockText(*said.ends) : clockTime(clock.now());
-    return readMoment(QStringLiteral("%1 %2").arg(fromCore(core::toText(day)), time), clock)
-        .value_or(clock.now());
+    return momentAt(said.day.value_or(clock.today()), time, clock).value_or(clock.now());
 }
 
 } // namespace
@@ -67,9 +70,7 @@ core::StepLine BenchReader::said(const QString& line, const core::LineContext& c
     const core::Clock& clock = m_session.clock();
     const core::Instant end = endOf(read, clock);
     const core::Day day = read.setsTill->day.value_or(clock.dayOf(end));
-    const auto till = readMoment(
-        QStringLiteral("%1 %2").arg(fromCore(core::toText(day)), clockText(read.setsTill->at)),
-        clock);
+    const auto till = momentAt(day, clockText(read.setsTill->at), clock);
     if (till && *till > end) {
         read.sets = std::chrono::round<core::Minutes>(*till - end);
     }
@@ -83,14 +84,14 @@ std::vector<core::FitnessPoint> BenchReader::fitnessOf(const core::LineUse& use,
                            m_session.clock().today());
 }
 
-QString BenchReader::unfit(const core::StepLine& said, const core::JobFile& file) const {
+QString BenchReader::unfit(const core::StepLine& said, const core::LineContext& context,
+                           const core::JobFile& file) const {
     QStringList asked;
     for (const core::LineUse& use : said.uses) {
         for (const core::FitnessPoint& point : fitnessOf(use, said, &file)) {
             if (point.asksReason) {
-                asked << QStringLiteral("%1 %2").arg(
-                    fromCore(context(nullptr).shelf.lot(*use.lot)->number),
-                    fromCore(point.sentence));
+                asked << QStringLiteral("%1 %2").arg(fromCore(context.shelf.lot(*use.lot)->number),
+                                                     fromCore(point.sentence));
             }
         }
     }
@@ -101,7 +102,7 @@ QStringList BenchReader::questions(const QString& line, const core::JobFile& fil
     const core::LineContext context = this->context(&file);
     const core::StepLine read = said(line, context);
     QStringList questions;
-    if (const QString against = unfit(read, file); !against.isEmpty()) {
+    if (const QString against = unfit(read, context, file); !against.isEmpty()) {
         questions << tr("%1. Why is it used all the same?").arg(against);
     }
     const QString untrue = fromCore(core::undoingDoubt(read, context));
@@ -195,7 +196,7 @@ bool BenchReader::log(const QString& line, const core::JobFile& file, const QStr
     auto step = core::stepFrom(read, file.job.id, *who, endOf(read, m_session.clock()), context,
                                m_session.ids());
     QStringList given = answers;
-    if (!unfit(read, file).isEmpty() && !given.isEmpty()) {
+    if (!unfit(read, context, file).isEmpty() && !given.isEmpty()) {
         const std::string reason = toCore(given.takeFirst());
         for (std::size_t i = 0; i < read.uses.size(); ++i) {
             if (std::ranges::any_of(fitnessOf(read.uses[i], read, &file),

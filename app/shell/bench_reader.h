@@ -32,7 +32,8 @@ public:
 
 private:
     [[nodiscard]] core::StepLine said(const QString& line, const core::LineContext& context) const;
-    [[nodiscard]] QString unfit(const core::StepLine& said, const core::JobFile& file) const;
+    [[nodiscard]] QString unfit(const core::StepLine& said, const core::LineContext& context,
+                                const core::JobFile& file) const;
     [[nodiscard]] std::vector<core::FitnessPoint> fitnessOf(const core::LineUse& use,
                                                             const core::StepLine& said,
                                                             const core::JobFile* file) const;

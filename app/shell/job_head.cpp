@@ -12,6 +12,7 @@
 #include "app/session/actions.h"
 #include "app/session/words.h"
 #include "app/shell/worklist.h"
+#include "core/custody/hazard_evidence.h"
 #include "core/custody/hazards.h"
 #include "core/custody/job_states.h"
 
@@ -25,10 +26,10 @@ constexpr int kIndent = 24 * kGrid; // where the words of the head begin
 QString hazardWords(const core::JobFile& file) {
     QStringList said;
     for (const core::Hazard& hazard : file.hazards) {
-        if (hazard.state == core::HazardState::cleared) {
+        if (!core::stillWarns(hazard)) {
             continue;
         }
-        const QString state = words(hazard.state);
+        const QString state = fromCore(core::standingOf(hazard));
         QString one = JobHead::tr("%1: %2").arg(state.left(1).toUpper() + state.mid(1),
                                                 fromCore(core::hazardName(hazard.term)));
         if (!hazard.place.empty()) {

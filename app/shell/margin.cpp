@@ -15,6 +15,7 @@
 #include "app/session/dates.h"
 #include "app/session/words.h"
 #include "app/shell/margin_note.h"
+#include "core/custody/hazard_evidence.h"
 #include "core/custody/hazards.h"
 #include "core/record/acts_in_job.h"
 #include "core/treatment/clocks.h"
@@ -186,7 +187,7 @@ void Margin::addClocks(const core::JobFile& file) {
 void Margin::addHazards(const core::JobFile& file) {
     bool isFirst = true;
     for (const core::Hazard& hazard : file.hazards) {
-        if (hazard.state == core::HazardState::cleared) {
+        if (!core::stillWarns(hazard)) {
             continue;
         }
         if (isFirst) {

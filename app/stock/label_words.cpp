@@ -5,6 +5,7 @@
 #include "app/drawing/cutting_drawing.h"
 #include "app/drawing/sheet_painter.h"
 #include "app/session/words.h"
+#include "core/custody/hazard_evidence.h"
 #include "core/custody/hazards.h"
 #include "core/materials/shelf_life.h"
 #include "core/values/english.h"
@@ -60,9 +61,9 @@ print::LabelWords labelOf(const core::Lot& lot, const core::Material* kind, cons
 void addJob(print::LabelWords& label, const core::JobFile& file) {
     QStringList hazards;
     for (const core::Hazard& hazard : file.hazards) {
-        if (hazard.state != core::HazardState::cleared) {
+        if (core::stillWarns(hazard)) {
             hazards << tr("%1: %2").arg(fromCore(core::hazardName(hazard.term)),
-                                        fromCore(core::wordsFor(hazard.state)));
+                                        fromCore(core::standingOf(hazard)));
         }
     }
     label.caution = hazards.join(QStringLiteral("; "));

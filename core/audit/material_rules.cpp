@@ -35,8 +35,7 @@ void noLot(const AuditContext& at, const AuditSink& found) {
 
 void noAmount(const AuditContext& at, const AuditSink& found) {
     each(at, found, "has no amount.",
-         // Pieces cut for the job say in words how many they are.
-         [](const MaterialUse& use) { return use.lot && !use.amount && use.material.empty(); });
+         [](const MaterialUse& use) { return use.lot && !use.amount && !isOfCutPieces(use); });
 }
 
 void removal(const AuditContext& at, const AuditSink& found) {

@@ -25,7 +25,7 @@ void each(const AuditContext& at, const AuditSink& found, std::string_view says,
     }
 }
 
-bool isWork(const Step& step) {
+bool addsOrTakesAway(const Step& step) {
     return step.kind == StepKind::treatment || step.kind == StepKind::removal;
 }
 
@@ -38,7 +38,7 @@ void noMaterial(const AuditContext& at, const AuditSink& found) {
 
 void reversibility(const AuditContext& at, const AuditSink& found) {
     each(at, found, "does not say whether it can be undone.", [](const Step& step) {
-        return isWork(step) && step.reversibility == Reversibility::unknown;
+        return addsOrTakesAway(step) && step.reversibility == Reversibility::unknown;
     });
 }
 
@@ -46,7 +46,7 @@ void undoing(const AuditContext& at, const AuditSink& found) {
     each(at, found, "can be undone, and does not say how.", [](const Step& step) {
         const bool can = step.reversibility == Reversibility::yes ||
                          step.reversibility == Reversibility::withCare;
-        return isWork(step) && can && step.undoing.empty();
+        return addsOrTakesAway(step) && can && step.undoing.empty();
     });
 }
 
@@ -177,7 +177,7 @@ void unplaced(const AuditContext& at, const AuditSink& found) {
     each(at, found, "does not say where in the book.", [&](const Step& step) {
         const bool isLaidOpen = step.kind == StepKind::uncovering;
         return step.place.empty() &&
-               (isLaidOpen || (isWork(step) && !at.file.usesOf(step).empty()));
+               (isLaidOpen || (addsOrTakesAway(step) && !at.file.usesOf(step).empty()));
     });
 }
 

@@ -32,6 +32,10 @@ bool isClearedByLookAlone(const Hazard& hazard) {
     });
 }
 
+bool stillWarns(const Hazard& hazard) {
+    return hazard.state != HazardState::cleared || isClearedByLookAlone(hazard);
+}
+
 std::string standingOf(const Hazard& hazard) {
     if (!isClearedByLookAlone(hazard)) {
         return std::string{wordsFor(hazard.state)};

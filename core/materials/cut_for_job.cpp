@@ -46,6 +46,10 @@ std::vector<CutForJob> cutAndNotUsed(const JobFile& file) {
     return all;
 }
 
+bool isOfCutPieces(const MaterialUse& use) {
+    return use.lot && !use.amount && !use.material.empty();
+}
+
 std::string cutPiecesText(Amount pieces) {
     return toText(pieces) + " cut for this job";
 }

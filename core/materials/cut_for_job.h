@@ -23,6 +23,9 @@ struct CutForJob {
 // Those of which no standing step uses anything.
 [[nodiscard]] std::vector<CutForJob> cutAndNotUsed(const JobFile& file);
 
+// Whether the use is of such pieces: of a lot, counted in words and not in the ledger.
+[[nodiscard]] bool isOfCutPieces(const MaterialUse& use);
+
 // "2 pieces cut for this job".
 [[nodiscard]] std::string cutPiecesText(Amount pieces);
 

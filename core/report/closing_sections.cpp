@@ -3,6 +3,7 @@
 
 #include <fmt/format.h>
 
+#include "core/custody/hazard_evidence.h"
 #include "core/custody/hazards.h"
 #include "core/report/sections.h"
 #include "core/report/worked_on.h"
@@ -16,7 +17,7 @@ namespace {
 void addHazardAdvice(List& list, const JobFile& file) {
     for (const Hazard& hazard : file.hazards) {
         const HazardKind* kind = hazardNamed(hazard.term);
-        if (hazard.state != HazardState::cleared) {
+        if (stillWarns(hazard)) {
             list.items.push_back(
                 {plain(fmt::format("{} ({}). {}", hazardName(hazard.term),
                                    core::wordsFor(hazard.state),

@@ -21,7 +21,7 @@ std::string areaText(const std::optional<Area>& area) {
 void addHazards(Section& section, const JobFile& file) {
     for (const Hazard& hazard : file.hazards) {
         const HazardKind* kind = hazardNamed(hazard.term);
-        const bool warns = hazard.state != HazardState::cleared;
+        const bool warns = stillWarns(hazard);
         const std::string tested =
             told({hazard.method,
                   joined({hazard.onDay ? dayText(*hazard.onDay) : "", personName(file, hazard.who)},

@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include "core/materials/cut_for_job.h"
 #include "core/materials/material_kinds.h"
 #include "core/report/labels.h"
 #include "core/report/lot_origin.h"
@@ -113,7 +114,7 @@ TableRow useRow(const Context& at, const MaterialUse& use) {
     const JobFile& file = at.file;
     const Step& step = *file.step(use.step);
     const bool isNamed = file.lot(use.lot) != nullptr || !use.material.empty();
-    const bool isPieces = use.lot && !use.amount && !use.material.empty();
+    const bool isPieces = isOfCutPieces(use);
     const std::string inWords = !isNamed               ? orNot({})
                                 : use.lot && !isPieces ? use.material
                                                        : std::string{};
@@ -125,7 +126,7 @@ TableRow useRow(const Context& at, const MaterialUse& use) {
          : isPieces ? use.material
                     : "not measured",
          told({use.stays ? orNot(use.removal.empty() ? step.undoing : use.removal)
-                         : told({"not left in the book on purpose", use.removal}),
+                         : told({std::string{kNotLeft}, use.removal}),
                use.overrideReason.empty() ? "" : "used all the same: " + use.overrideReason})},
         refOf(use.id));
 }

@@ -1,3 +1,4 @@
+#include "core/custody/hazard_evidence.h"
 #include "core/report/disclosure_check.h"
 
 #include <algorithm>
@@ -75,7 +76,7 @@ void wantBook(Wanted& wanted, const JobFile& file) {
 void wantCondition(Wanted& wanted, const JobFile& file) {
     for (const Hazard& hazard : file.hazards) {
         wanted.say("condition", hazard, {hazard.place, hazard.note});
-        if (hazard.state != HazardState::cleared) {
+        if (stillWarns(hazard)) {
             wanted.say("advice", hazard);
         }
     }

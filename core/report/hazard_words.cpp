@@ -1,4 +1,5 @@
 #include "core/report/hazard_words.h"
+#include "core/custody/hazard_evidence.h"
 
 #include <fmt/format.h>
 
@@ -21,9 +22,9 @@ std::string cautionOf(const Hazard& hazard, HazardReader reader) {
 
 void addHazards(Section& section, const JobFile& file, HazardReader reader) {
     for (const Hazard& hazard : file.hazards) {
-        if (hazard.state != HazardState::cleared) {
+        if (stillWarns(hazard)) {
             section.blocks.emplace_back(Caution{
-                fmt::format("{}, {}", hazardName(hazard.term), wordsFor(hazard.state)),
+                fmt::format("{}, {}", hazardName(hazard.term), standingOf(hazard)),
                 joined({capitalised(sentence(hazard.place)), cautionOf(hazard, reader)}, " "),
                 refOf(hazard.id)});
         }

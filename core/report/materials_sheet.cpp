@@ -53,7 +53,7 @@ Section usesOf(const JobFile& file, const Clock& clock) {
                 step += "; used all the same: " + one.use->overrideReason;
             }
             table.rows.push_back(row({shortDayText(clock.dayOf(one.step->at)), step,
-                                      one.use->stays ? one.removal : "used up",
+                                      one.use->stays ? one.removal : std::string{kNotLeft},
                                       one.use->amount ? amountText(file, *one.use) : "not noted",
                                       costText(file, material, *one.use)},
                                      refOf(one.use->id)));

@@ -32,6 +32,8 @@ void addPart(Section& section, std::string heading, Table table);
                                   const std::string& place);
 // "Joints, upper joint"; a place that is the component's own name is said once.
 [[nodiscard]] std::string partAndPlace(const JobFile& file, const Finding& finding);
+// Of a material of which nothing stays.
+inline constexpr std::string_view kNotLeft = "not left in the book on purpose";
 [[nodiscard]] std::string lowerFirst(std::string_view text);
 [[nodiscard]] std::string orUnnamed(std::string place); // or "a place not named"
 [[nodiscard]] std::string personName(const JobFile& file, const std::optional<Id<Person>>& id);
