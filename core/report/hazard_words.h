@@ -9,7 +9,7 @@ namespace headcap::core::report {
 enum class HazardReader { owner, bench };
 
 // "Arsenical green, suspected", with the place and the caution, each as what must catch the eye; of
-// what was cleared nothing.
+// what is truly cleared nothing.
 void addHazards(Section& section, const JobFile& file, HazardReader reader);
 
 } // namespace headcap::core::report
