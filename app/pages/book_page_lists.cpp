@@ -154,7 +154,7 @@ void BookPage::buildHazards() {
         const bool isOpen = core::stillWarns(hazard);
         return RowWords{.title = fromCore(core::hazardName(hazard.term)),
                         .detail = dotted({fromCore(hazard.place), fromCore(hazard.method)}),
-                        .right = words(hazard.state),
+                        .right = fromCore(core::standingOf(hazard)),
                         .rightInk = isOpen ? Ink::open : Ink::settled};
     };
     m_hazards->make = [this]() -> std::optional<core::Hazard> {

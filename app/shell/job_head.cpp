@@ -29,12 +29,11 @@ QString hazardWords(const core::JobFile& file) {
         if (!core::stillWarns(hazard)) {
             continue;
         }
-        const QString state = fromCore(core::standingOf(hazard));
-        QString one = JobHead::tr("%1: %2").arg(state.left(1).toUpper() + state.mid(1),
-                                                fromCore(core::hazardName(hazard.term)));
+        QString one = fromCore(core::hazardName(hazard.term));
         if (!hazard.place.empty()) {
             one = JobHead::tr("%1, %2").arg(one, fromCore(hazard.place));
         }
+        one = JobHead::tr("%1: %2").arg(one, fromCore(core::standingOf(hazard)));
         // What to do at once; the whole caution stands in the margin.
         if (const core::HazardKind* kind = core::hazardNamed(hazard.term)) {
             const QString caution = fromCore(kind->caution);

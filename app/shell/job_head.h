@@ -50,7 +50,7 @@ private:
     HazardStrip* m_hazards;
 };
 
-// "Suspected: Arsenical green, cover paper. Nitrile gloves; wash hands afterwards." Empty where
+// "Arsenical green, cover paper: suspected. Nitrile gloves; wash hands afterwards." Empty where
 // there is none.
 [[nodiscard]] QString hazardWords(const core::JobFile& file);
 

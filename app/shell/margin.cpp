@@ -200,9 +200,9 @@ void Margin::addHazards(const core::JobFile& file) {
             below << fromCore(kind->caution);
         }
         below.removeAll({});
-        auto* note = new MarginNote(
-            tr("%1: %2").arg(fromCore(core::hazardName(hazard.term)), words(hazard.state)),
-            below.join(QStringLiteral(". ")), Ink::open);
+        auto* note = new MarginNote(tr("%1: %2").arg(fromCore(core::hazardName(hazard.term)),
+                                                     fromCore(core::standingOf(hazard))),
+                                    below.join(QStringLiteral(". ")), Ink::open);
         connect(note, &MarginNote::chosen, this, [this, ref = core::refOf(hazard.id)] {
             Q_EMIT pointChosen(ref, core::Page::book);
         });

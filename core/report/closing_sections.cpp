@@ -19,8 +19,7 @@ void addHazardAdvice(List& list, const JobFile& file) {
         const HazardKind* kind = hazardNamed(hazard.term);
         if (stillWarns(hazard)) {
             list.items.push_back(
-                {plain(fmt::format("{} ({}). {}", hazardName(hazard.term),
-                                   core::wordsFor(hazard.state),
+                {plain(fmt::format("{} ({}). {}", hazardName(hazard.term), standingOf(hazard),
                                    kind ? kind->report : "Ask a qualified person before use.")),
                  refOf(hazard.id)});
         }
