@@ -44,7 +44,7 @@ struct Finding {
     std::string place{};        // leaf set, board and edge, as text
     std::string extent{};       // leaves, mm², %, as people write it
     std::optional<Area> area{}; // where it was measured
-    std::int64_t severity = 0;  // 0 none to 3 severe
+    std::int64_t severity = 0;  // 0 none to 3 severe; -1 not said
     Activity activity = Activity::unknown;
     Handling handling = Handling::yes;
     std::string observed{};     // what was seen

@@ -45,13 +45,17 @@ bool isJudged(const Finding& finding) {
 }
 
 std::string stateWords(const Finding& finding) {
-    if (!isJudged(finding)) {
-        return finding.handling == Handling::yes
-                   ? std::string{"how severe, and whether it may be handled, is not said"}
-                   : fmt::format("how severe is not said; {}", handlingText(finding.handling));
+    if (isJudged(finding)) {
+        return fmt::format("{}, {}, {}", severityText(finding.severity),
+                           activityText(finding.activity), handlingText(finding.handling));
     }
-    return fmt::format("{}, {}, {}", severityText(finding.severity), activityText(finding.activity),
-                       handlingText(finding.handling));
+    const std::string goesOn = finding.activity == Activity::unknown
+                                   ? std::string{}
+                                   : fmt::format("{}; ", activityText(finding.activity));
+    return finding.handling == Handling::yes
+               ? goesOn + "how severe, and whether it may be handled, is not said"
+               : fmt::format("{}how severe is not said; {}", goesOn,
+                             handlingText(finding.handling));
 }
 
 } // namespace headcap::core

@@ -1,14 +1,18 @@
 // Cuts every published instance, proven and only computed apart, then workshop plans drawn at
 // random, then hard sheets of known bounds (`--hard`: these alone); tells values, proofs and times.
+// Last, plan files that are too long, refused, beside the bare reading of their JSON.
 
 #include <chrono>
 #include <random>
 #include <string>
+#include <tuple>
 
 #include <fmt/format.h>
+#include <nlohmann/json.hpp>
 
 #include "core/cutting/plan_check.h"
 #include "core/cutting/plan_cuts.h"
+#include "core/cutting/plan_json.h"
 #include "tests/bench/hard_sheets.h"
 #include "tests/core/cutting/instances.h"
 
@@ -45,6 +49,30 @@ void showPublished(bool proven) {
             show(fmt::format("{} {} {}", row.instance, row.variant, row.rotation), cut(*problem),
                  std::to_string(row.value));
         }
+    }
+}
+
+double secondsOf(const auto& work) {
+    const auto began = std::chrono::steady_clock::now();
+    work();
+    return std::chrono::duration<double>(std::chrono::steady_clock::now() - began).count();
+}
+
+void showRefusals() {
+    std::string rows;
+    for (int i = 0; i < 300'000; ++i) {
+        rows += fmt::format(R"({}{{"id":{},"width":9,"height":9}})", i == 0 ? "" : ",", i);
+    }
+    const std::string one = R"({"id":"s","width":640,"height":900})";
+    for (const auto& [name, sheets, pieces] :
+         {std::tuple{"300,000 pieces", one, rows}, std::tuple{"300,000 sheets", rows, one}}) {
+        const std::string text = fmt::format(R"({{"sheets":[{}],"pieces":[{}]}})", sheets, pieces);
+        bool isRefused = false;
+        const double ours = secondsOf([&] { isRefused = !answerPlanFile(text).has_value(); });
+        const double bare =
+            secondsOf([&] { (void)nlohmann::json::parse(text, nullptr, false).size(); });
+        fmt::print("{:<44} {} in {:.3f} s, {:.2f} x its JSON alone\n", name,
+                   isRefused ? "refused" : "ANSWERED", ours, ours / bare);
     }
 }
 
@@ -144,4 +172,6 @@ int main(int argc, char** argv) {
     headcap::core::showWorkshop();
     fmt::print("\n");
     headcap::core::showHard();
+    fmt::print("\n");
+    headcap::core::showRefusals();
 }

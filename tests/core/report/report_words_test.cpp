@@ -89,6 +89,10 @@ TEST(ReportWords, whatNobodyJudgedIsNotCalledSlight) {
     const std::string unsaid = textOf(job, "condition");
     EXPECT_TRUE(says(unsaid, "how severe, and whether it may be handled, is not said")) << unsaid;
     EXPECT_FALSE(says(unsaid, "Spine, Spine")) << unsaid;
+    finding.activity = Activity::active; // said, though nobody judged it
+    const std::string going = textOf(job, "condition");
+    EXPECT_TRUE(says(going, "active; how severe")) << going;
+    finding.activity = Activity::unknown;
     finding.severity = 2;
     EXPECT_TRUE(says(textOf(job, "condition"), "moderate, activity not known, may be handled"));
 }
