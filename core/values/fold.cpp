@@ -1,7 +1,7 @@
 #include "core/values/fold.h"
 
-#include <algorithm>
 #include <memory>
+#include <optional>
 #include <unordered_map>
 
 #include <unicode/locid.h>
@@ -15,14 +15,23 @@
 namespace headcap::core {
 namespace {
 
-bool isAscii(std::string_view text) {
-    return std::ranges::all_of(text, [](char c) { return static_cast<unsigned char>(c) < 0x80; });
-}
-
-void lowerAscii(std::string& text) {
-    for (char& c : text) {
-        c = c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+// What most texts are: ASCII, with the middle dots that stand between the fields of a record and
+// are levelled away. Nothing where the text holds anything else.
+std::optional<std::string> foldedPlain(std::string_view text) {
+    constexpr std::string_view kMiddleDot = "\u00B7";
+    std::string folded;
+    folded.reserve(text.size());
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        const char c = text[i];
+        if (text.substr(i).starts_with(kMiddleDot)) {
+            i += kMiddleDot.size() - 1;
+        } else if (static_cast<unsigned char>(c) >= 0x80) {
+            return std::nullopt;
+        } else {
+            folded += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+        }
     }
+    return folded;
 }
 
 // Marks that are levelled: accents and superscript letters of the alphabets, Hebrew points, the
@@ -100,10 +109,8 @@ private:
 } // namespace
 
 std::string foldForSearch(std::string_view utf8) {
-    if (isAscii(utf8)) {
-        std::string text(utf8);
-        lowerAscii(text);
-        return text;
+    if (auto plain = foldedPlain(utf8)) {
+        return *std::move(plain);
     }
     thread_local Folder folder;
     return folder.fold(utf8);

@@ -81,7 +81,7 @@ tl::expected<Applied, Refusal> applyChange(RecordedTransaction& transaction,
             latest = std::max(latest, found->revision);
             continue;
         }
-        if (auto done = transaction.write(write.what, write.record); !done) {
+        if (auto done = transaction.write(write.what, write.record, found); !done) {
             return tl::unexpected(done.error());
         }
     }

@@ -20,6 +20,11 @@ decltype(auto) translated(const std::string& doing, Work&& work) {
     }
 }
 
+// SQLite counts the memory it uses under a lock, and nobody asks for the count.
+void countNoMemory() {
+    [[maybe_unused]] static const int kDone = sqlite3_config(SQLITE_CONFIG_MEMSTATUS, 0);
+}
+
 } // namespace
 
 Connection::Connection(std::filesystem::path file, Access access, ConnectionSettings settings)
@@ -30,6 +35,7 @@ Connection::Connection(std::filesystem::path file, Access access, ConnectionSett
 Connection::~Connection() = default;
 
 void Connection::open() {
+    countNoMemory();
     translated("opening " + m_file.string(), [&] {
         // One thread at a time uses it: SQLite need not lock at every column it gives.
         // A reader, too, needs to write the shared memory of the WAL; query_only holds it back.
@@ -43,8 +49,13 @@ void Connection::open() {
         run("PRAGMA synchronous = FULL");
         run("PRAGMA trusted_schema = OFF");
         run("PRAGMA cell_size_check = ON");
-        run(m_access == Access::read ? "PRAGMA query_only = ON"
-                                     : "PRAGMA journal_size_limit = 67108864");
+        if (m_access == Access::read) {
+            run("PRAGMA query_only = ON");
+        } else {
+            run("PRAGMA journal_size_limit = 67108864");
+            // KiB: the indexes that every entry writes to stay at hand in a workshop of any size.
+            run("PRAGMA cache_size = -16384");
+        }
     } catch (...) {
         m_database.reset();
         throw;
@@ -59,7 +70,10 @@ SQLite::Database& Connection::database() {
 }
 
 void Connection::reopen() {
-    m_idle.clear();
+    // Queries that are still there know the place of theirs.
+    for (auto& [sql, idle] : m_idle) {
+        idle.clear();
+    }
     m_database.reset();
     open();
 }
@@ -84,11 +98,10 @@ sqlite3* Connection::handle() {
 }
 
 Query::Query(Connection& connection, const std::string& sql)
-    : m_connection(connection), m_sql(sql) {
-    auto& idle = m_connection.m_idle[sql];
-    if (!idle.empty()) {
-        m_statement = std::move(idle.back());
-        idle.pop_back();
+    : m_connection(connection), m_idle(connection.m_idle[sql]) {
+    if (!m_idle.empty()) {
+        m_statement = std::move(m_idle.back());
+        m_idle.pop_back();
         return;
     }
     translated("preparing", [&] {
@@ -100,7 +113,7 @@ Query::~Query() {
     // An error of the step before comes back from reset, and has been thrown already.
     (void)m_statement->tryReset();
     m_statement->clearBindings();
-    m_connection.m_idle[m_sql].push_back(std::move(m_statement));
+    m_idle.push_back(std::move(m_statement));
 }
 
 Query& Query::with(std::string_view text) {

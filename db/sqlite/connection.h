@@ -51,8 +51,8 @@ public:
 
 private:
     friend class Query;
-    using Statements =
-        std::unordered_map<std::string, std::vector<std::unique_ptr<SQLite::Statement>>>;
+    using Idle = std::vector<std::unique_ptr<SQLite::Statement>>;
+    using Statements = std::unordered_map<std::string, Idle>;
 
     void open();
     SQLite::Database& database();
@@ -93,7 +93,7 @@ public:
 
 private:
     Connection& m_connection;
-    std::string m_sql;
+    Connection::Idle& m_idle; // where it is put back
     std::unique_ptr<SQLite::Statement> m_statement;
     int m_next = 1;
 };

@@ -108,15 +108,14 @@ std::optional<core::Found> RecordedTransaction::find(const RecordRef& ref) {
 }
 
 void RecordedTransaction::touch(const RecordRef& ref, std::optional<core::AnyRecord> before) {
+    m_isRead = false;
     m_touched.try_emplace(ref, Touched{std::move(before), {}});
 }
 
-Done RecordedTransaction::write(core::Write::What what, const core::AnyRecord& record) {
+Done RecordedTransaction::write(core::Write::What what, const core::AnyRecord& record,
+                                const std::optional<core::Found>& found) {
     const RecordRef ref = core::refOf(record);
-    if (!m_touched.contains(ref)) {
-        auto before = find(ref);
-        touch(ref, before ? std::optional{std::move(before->record)} : std::nullopt);
-    }
+    touch(ref, found ? std::optional{found->record} : std::nullopt);
     int code = SQLITE_OK;
     switch (what) {
     case core::Write::What::add:
@@ -136,11 +135,15 @@ Done RecordedTransaction::write(core::Write::What what, const core::AnyRecord& r
 }
 
 void RecordedTransaction::readAfter() {
+    if (m_isRead) {
+        return;
+    }
     for (auto& [ref, touched] : m_touched) {
         auto after = find(ref);
         touched.after = after ? std::optional{std::move(after->record)} : std::nullopt;
     }
     std::erase_if(m_touched, [](const auto& one) { return one.second.before == one.second.after; });
+    m_isRead = true;
 }
 
 Done RecordedTransaction::checkNames() {

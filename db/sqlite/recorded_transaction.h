@@ -47,8 +47,10 @@ public:
     RecordedTransaction(Connection& connection, int schemaVersion);
 
     [[nodiscard]] std::optional<core::Found> find(const core::RecordRef& ref);
-    // One row written; the constraints of its own row are checked at once.
-    [[nodiscard]] Done write(core::Write::What what, const core::AnyRecord& record);
+    // One row written, which was `found` before it; the constraints of its own row are checked at
+    // once.
+    [[nodiscard]] Done write(core::Write::What what, const core::AnyRecord& record,
+                             const std::optional<core::Found>& found);
     // For rows written by an applied change set: what the record was before it.
     void touch(const core::RecordRef& ref, std::optional<core::AnyRecord> before);
     // Whether every record that was written names what is there, and nothing that was removed is
@@ -66,6 +68,7 @@ private:
     Session m_session;
     int m_schemaVersion;
     TouchedRecords m_touched{};
+    bool m_isRead = false; // what every record came to be, since the last of them was written
 };
 
 // The records a record names, those of any kind among them.

@@ -182,7 +182,7 @@ private:
             const auto kept = transaction.find(ref);
             return kept && core::permanenceOf(ref.kind) != core::Permanence::permanent &&
                    namersOf(connection, ref).empty() &&
-                   transaction.write(core::Write::What::remove, kept->record).has_value();
+                   transaction.write(core::Write::What::remove, kept->record, kept).has_value();
         }
         const auto named = namedBy(*record);
         if (!std::all_of(named.begin(), named.end(), [&](const RecordRef& other) {
@@ -190,9 +190,9 @@ private:
             })) {
             return false;
         }
-        const auto what =
-            recordExists(connection, ref) ? core::Write::What::update : core::Write::What::add;
-        return transaction.write(what, *record).has_value();
+        const auto found = transaction.find(ref);
+        const auto what = found ? core::Write::What::update : core::Write::What::add;
+        return transaction.write(what, *record, found).has_value();
     }
 
     void nameTheLost() {

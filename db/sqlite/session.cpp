@@ -88,16 +88,18 @@ int abortOnConflict(void* context, int what, sqlite3_changeset_iter* at) {
     return SQLITE_CHANGESET_ABORT;
 }
 
+int isOfRecords(void*, const char* table) {
+    return core::recordKindNamed(table) ? 1 : 0;
+}
+
 } // namespace
 
 Session::Session(Connection& connection) {
     orThrow(sqlite3session_create(connection.handle(), "main", &m_session), "recording");
-    for (const std::string_view table : core::EnumNames<core::RecordKind>::kNames) {
-        if (const int code = sqlite3session_attach(m_session, std::string{table}.c_str());
-            code != SQLITE_OK) {
-            sqlite3session_delete(m_session);
-            throwStoreError(code, "recording");
-        }
+    sqlite3session_table_filter(m_session, isOfRecords, nullptr);
+    if (const int code = sqlite3session_attach(m_session, nullptr); code != SQLITE_OK) {
+        sqlite3session_delete(m_session);
+        throwStoreError(code, "recording");
     }
 }
 

@@ -136,13 +136,13 @@ Done putBack(RecordedTransaction& transaction, const JournalRecord& record) {
         if (now->record != *record.after) {
             return refuse(Refusal::Code::changedSince, record.ref, "it was changed again since");
         }
-        return transaction.write(Write::What::remove, now->record);
+        return transaction.write(Write::What::remove, now->record, now);
     }
     if (!record.after) {
         if (now) {
             return refuse(Refusal::Code::keyTaken, record.ref, "its key is in use again");
         }
-        return transaction.write(Write::What::add, *record.before);
+        return transaction.write(Write::What::add, *record.before, now);
     }
     if (!now) {
         return refuse(Refusal::Code::missing, record.ref, "it has been removed since");
@@ -151,12 +151,13 @@ Done putBack(RecordedTransaction& transaction, const JournalRecord& record) {
     if (!back) {
         return refuse(Refusal::Code::changedSince, record.ref, "it was changed again since");
     }
-    return transaction.write(Write::What::update, *back);
+    return transaction.write(Write::What::update, *back, now);
 }
 
 Done writeAll(RecordedTransaction& transaction, const std::vector<Write>& writes) {
     for (const Write& write : writes) {
-        if (auto done = transaction.write(write.what, write.record); !done) {
+        const auto found = transaction.find(core::refOf(write.record));
+        if (auto done = transaction.write(write.what, write.record, found); !done) {
             return done;
         }
     }

@@ -5,9 +5,17 @@
 #include "db/sqlite/errors.h"
 
 namespace headcap::db {
+namespace {
+
+// Prepared once, unlike what tryRun is given.
+int tryPrepared(Connection& connection, const char* sql) {
+    return Query(connection, sql).tryWrite();
+}
+
+} // namespace
 
 WriteTransaction::WriteTransaction(Connection& connection) : m_connection(connection) {
-    if (const int code = connection.tryRun("BEGIN IMMEDIATE"); code != SQLITE_OK) {
+    if (const int code = tryPrepared(connection, "BEGIN IMMEDIATE"); code != SQLITE_OK) {
         throwStoreError(code, "beginning to write");
     }
     m_open = true;
@@ -26,7 +34,7 @@ void WriteTransaction::rollBack() {
 }
 
 void WriteTransaction::commit() {
-    const int code = m_connection.tryRun("COMMIT");
+    const int code = tryPrepared(m_connection, "COMMIT");
     if (code == SQLITE_OK) {
         m_open = false;
         return;

@@ -64,6 +64,15 @@ TEST(Fold, isStableAndPlainWhereItFoundLatin) {
     }
 }
 
+// An accent elsewhere in a text sends the whole of it to ICU.
+TEST(Fold, ofPlainTextIsWhatTheLibraryMakesOfIt) {
+    std::string plain = "Guarded K7 \u00B7 paste\u00B7and tissue \u00B7 ";
+    for (char c = 1; c < 0x7F; ++c) {
+        plain += c;
+    }
+    EXPECT_EQ(foldForSearch(plain + "\u00E9"), foldForSearch(plain) + "e");
+}
+
 TEST(Fold, standsBrokenUtf8) {
     EXPECT_EQ(foldForSearch("ab\xC3"), foldForSearch("AB\xC3"));
     EXPECT_EQ(foldForSearch(""), "");
