@@ -29,6 +29,7 @@ namespace {
 constexpr int kLeastText = 100;
 constexpr int kMostText = 200;
 constexpr int kTextStep = 10;
+constexpr int kReadAheadMs = 500;
 constexpr int kNoticeAboveFoot = 96; // clear of the bench line
 constexpr QSize kFrame{16, 64};      // what a desktop draws around a window, at most
 
@@ -59,10 +60,11 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     readAhead();
 }
 
-// The shelf, which half the views ask for first: its sums are read while the worklist is looked at.
+// The shelf, which half the views ask for first: its sums are read while the worklist is looked at,
+// once it is there.
 void MainWindow::readAhead() {
     auto* aside = new Aside(m_session, this);
-    QTimer::singleShot(0, aside, [this, aside] {
+    QTimer::singleShot(kReadAheadMs, aside, [this, aside] {
         aside->ask([&records = m_session.records()] { return core::shelfInBrief(records); },
                    [aside](const auto&) { aside->deleteLater(); });
     });

@@ -40,7 +40,7 @@ bool Slip::holds(const std::string& folded) const {
 
 QSize Slip::sizeHint() const {
     constexpr int kWide = 360;
-    return {kWide, heightForWidth(kWide)};
+    return {kWide, measures().fixedHeight + measures().next.height()};
 }
 
 const Slip::Measures& Slip::measures() const {

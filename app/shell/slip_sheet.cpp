@@ -28,6 +28,7 @@ SlipSheet::SlipSheet(QWidget* parent)
     auto* right = new QVBoxLayout;
     for (std::size_t i = 0; i < kSlipGroups; ++i) {
         m_groups[i] = new SlipGroup(groupHeading(i));
+        m_groups[i]->hide(); // till it is known what it holds: what is hidden is not measured
         (isLeft(i) ? left : right)->addWidget(m_groups[i]);
         connect(m_groups[i], &SlipGroup::chosen, this, &SlipSheet::chosen);
     }
@@ -45,6 +46,7 @@ SlipSheet::SlipSheet(QWidget* parent)
 }
 
 void SlipSheet::buildEmpty() {
+    m_empty->hide();
     auto* words = new Label(Face::body, Ink::quiet,
                             tr("No book is in the house. Each one that is taken in has a slip "
                                "here, with the next thing to do."));

@@ -54,9 +54,9 @@ SqliteOpenWorkshop::SqliteOpenWorkshop(const fs::path& folder, const core::Clock
                 std::make_unique<Connection>(folder / kDatabaseName, Access::read, m_connections)),
       m_jobs(m_readers), m_journal(m_kept), m_search(m_readers), m_files(folder),
       m_upkeep(m_kept, m_files, folder, settings) {
-    m_background = std::thread([this, now = clock.now(), makesBackups = settings.makesBackups] {
-        keepHouse(now, makesBackups);
-    });
+    if (settings.makesBackups) {
+        m_background = std::thread([this, now = clock.now()] { makeBackup(now); });
+    }
 }
 
 SqliteOpenWorkshop::~SqliteOpenWorkshop() {
@@ -65,15 +65,7 @@ SqliteOpenWorkshop::~SqliteOpenWorkshop() {
     }
 }
 
-void SqliteOpenWorkshop::keepHouse(core::Instant now, bool makesBackups) {
-    try {
-        (void)m_records.shelfInBrief(); // which the first line typed will want
-    } catch (const core::StoreError&) {
-        // Said when it is asked for.
-    }
-    if (!makesBackups) {
-        return;
-    }
+void SqliteOpenWorkshop::makeBackup(core::Instant now) {
     try {
         backUpByRule(*m_readers.lend(), m_upkeep.folder(), now);
         removeLeftovers(m_upkeep.folder());

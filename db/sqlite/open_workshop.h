@@ -26,7 +26,7 @@ public:
     }
 
 private:
-    void keepHouse(core::Instant now, bool makesBackups);
+    void makeBackup(core::Instant now);
 
     ConnectionSettings m_connections;
     Readers m_readers;
@@ -38,7 +38,7 @@ private:
     SqliteSearchIndex m_search;
     FolderFileStore m_files;
     SqliteUpkeep m_upkeep;
-    std::thread m_background{}; // what is read ahead, and the automatic backup
+    std::thread m_background{}; // the automatic backup
 };
 
 // Opens a folder with these schema steps, which a test may choose.

@@ -6,6 +6,7 @@
 #include <unistd.h>
 
 #include "db/files/file_system.h"
+#include "db/sqlite/connection.h"
 #include "tests/db/database_look.h"
 #include "tests/db/folder_look.h"
 #include "tests/db/workshop_fixture.h"
@@ -199,6 +200,17 @@ TEST_F(OpeningTest, keepsEverythingReadableByItsUserOnly) {
                       (std::filesystem::perms::group_all | std::filesystem::perms::others_all),
                   std::filesystem::perms::none)
             << entry.path();
+    }
+}
+
+// The last connection that closes writes the WAL into the database, a reader's too.
+// https://www.sqlite.org/pragma.html#pragma_synchronous: 2 is FULL.
+TEST_F(OpeningTest, syncsInFullWhetherItReadsOrWrites) {
+    for (const db::Access access : {db::Access::read, db::Access::write}) {
+        db::Connection connection(database(), access, {});
+        db::Query query(connection, "PRAGMA synchronous");
+        ASSERT_TRUE(query.step());
+        EXPECT_EQ(query.number(0), 2);
     }
 }
 

@@ -10,6 +10,7 @@
 #include <string>
 #include <vector>
 
+#include <QEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QTemporaryDir>
@@ -159,9 +160,25 @@ std::int64_t memoryMb() {
 
 namespace {
 
+class FirstPaint : public QObject {
+public:
+    explicit FirstPaint(QWidget& window) { window.installEventFilter(this); }
+    [[nodiscard]] bool isSeen() const { return m_isSeen; }
+    bool eventFilter(QObject*, QEvent* event) override {
+        m_isSeen = m_isSeen || event->type() == QEvent::Paint;
+        return false;
+    }
+
+private:
+    bool m_isSeen = false;
+};
+
+// The events are processed until the paint has gone through the whole window.
 void sayPainted(QWidget& window) {
-    (void)QTest::qWaitForWindowExposed(&window);
-    (void)window.grab();
+    const FirstPaint paint(window);
+    while (!paint.isSeen()) {
+        QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents);
+    }
     std::printf("painted\n");
     std::fflush(stdout);
 }
