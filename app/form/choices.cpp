@@ -40,6 +40,10 @@ QStringList wordsOf(const std::vector<Choice>& choices) {
     return all;
 }
 
+bool isAmong(const std::vector<Choice>& choices, const std::string& key) {
+    return std::ranges::find(choices, key, &Choice::key) != choices.end();
+}
+
 QString notAmongThem() {
     return QCoreApplication::translate("form", "Not in the list: press Down to choose one.");
 }

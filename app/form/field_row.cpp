@@ -2,13 +2,10 @@
 
 #include <QCheckBox>
 #include <QComboBox>
-#include <QCompleter>
 #include <QHBoxLayout>
-#include <QKeyEvent>
 #include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QPushButton>
-#include <QStringListModel>
 #include <QStyle>
 #include <QVBoxLayout>
 
@@ -180,76 +177,6 @@ void FieldRow::onEdited() {
     Q_EMIT edited();
 }
 
-void FieldRow::complete() {
-    if (m_choices) {
-        offer(m_choices());
-    } else if (m_matches) {
-        offer(m_matches(text() == m_shown ? QString{} : text()));
-    }
-}
-
-void FieldRow::offer(const QStringList& words) {
-    auto* line = qobject_cast<QLineEdit*>(m_control);
-    if (line == nullptr) {
-        return;
-    }
-    if (line->completer() == nullptr) {
-        auto* completer = new QCompleter(this);
-        completer->setModel(new QStringListModel(completer));
-        completer->setCaseSensitivity(Qt::CaseInsensitive);
-        completer->setFilterMode(Qt::MatchContains);
-        if (m_matches) {
-            completer->setCompletionMode(QCompleter::UnfilteredPopupCompletion);
-        }
-        line->setCompleter(completer);
-    }
-    qobject_cast<QStringListModel*>(line->completer()->model())->setStringList(words);
-}
-
-bool FieldRow::eventFilter(QObject* watched, QEvent* event) {
-    switch (event->type()) {
-    case QEvent::FocusIn:
-        complete();
-        break;
-    case QEvent::FocusOut:
-        if (static_cast<QFocusEvent*>(event)->reason() != Qt::PopupFocusReason && isEdited()) {
-            // After the control has done with losing it.
-            QMetaObject::invokeMethod(this, &FieldRow::left, Qt::QueuedConnection);
-        }
-        break;
-    case QEvent::Wheel:
-        // The page scrolls; nothing changes under the wheel.
-        if (qobject_cast<QComboBox*>(m_control) != nullptr) {
-            event->ignore();
-            return true;
-        }
-        break;
-    case QEvent::ShortcutOverride:
-        // A field as it is kept has nothing of its own to undo: the key is the window's.
-        if ((static_cast<QKeyEvent*>(event)->matches(QKeySequence::Undo) ||
-             static_cast<QKeyEvent*>(event)->matches(QKeySequence::Redo)) &&
-            !isEdited()) {
-            event->ignore();
-            return true;
-        }
-        break;
-    case QEvent::KeyPress: {
-        const auto* key = static_cast<QKeyEvent*>(event);
-        auto* line = qobject_cast<QLineEdit*>(m_control);
-        if (key->key() == Qt::Key_Down && line != nullptr && line->completer() != nullptr) {
-            line->completer()->setCompletionPrefix(line->text() == m_shown ? QString{}
-                                                                           : line->text());
-            line->completer()->complete();
-            return true;
-        }
-        break;
-    }
-    default:
-        break;
-    }
-    return QWidget::eventFilter(watched, event);
-}
-
 void FieldRow::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
     // No line of text longer than the eye can follow; what is over stays free at the right.
@@ -260,16 +187,6 @@ void FieldRow::resizeEvent(QResizeEvent* event) {
 
 FieldRow& FieldRow::understood(std::function<QString(const QString&)> words) {
     m_understood = std::move(words);
-    return *this;
-}
-
-FieldRow& FieldRow::completed(std::function<QStringList()> choices) {
-    m_choices = std::move(choices);
-    return *this;
-}
-
-FieldRow& FieldRow::searched(std::function<QStringList(const QString&)> matches) {
-    m_matches = std::move(matches);
     return *this;
 }
 

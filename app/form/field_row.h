@@ -72,6 +72,9 @@ private:
     void showConflictButtons(bool isShown);
     void complete();
     void offer(const QStringList& words);
+    void goToEnd(Qt::FocusReason reason);
+    [[nodiscard]] bool isEscOfMine(const QKeyEvent& key) const;
+    [[nodiscard]] bool isKeyOfMine(const QKeyEvent& key);
 
     Label* m_label;
     QWidget* m_control;

@@ -27,6 +27,11 @@ public:
     [[nodiscard]] FieldRow* troubled() const;
     [[nodiscard]] FieldRow* rowLabelled(const QString& label) const;
     void focusFirst();
+    // Without this row the record can't be kept, though something was written; null: none is owed.
+    [[nodiscard]] virtual FieldRow* owed() const { return nullptr; }
+    // Esc in a field that can't be kept takes back what was written there.
+    [[nodiscard]] bool takesBack() const { return m_takesBack; }
+    void setTakesBack() { m_takesBack = true; }
     // A control without a label, under the rows and on the edge of their controls.
     void addBelow(QWidget* control);
     // The forms of a page stand on one column of labels.
@@ -48,6 +53,7 @@ private:
     ColumnLayout* m_columns;
     std::vector<FieldRow*> m_rows;
     std::vector<QWidget*> m_below;
+    bool m_takesBack = false;
 };
 
 } // namespace headcap::app

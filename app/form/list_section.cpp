@@ -133,14 +133,18 @@ void ListSection::resizeEvent(QResizeEvent* event) {
 }
 
 bool ListSection::event(QEvent* event) {
-    // Esc in the form goes back to its row.
+    // Esc in the form goes back to its row; a new one that can't be kept is dropped.
     const bool isKey =
         event->type() == QEvent::ShortcutOverride || event->type() == QEvent::KeyPress;
     if (isKey && static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape &&
-        m_formFrame->isVisible() && !m_list->hasFocus() && m_list->isVisible()) {
+        m_formFrame->isVisible() && !m_list->hasFocus() && (m_list->isVisible() || isOwed())) {
         event->accept();
         if (event->type() == QEvent::KeyPress) {
-            m_list->setFocus(Qt::OtherFocusReason);
+            QWidget* to = m_list->isVisible() ? static_cast<QWidget*>(m_list) : m_add;
+            to->setFocus(Qt::OtherFocusReason);
+            if (isOwed()) {
+                dropOwed();
+            }
         }
         return true;
     }

@@ -44,6 +44,9 @@ protected:
     void showRows(std::vector<RuledModel::Row> rows);
     void openForm(bool isFocused);
     void closeForm();
+    // A new one that can't be kept as it stands: Esc drops it.
+    [[nodiscard]] virtual bool isOwed() const { return false; }
+    virtual void dropOwed() {}
     void resizeEvent(QResizeEvent* event) override;
     bool event(QEvent* event) override;
 

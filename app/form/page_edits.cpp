@@ -9,6 +9,7 @@ PageEdits::PageEdits(Session& session, QObject* parent) : QObject(parent), m_ses
 
 void PageEdits::watch(FormBase* form) {
     m_forms.push_back(form);
+    form->setTakesBack();
     connect(form, &FormBase::left, this, &PageEdits::save);
     connect(form, &QObject::destroyed, this, [this, form] { std::erase(m_forms, form); });
 }
@@ -59,6 +60,9 @@ bool PageEdits::save() {
 bool PageEdits::leave() {
     const bool isSaved = save();
     for (FormBase* form : m_forms) {
+        if (FieldRow* row = form->owed(); row != nullptr && !row->hasError()) {
+            row->setError(tr("Which one? Nothing of this is kept until it is said."));
+        }
         if (FieldRow* row = form->troubled()) {
             row->control()->setFocus(Qt::OtherFocusReason);
             m_session.say({Notice::Kind::refused,

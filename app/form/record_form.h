@@ -40,6 +40,7 @@ using Choices = std::function<std::vector<Choice>()>;
 [[nodiscard]] std::optional<std::string> keyOf(const std::vector<Choice>& choices,
                                                const QString& words);
 [[nodiscard]] QStringList wordsOf(const std::vector<Choice>& choices);
+[[nodiscard]] bool isAmong(const std::vector<Choice>& choices, const std::string& key);
 [[nodiscard]] QString notAmongThem();
 
 template <class Record>
@@ -153,14 +154,21 @@ public:
     }
     template <class Other>
     FieldRow& pick(const QString& label, core::Id<Other> Record::*member, const Choices& choices) {
-        return pickRow(
-            label, choices, [member](const Record& r) { return (r.*member).text(); },
+        // A draft that names none of them says nothing yet, and is not kept until it does.
+        FieldRow& row = pickRow(
+            label, choices,
+            [this, member, choices](const Record& r) {
+                const std::string key = (r.*member).text();
+                return m_isDraft && !isAmong(choices(), key) ? std::string{} : key;
+            },
             [member](Record& r, const std::optional<core::Uuid>& id) {
                 if (id) {
                     r.*member = core::Id<Other>{*id};
                 }
                 return id.has_value();
             });
+        m_needed.push_back(&row);
+        return row;
     }
 
     // Any other row.
@@ -238,13 +246,20 @@ public:
         return edited;
     }
 
+    [[nodiscard]] FieldRow* owed() const override {
+        const auto at = std::ranges::find_if(m_needed, [](const FieldRow* row) {
+            return row->hasError() || row->text().trimmed().isEmpty();
+        });
+        return m_isDraft && isTouched() && at != m_needed.end() ? *at : nullptr;
+    }
+
     QString gather(core::Change& change) override {
         if (!m_base) {
             return {};
         }
         QStringList labels;
         const Record edited = taken(labels);
-        if (edited == *m_base && !(m_isDraft && isTouched())) {
+        if ((edited == *m_base && !(m_isDraft && isTouched())) || owed() != nullptr) {
             return {};
         }
         if (m_isDraft) {
@@ -295,7 +310,10 @@ private:
         for (const Condition& one : m_conditions) {
             const QWidget* control = one.row->control();
             const bool isChoice = qobject_cast<const QComboBox*>(control) != nullptr;
-            const bool holdsWords = !isChoice && !one.row->text().trimmed().isEmpty();
+            const bool isTick = qobject_cast<const QCheckBox*>(control) != nullptr;
+            const QString said = one.row->text().trimmed();
+            const bool holdsWords =
+                isTick ? said == QLatin1String("1") : !isChoice && !said.isEmpty();
             one.row->setVisible(one.isSuch(chosen) || holdsWords || control->hasFocus());
         }
     }
@@ -386,6 +404,7 @@ private:
     Session& m_session;
     std::vector<Binding> m_bindings;
     std::vector<Condition> m_conditions;
+    std::vector<FieldRow*> m_needed; // of a record that is not optional
     std::optional<Record> m_base;
     core::Revision m_revision{};
     bool m_isDraft = false;

@@ -68,7 +68,8 @@ public:
     }
 
     void startNew() {
-        if (!m_edits.save() || !make) {
+        const bool mayGo = m_form->owed() != nullptr ? m_edits.leave() : m_edits.save();
+        if (!mayGo || !make) {
             return;
         }
         if (auto record = make()) {
@@ -81,6 +82,11 @@ public:
     }
 
 private:
+    [[nodiscard]] bool isOwed() const override { return m_form->owed() != nullptr; }
+    void dropOwed() override {
+        m_form->clear();
+        showCurrent();
+    }
     RecordList(Session& session, PageEdits& edits, const Words& words, RecordForm<Record>* form,
                QWidget* parent)
         : ListSection(words, form, parent), m_session(session), m_edits(edits), m_form(form) {
@@ -89,10 +95,17 @@ private:
         connect(this, &ListSection::addAsked, this, [this] { startNew(); });
         connect(this, &ListSection::removeAsked, this, [this] { removeCurrent(); });
         connect(this, &ListSection::currentMoved, this, [this] {
-            if (!m_isShowing) {
-                m_edits.save();
-                showCurrent();
+            if (m_isShowing) {
+                return;
             }
+            if (m_form->owed() != nullptr && !m_edits.leave()) {
+                m_isShowing = true;
+                list().select(std::nullopt); // it stays with the new one
+                m_isShowing = false;
+                return;
+            }
+            m_edits.save();
+            showCurrent();
         });
     }
 

@@ -29,10 +29,22 @@ QString detailOf(const RowWords& words) {
                                         : words.detail.left(kMost) + QStringLiteral(" …");
 }
 
-QRect detailRect(const QString& detail, const QPoint& at, int width) {
+constexpr int kWrapped = Qt::TextWordWrap | Qt::AlignLeft | Qt::AlignTop;
+
+QRect wordsRect(const QFont& face, const QString& text, const QPoint& at, int width) {
     const QRect room{at, QSize{std::max(width, 1), QWIDGETSIZE_MAX}};
-    return QFontMetrics{faceFont(Face::small)}.boundingRect(
-        room, Qt::TextWordWrap | Qt::AlignLeft | Qt::AlignTop, detail);
+    return QFontMetrics{face}.boundingRect(room, kWrapped, text);
+}
+
+QRect detailRect(const QString& detail, const QPoint& at, int width) {
+    return wordsRect(faceFont(Face::small), detail, at, width);
+}
+
+// What the title has beside the mark and the words at the right.
+int titleRoom(const RowWords& words, int width, int markWidth) {
+    const QFontMetrics small{faceFont(Face::small)};
+    const int right = words.right.isEmpty() ? 0 : small.horizontalAdvance(words.right) + kSpace;
+    return width - 2 * kPad - markWidth - right;
 }
 
 // The row above that can be seen says it already.
@@ -92,27 +104,34 @@ void RuledDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
         }
         left += m_markWidth;
     }
-    draw(titleFace, words.isStruck ? c.quiet : c.ink, left, baseline,
-         title.elidedText(words.title, Qt::ElideRight, right - left));
+    // A long title goes on below: nothing of it is cut.
+    const int room = titleRoom(words, option.rect.width(), m_markWidth);
+    const QRect set = wordsRect(titleFace, words.title, {left, rect.top()}, room);
+    painter->setFont(titleFace);
+    painter->setPen(words.isStruck ? c.quiet : c.ink);
+    painter->drawText(QRect{set.topLeft(), QSize{room, set.height()}}, kWrapped, words.title);
     if (!words.detail.isEmpty()) {
         const QString detail = detailOf(words);
-        const QPoint below{left, rect.top() + title.height()};
+        const QPoint below{left, rect.top() + std::max(set.height(), title.height())};
         const int width = rect.right() + 1 - left;
         painter->setFont(smallFace);
         painter->setPen(c.quiet);
         // Into the width it was measured for: in its own, which is less, it may take a line more.
         painter->drawText(QRect{below, QSize{width, detailRect(detail, below, width).height()}},
-                          Qt::TextWordWrap | Qt::AlignLeft | Qt::AlignTop, detail);
+                          kWrapped, detail);
     }
     painter->restore();
 }
 
 QSize RuledDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
     const RowWords& words = wordsAt(index);
-    int height = QFontMetrics{titleFont(words)}.height() + 2 * kPad;
+    const auto* list = qobject_cast<const QListView*>(option.widget);
+    const int width = list != nullptr ? list->viewport()->width() : option.rect.width();
+    const QFont face = titleFont(words);
+    const int title =
+        wordsRect(face, words.title, {}, titleRoom(words, width, m_markWidth)).height();
+    int height = std::max(title, QFontMetrics{face}.height()) + 2 * kPad;
     if (!words.detail.isEmpty()) {
-        const auto* list = qobject_cast<const QListView*>(option.widget);
-        const int width = list != nullptr ? list->viewport()->width() : option.rect.width();
         height += detailRect(detailOf(words), {}, width - 2 * kPad - m_markWidth).height();
     }
     return {200, std::max(height, kControl + kGrid)};

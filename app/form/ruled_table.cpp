@@ -156,12 +156,17 @@ void RuledTable::currentChanged(const QModelIndex& current, const QModelIndex& p
 }
 
 void RuledTable::resizeEvent(QResizeEvent* event) {
+    // A log that stood at its end stays there when it is given less room.
+    const bool isAtEnd = m_isEnteredAtEnd && verticalScrollBar()->value() > 0 &&
+                         verticalScrollBar()->value() == verticalScrollBar()->maximum();
     QListView::resizeEvent(event);
     if (event->size().width() != event->oldSize().width()) {
         doItemsLayout(); // rows are as high as their words need in this width
     }
     if (currentIndex().isValid()) {
         scrollTo(currentIndex());
+    } else if (isAtEnd) {
+        scrollToBottom();
     }
 }
 

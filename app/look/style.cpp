@@ -13,17 +13,6 @@
 #include "app/look/style_controls.h"
 
 namespace headcap::app {
-namespace {
-
-constexpr int kIndicator = 18;
-constexpr int kScroll = 12;
-constexpr int kFieldPad = 2 * kGrid;
-
-bool isInsideCombo(const QWidget* widget) {
-    return widget != nullptr && qobject_cast<const QComboBox*>(widget->parentWidget()) != nullptr;
-}
-
-} // namespace
 
 Style::Style() : QProxyStyle(QStringLiteral("Fusion")) {}
 
@@ -43,195 +32,25 @@ void Style::polish(QWidget* widget) {
     }
 }
 
-int Style::pixelMetric(PixelMetric metric, const QStyleOption* option,
-                       const QWidget* widget) const {
-    switch (metric) {
-    case PM_IndicatorWidth:
-    case PM_IndicatorHeight:
-    case PM_ExclusiveIndicatorWidth:
-    case PM_ExclusiveIndicatorHeight:
-        return kIndicator;
-    case PM_CheckBoxLabelSpacing:
-    case PM_RadioButtonLabelSpacing:
-        return kGap;
-    case PM_ScrollBarExtent:
-        return kScroll;
-    case PM_ScrollView_ScrollBarSpacing:
-    case PM_ScrollView_ScrollBarOverlap:
-    case PM_ButtonShiftHorizontal:
-    case PM_ButtonShiftVertical:
-    case PM_TabBarBaseHeight:
-    case PM_TabBarBaseOverlap:
-        return 0;
-    case PM_FocusFrameHMargin:
-        return 2 * kGrid; // beside the words of a cell
-    case PM_HeaderMargin:
-        return 2 * kGrid + 2; // over them
-    case PM_TabBarTabHSpace:
-        return 4 * kGrid;
-    case PM_ButtonMargin:
-        return 2 * kGrid;
-    case PM_MenuPanelWidth:
-        return 1;
-    case PM_MenuVMargin:
-    case PM_MenuHMargin:
-        return kGrid;
-    case PM_SplitterWidth:
-        return 1;
-    case PM_ToolTipLabelFrameWidth:
-        return 6;
-    case PM_TextCursorWidth:
-        return 2;
-    default:
-        return QProxyStyle::pixelMetric(metric, option, widget);
-    }
-}
-
-int Style::styleHint(StyleHint hint, const QStyleOption* option, const QWidget* widget,
-                     QStyleHintReturn* data) const {
-    switch (hint) {
-    case SH_ComboBox_Popup:
-        return 0; // a list below the field, not a menu over it
-    case SH_EtchDisabledText:
-    case SH_DitherDisabledText:
-    case SH_ItemView_ArrowKeysNavigateIntoChildren:
-        return 0;
-    case SH_ScrollBar_LeftClickAbsolutePosition:
-        return 1;
-    case SH_ItemView_ShowDecorationSelected:
-        return 1;
-    case SH_ToolTip_WakeUpDelay:
-        return 500;
-    case SH_UnderlineShortcut:
-        return 1;
-    case SH_DialogButtonBox_ButtonsHaveIcons:
-        return 0;
-    default:
-        return QProxyStyle::styleHint(hint, option, widget, data);
-    }
-}
-
-QSize Style::sizeFromContents(ContentsType type, const QStyleOption* option, const QSize& size,
-                              const QWidget* widget) const {
-    QSize made = QProxyStyle::sizeFromContents(type, option, size, widget);
-    const QFontMetrics metrics =
-        option != nullptr ? option->fontMetrics : QFontMetrics(QApplication::font());
-    switch (type) {
-    case CT_LineEdit:
-        if (!isInsideCombo(widget)) {
-            made.setHeight(std::max(made.height(), controlHeight(metrics)));
-        }
-        return made;
-    case CT_ComboBox:
-        return {made.width() + 2 * kFieldPad, std::max(made.height(), controlHeight(metrics))};
-    case CT_PushButton: {
-        const bool isQuiet = widget != nullptr && widget->property(kQuietButton).toBool();
-        return {size.width() + (isQuiet ? 4 : 8) * kGrid,
-                std::max(size.height(), controlHeight(metrics))};
-    }
-    case CT_CheckBox:
-    case CT_RadioButton:
-        return {made.width(), std::max(made.height(), controlHeight(metrics))};
-    case CT_MenuItem: {
-        const auto* item = qstyleoption_cast<const QStyleOptionMenuItem*>(option);
-        if (item != nullptr && item->menuItemType == QStyleOptionMenuItem::Separator) {
-            return made;
-        }
-        return {made.width() + 4 * kGrid, std::max(made.height(), controlHeight(metrics) - kGrid)};
-    }
-    case CT_ItemViewItem:
-        return {made.width(), std::max(made.height(), controlHeight(metrics))};
-    case CT_HeaderSection:
-    case CT_TabBarTab:
-        return {made.width(), controlHeight(metrics)};
-    default:
-        return made;
-    }
-}
-
-QRect Style::subControlRect(ComplexControl control, const QStyleOptionComplex* option,
-                            SubControl sub, const QWidget* widget) const {
-    if (control == CC_ScrollBar) {
-        const auto* slider = qstyleoption_cast<const QStyleOptionSlider*>(option);
-        if (slider != nullptr) {
-            // No arrows: the groove is the whole bar.
-            const QRect bar = slider->rect;
-            const bool isUpright = slider->orientation == Qt::Vertical;
-            const int length = isUpright ? bar.height() : bar.width();
-            const auto span = static_cast<qint64>(slider->maximum) - slider->minimum;
-            int grip = length;
-            if (span > 0) {
-                grip = static_cast<int>(static_cast<qint64>(slider->pageStep) * length /
-                                        (span + slider->pageStep));
-                grip = std::min(length, std::max(grip, 8 * kGrid));
-            }
-            const int start =
-                sliderPositionFromValue(slider->minimum, slider->maximum, slider->sliderPosition,
-                                        length - grip, slider->upsideDown);
-            const auto along = [&](int from, int size) {
-                return isUpright ? QRect(bar.left(), bar.top() + from, bar.width(), size)
-                                 : QRect(bar.left() + from, bar.top(), size, bar.height());
-            };
-            switch (sub) {
-            case SC_ScrollBarGroove:
-                return bar;
-            case SC_ScrollBarSlider:
-                return along(start, grip);
-            case SC_ScrollBarSubPage:
-                return along(0, start);
-            case SC_ScrollBarAddPage:
-                return along(start + grip, length - start - grip);
-            default:
-                return {};
-            }
-        }
-    }
-    if (control == CC_ComboBox) {
-        const QRect all = option->rect;
-        constexpr int kArrow = 28;
-        switch (sub) {
-        case SC_ComboBoxArrow:
-            return visualRect(option->direction, all,
-                              QRect(all.right() - kArrow, all.top(), kArrow, all.height()));
-        case SC_ComboBoxEditField:
-            return visualRect(option->direction, all, all.adjusted(kFieldPad, 1, -kArrow, -1));
-        default:
-            break;
-        }
-    }
-    return QProxyStyle::subControlRect(control, option, sub, widget);
-}
-
-QRect Style::subElementRect(SubElement element, const QStyleOption* option,
-                            const QWidget* widget) const {
-    if (element == SE_LineEditContents && !isInsideCombo(widget)) {
-        if (widget != nullptr && widget->property(kBare).toBool()) {
-            return option->rect.adjusted(-2, 0, 0, 0); // the field's own margin
-        }
-        return option->rect.adjusted(kFieldPad - 2, 0, -(kFieldPad - 2), -2);
-    }
-    if (element == SE_PushButtonFocusRect) {
-        return option->rect;
-    }
-    return QProxyStyle::subElementRect(element, option, widget);
-}
-
 void Style::drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,
                           const QWidget* widget) const {
     const Colours& c = coloursFor(option->palette);
     const bool hasFocus = option->state & State_HasFocus;
     switch (element) {
     case PE_PanelLineEdit:
-        if (!isInsideCombo(widget)) {
+        if (!controls::isInsideCombo(widget)) {
             controls::field(*painter, option->rect, c, hasFocus, widget);
         }
         return;
     case PE_FrameLineEdit:
         return;
     case PE_Frame:
-        // Text areas with a frame are fields; whatever else is framed has no line.
+        // Text areas with a frame are fields; an opened list has an edge against what it lies on;
+        // whatever else is framed has no line.
         if (widget != nullptr && widget->inherits("QPlainTextEdit")) {
             controls::field(*painter, option->rect, c, widget->hasFocus(), widget);
+        } else if (widget != nullptr && widget->windowType() == Qt::Popup) {
+            controls::edge(*painter, option->rect, c);
         }
         return;
     case PE_FrameGroupBox:
@@ -329,6 +148,17 @@ void Style::drawControl(ControlElement element, const QStyleOption* option, QPai
             combo->state & State_Enabled,
             combo->fontMetrics.elidedText(combo->currentText, Qt::ElideRight, where.width()),
             QPalette::Text);
+        return;
+    }
+    case CE_MenuItem: {
+        // The row it is on, as in our lists: no box within the box.
+        QStyleOptionMenuItem row = *qstyleoption_cast<const QStyleOptionMenuItem*>(option);
+        if ((row.state & State_Selected) && (row.state & State_Enabled)) {
+            painter->fillRect(row.rect, c.picked);
+            painter->fillRect(QRect(row.rect.topLeft(), QSize(3, row.rect.height())), c.accent);
+        }
+        row.state &= ~State_Selected;
+        QProxyStyle::drawControl(element, &row, painter, widget);
         return;
     }
     case CE_HeaderSection:

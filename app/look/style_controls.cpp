@@ -1,5 +1,7 @@
 #include "app/look/style_controls.h"
 
+#include <QComboBox>
+
 #include "app/look/grid.h"
 #include "app/look/style.h"
 
@@ -17,6 +19,10 @@ bool says(const QWidget* widget, const char* property) {
 }
 
 } // namespace
+
+bool isInsideCombo(const QWidget* widget) {
+    return widget != nullptr && qobject_cast<const QComboBox*>(widget->parentWidget()) != nullptr;
+}
 
 void focusRing(QPainter& painter, const QRect& rect, const Colours& colours,
                const QWidget* widget) {
@@ -54,6 +60,14 @@ void field(QPainter& painter, const QRect& rect, const Colours& colours, bool ha
         painter.fillRect(QRect(rect.left(), rect.bottom() + 1 - weight, rect.width(), weight),
                          line);
     }
+    painter.restore();
+}
+
+void edge(QPainter& painter, const QRect& rect, const Colours& colours) {
+    painter.save();
+    painter.setPen(QPen(colours.accent, 1));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRect(rect.adjusted(0, 0, -1, -1));
     painter.restore();
 }
 

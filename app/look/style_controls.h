@@ -5,13 +5,20 @@
 #include <QStyleOption>
 #include <QWidget>
 
+#include "app/look/grid.h"
 #include "app/look/palette.h"
 
 namespace headcap::app::controls {
 
+inline constexpr int kFieldPad = 2 * kGrid;
+
+// The line of an editable choice is drawn by its box.
+[[nodiscard]] bool isInsideCombo(const QWidget* widget);
 // The body of a field and the line it stands on; wherever it has one, a line all round.
 void field(QPainter& painter, const QRect& rect, const Colours& colours, bool hasFocus,
            const QWidget* widget);
+// Of what lies over the page.
+void edge(QPainter& painter, const QRect& rect, const Colours& colours);
 void button(QPainter& painter, const QStyleOptionButton& option, const QWidget* widget);
 void checkMark(QPainter& painter, const QStyleOption& option);
 void radioMark(QPainter& painter, const QStyleOption& option);

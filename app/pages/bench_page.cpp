@@ -24,6 +24,13 @@
 #include "core/treatment/setting_times.h"
 
 namespace headcap::app {
+namespace {
+
+// In a window lower than that, the page scrolls.
+constexpr int kLeastLog = 320;
+constexpr int kLeastPanel = 420;
+
+} // namespace
 
 BenchPage::BenchPage(Session& session, QWidget* parent)
     : JobPage(core::Page::bench, Body::fixed, session, parent),
@@ -42,6 +49,8 @@ void BenchPage::layOut() {
     m_panel->addWidget(m_details);
     m_panel->addWidget(m_form);
     m_panel->hide();
+    m_log->setMinimumHeight(kLeastLog);
+    m_panel->setMinimumHeight(kLeastPanel);
     auto* across = new QHBoxLayout;
     across->setSpacing(6 * kGrid);
     across->addWidget(m_log, 10);

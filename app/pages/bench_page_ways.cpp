@@ -18,6 +18,7 @@ namespace {
 // Of the page, for two rows of buttons above the log.
 constexpr int kLeastHeight = 660;
 constexpr int kLeastWithPanel = 800;
+constexpr int kNotice = 80; // the room that one takes
 
 } // namespace
 
@@ -60,6 +61,7 @@ bool BenchPage::print() {
 void BenchPage::enter() {
     if (m_panel->isVisible() && m_panel->currentWidget() == m_form) {
         m_form->focusFirst();
+        reveal(m_panel);
     } else if (m_log->current()) {
         m_log->setFocus(Qt::OtherFocusReason);
     } else {
@@ -71,6 +73,7 @@ void BenchPage::showPanel(QWidget* part) {
     m_panel->setCurrentWidget(part);
     m_panel->show();
     fold();
+    reveal(m_panel);
 }
 
 void BenchPage::closePanel() {
@@ -84,10 +87,11 @@ void BenchPage::closePanel() {
     }
 }
 
-// The log and the step beside it come first where the window is low.
+// The log and the step beside it come first where the window is low. A notice that comes and goes
+// moves no button.
 void BenchPage::fold() {
     const int needed = m_panel->isVisibleTo(this) ? kLeastWithPanel : kLeastHeight;
-    m_lines->setFolded(height() < needed);
+    m_lines->setFolded(height() < (m_lines->isFolded() ? needed : needed - kNotice));
 }
 
 void BenchPage::resizeEvent(QResizeEvent* event) {

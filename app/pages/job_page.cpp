@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QTimer>
 #include <QVBoxLayout>
 
@@ -51,7 +52,8 @@ QString purposeOf(core::Page page) {
 }
 
 JobPage::JobPage(core::Page page, Body body, Session& session, QWidget* parent)
-    : QWidget(parent), m_page(page), m_session(session), m_edits(session), m_body(new QVBoxLayout) {
+    : QWidget(parent), m_page(page), m_session(session), m_edits(session),
+      m_scroll(new QScrollArea), m_body(new QVBoxLayout) {
     auto* sheet = new QWidget;
     sheet->setMaximumWidth(kWidestPage);
     auto* set = new QVBoxLayout(sheet);
@@ -69,16 +71,13 @@ JobPage::JobPage(core::Page page, Body body, Session& session, QWidget* parent)
     whole->setContentsMargins(0, 0, 0, 0);
     if (body == Body::scrolled) {
         set->addStretch(1);
-        m_scroll = new QScrollArea;
-        m_scroll->setFrameShape(QFrame::NoFrame);
-        m_scroll->setWidgetResizable(true);
-        m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-        m_scroll->setFocusPolicy(Qt::NoFocus);
-        m_scroll->setWidget(sheet);
-        whole->addWidget(m_scroll);
-    } else {
-        whole->addWidget(sheet);
     }
+    m_scroll->setFrameShape(QFrame::NoFrame);
+    m_scroll->setWidgetResizable(true);
+    m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_scroll->setFocusPolicy(Qt::NoFocus);
+    m_scroll->setWidget(sheet);
+    whole->addWidget(m_scroll);
 }
 
 void JobPage::addSection(const QString& heading, QWidget* content) {
@@ -100,11 +99,9 @@ void JobPage::addSection(QWidget* list) {
 }
 
 void JobPage::reveal(QWidget* widget) {
-    if (m_scroll != nullptr) {
-        QTimer::singleShot(0, widget, [scroll = m_scroll, widget] {
-            scroll->ensureWidgetVisible(widget, 0, kSection);
-        });
-    }
+    QTimer::singleShot(0, widget, [scroll = m_scroll, widget] {
+        scroll->ensureWidgetVisible(widget, 0, kSection);
+    });
 }
 
 bool JobPage::goTo(const core::RecordRef&) {
@@ -114,6 +111,11 @@ bool JobPage::goTo(const core::RecordRef&) {
 void JobPage::enter() {
     setFocus(Qt::OtherFocusReason);
     focusNextChild();
+    // Where the page was left scrolled, the cursor would stand out of sight.
+    m_scroll->verticalScrollBar()->setValue(0);
+    if (QWidget* at = focusWidget(); at != nullptr && isAncestorOf(at)) {
+        reveal(at);
+    }
 }
 
 } // namespace headcap::app

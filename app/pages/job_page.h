@@ -35,7 +35,7 @@ class JobPage : public QWidget {
     Q_OBJECT
 public:
     // Scrolled: the whole page scrolls as one. Fixed: the body fills what is left and scrolls
-    // inside itself where it must.
+    // inside itself; where less is left than it needs at least, the page scrolls too.
     enum class Body { scrolled, fixed };
 
     JobPage(core::Page page, Body body, Session& session, QWidget* parent = nullptr);
@@ -70,7 +70,7 @@ private:
     core::Page m_page;
     Session& m_session;
     PageEdits m_edits;
-    QScrollArea* m_scroll = nullptr;
+    QScrollArea* m_scroll;
     QVBoxLayout* m_body;
 };
 

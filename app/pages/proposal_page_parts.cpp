@@ -67,7 +67,7 @@ void ProposalPage::buildVersions() {
         }
     });
     m_sentWords = new Label(Face::small, Ink::quiet);
-    m_sentWords->setRunning();
+    m_sentWords->setWordWrap(true);
     auto* down = qobject_cast<QVBoxLayout*>(m_whole->layout());
     down->addWidget(m_versions);
     down->addSpacing(kGap);

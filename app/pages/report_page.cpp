@@ -18,6 +18,7 @@
 #include "app/print/print_report.h"
 #include "app/print/report_preview.h"
 #include "app/report/issuing.h"
+#include "app/session/actions.h"
 #include "app/session/words.h"
 #include "core/audit/audit.h"
 
@@ -27,6 +28,8 @@ namespace {
 QString cacheOf(const core::Stores& stores) {
     return QString::fromStdString(stores.files.cacheFolder().string());
 }
+
+constexpr int kLeastBelow = 400; // in a lower window the page scrolls
 
 QString suggestedName(const core::JobFile& file) {
     return fromCore(file.job.number) + QStringLiteral(" draft.pdf");
@@ -45,11 +48,11 @@ ReportPage::ReportPage(Session& session, QWidget* parent)
     m_release = new ReleasePanel(session);
     connect(m_release, &ReleasePanel::pageAsked, this, &JobPage::pageAsked);
     m_below = new QStackedWidget;
+    m_below->setMinimumHeight(kLeastBelow);
     m_below->addWidget(m_preview);
     m_below->addWidget(m_release);
     body().addSpacing(kGap);
     body().addWidget(m_below, 1);
-    edits().alignLabels();
 }
 
 void ReportPage::buildHead() {
@@ -61,8 +64,8 @@ void ReportPage::buildHead() {
     m_print->setToolTip(tr("Prints the report as it stands, marked as a draft (Ctrl+P)"));
     m_draft->setToolTip(tr("Writes the report as it stands to a PDF, marked as a draft"));
     m_changes = new QLineEdit;
-    m_changes->setAccessibleName(tr("What has changed since the last report"));
-    m_changes->setPlaceholderText(tr("what has changed since the last report"));
+    m_changesRow = new FieldRow(tr("Changed since"), m_changes, nullptr);
+    m_changesRow->placeholder(tr("what has changed since the last report was issued"));
     auto* row = new QHBoxLayout;
     row->setSpacing(kGap);
     row->addWidget(m_standing, 1);
@@ -75,7 +78,7 @@ void ReportPage::buildHead() {
     row->addWidget(m_letGo);
     body().addLayout(row);
     body().addSpacing(kGap);
-    body().addWidget(m_changes);
+    body().addWidget(m_changesRow);
     connect(m_print, &QPushButton::clicked, this, [this] { print(); });
     connect(m_draft, &QPushButton::clicked, this, [this] { saveDraft(); });
     connect(m_issue, &QPushButton::clicked, this, [this] { issue(); });
@@ -87,7 +90,11 @@ void ReportPage::buildAdvice() {
     m_advice->lines(tr("Advice for its care"), &core::Job::advice)
         .placeholder(tr("added to what the report draws from the record itself"));
     edits().watch(m_advice);
+    body().addSpacing(kGrid);
     body().addWidget(m_advice);
+    const int label = std::max(m_advice->widestLabel(), m_changesRow->labelWidth());
+    m_advice->alignLabels(label);
+    m_changesRow->setLabelWidth(label);
 }
 
 void ReportPage::buildIssued() {
@@ -125,15 +132,21 @@ void ReportPage::showStanding() {
         m_standing->setText(tr("Nothing stands in the way of issuing it."));
     } else {
         m_standing->setInk(Ink::must);
-        m_standing->setText(counted(
-            must, tr("%1 point must be settled before it can be issued; the margin names it."),
-            tr("%1 points must be settled before it can be issued; the margin names them.")));
+        // With the count that the margin shows when it is folded.
+        m_standing->setText(
+            counted(must,
+                    tr("%1 of the %2 open points must be settled before it can be issued; the "
+                       "margin names it (%3)."),
+                    tr("%1 of the %2 open points must be settled before it can be issued; the "
+                       "margin names them (%3)."))
+                .arg(points.size())
+                .arg(keyText(ActionId::toMargin)));
     }
     m_issue->setText(tr("Issue report %1").arg(m_file->reports.size() + 1));
     m_issue->setToolTip(must == 0 ? tr("Keeps the report as issued; it is never changed after")
                                   : tr("Can be done once every point that must be settled is"));
     m_issue->setEnabled(must == 0);
-    m_changes->setVisible(!m_file->reports.empty());
+    m_changesRow->setVisible(!m_file->reports.empty());
 }
 
 void ReportPage::showIssued() {

@@ -53,6 +53,7 @@ private:
     QPushButton* m_draft;
     QPushButton* m_issue;
     QLineEdit* m_changes;
+    FieldRow* m_changesRow;
     RuledList* m_issued;
     RecordForm<core::Job>* m_advice;
     print::ReportPreview* m_preview;

@@ -20,6 +20,8 @@ constexpr double kAround = 16; // pixels around and between pages
 constexpr double kZoomStep = 1.2;
 constexpr double kSmallest = 0.4; // pixels a point
 constexpr double kLargest = 6;
+constexpr double kReadable = 1.1;
+constexpr double kShare = 0.6; // of a page, seen at once
 
 } // namespace
 
@@ -104,7 +106,10 @@ double ReportPreview::scale() const {
     if (m_zoom.has_value() || m_pages.size.isEmpty()) {
         return m_zoom.value_or(1.0);
     }
-    const double fits = (viewport()->width() - 2 * kAround) / m_pages.size.width();
+    // Of a wide window the width alone would leave too little of a page to be seen.
+    const double most =
+        std::max(kReadable, viewport()->height() / (kShare * m_pages.size.height()));
+    const double fits = std::min(most, (viewport()->width() - 2 * kAround) / m_pages.size.width());
     return std::clamp(fits, kSmallest, kLargest);
 }
 

@@ -1,5 +1,6 @@
 // The pages of a report on screen, one below the other, as they will be printed: white in either
-// palette. Fits the width until it is zoomed. Photographs come in as they are read.
+// palette. Fits the width, and in a wide window most of a page, until it is zoomed. Photographs
+// come in as they are read.
 #pragma once
 
 #include <memory>

@@ -4,7 +4,9 @@
 #include <QDir>
 #include <QFileDialog>
 #include <QFileInfo>
+#include <QHeaderView>
 #include <QStandardPaths>
+#include <QTreeView>
 
 namespace headcap::app {
 namespace {
@@ -22,11 +24,21 @@ QString orUsual(const QString& last, QStandardPaths::StandardLocation place) {
     return QFileInfo{last}.isDir() ? last : usual(place);
 }
 
+// The toolkit's own dialog, its columns as wide as their words.
+QStringList chosen(QFileDialog& dialog) {
+    if (auto* table = dialog.findChild<QTreeView*>()) {
+        table->header()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    }
+    return dialog.exec() == QDialog::Accepted ? dialog.selectedFiles() : QStringList{};
+}
+
 } // namespace
 
 QStringList DialogPrompts::filesToOpen(const QString& title, const QString& filter) {
-    const QStringList files = QFileDialog::getOpenFileNames(
-        m_window, title, orUsual(m_openedFrom, QStandardPaths::PicturesLocation), filter);
+    QFileDialog dialog{m_window, title, orUsual(m_openedFrom, QStandardPaths::PicturesLocation),
+                       filter};
+    dialog.setFileMode(QFileDialog::ExistingFiles);
+    const QStringList files = chosen(dialog);
     if (!files.isEmpty()) {
         m_openedFrom = QFileInfo{files.front()}.path();
     }
@@ -36,8 +48,11 @@ QStringList DialogPrompts::filesToOpen(const QString& title, const QString& filt
 std::optional<QString> DialogPrompts::fileToSave(const QString& title, const QString& suggestion,
                                                  const QString& filter) {
     const QDir folder{orUsual(m_savedTo, QStandardPaths::DocumentsLocation)};
-    const auto path =
-        given(QFileDialog::getSaveFileName(m_window, title, folder.filePath(suggestion), filter));
+    QFileDialog dialog{m_window, title, folder.path(), filter};
+    dialog.setAcceptMode(QFileDialog::AcceptSave);
+    dialog.setFileMode(QFileDialog::AnyFile);
+    dialog.selectFile(suggestion);
+    const auto path = given(chosen(dialog).value(0));
     if (path) {
         m_savedTo = QFileInfo{*path}.path();
     }
@@ -45,8 +60,10 @@ std::optional<QString> DialogPrompts::fileToSave(const QString& title, const QSt
 }
 
 std::optional<QString> DialogPrompts::folder(const QString& title) {
-    const auto folder = given(QFileDialog::getExistingDirectory(
-        m_window, title, orUsual(m_folder, QStandardPaths::HomeLocation)));
+    QFileDialog dialog{m_window, title, orUsual(m_folder, QStandardPaths::HomeLocation)};
+    dialog.setFileMode(QFileDialog::Directory);
+    dialog.setOption(QFileDialog::ShowDirsOnly);
+    const auto folder = given(chosen(dialog).value(0));
     if (folder) {
         m_folder = *folder;
     }

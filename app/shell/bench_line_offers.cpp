@@ -15,7 +15,8 @@ void BenchLine::offer() {
         connect(m_offers, &LineOffers::taken, this, &BenchLine::takeOffer);
     }
     // What has been understood so far stays in sight.
-    m_offers->show(m_complete(m_line->text().left(m_line->cursorPosition())), *m_line, *this);
+    const QString typed = m_line->text().left(m_line->cursorPosition());
+    m_offers->show(m_complete(typed), typed, *m_line, *this);
 }
 
 void BenchLine::takeOffer(const LineOffer& offer) {
@@ -38,8 +39,11 @@ bool BenchLine::isOffersKey(const QKeyEvent& event) {
         m_offers->move(event.key() == Qt::Key_Down ? 1 : -1);
         return true;
     case Qt::Key_Tab:
-        takeOffer(*m_offers->current());
-        return true;
+        if (m_offers->isTakenByTab()) {
+            takeOffer(*m_offers->current());
+            return true;
+        }
+        return false; // the word stays as it is
     case Qt::Key_Escape:
         m_offers->hide();
         return true;

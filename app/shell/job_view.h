@@ -33,6 +33,8 @@ public:
     bool back() override;
     bool print() override;
     [[nodiscard]] QString title() const override;
+    // Between the page and the bench line.
+    [[nodiscard]] QBoxLayout* noticePlace() override;
 
     [[nodiscard]] core::Page page() const { return m_page; }
     [[nodiscard]] const std::optional<core::JobFile>& file() const { return m_file; }
@@ -63,6 +65,7 @@ private:
     StateBar* m_state;
     SewingLine* m_thread;
     QStackedWidget* m_pages;
+    QBoxLayout* m_middle = nullptr;
     Margin* m_margin;
     BenchLine* m_bench;
     std::array<JobPage*, 8> m_made{};

@@ -22,12 +22,12 @@ constexpr auto kPages = core::EnumNames<core::Page>::kNames.size();
 } // namespace
 
 void JobView::layOut() {
-    auto* middle = new QVBoxLayout;
-    middle->setSpacing(0);
-    middle->addWidget(m_pages, 1);
+    m_middle = new QVBoxLayout;
+    m_middle->setSpacing(0);
+    m_middle->addWidget(m_pages, 1);
     auto* beside = new QHBoxLayout;
     beside->setSpacing(0);
-    beside->addLayout(middle, 1);
+    beside->addLayout(m_middle, 1);
     beside->addWidget(m_margin);
     auto* right = new QVBoxLayout;
     right->setSpacing(0);
@@ -44,6 +44,10 @@ void JobView::layOut() {
     down->addWidget(m_state);
     down->addSpacing(kSpace);
     down->addLayout(across, 1);
+}
+
+QBoxLayout* JobView::noticePlace() {
+    return m_middle;
 }
 
 void JobView::addKeys() {

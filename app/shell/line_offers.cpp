@@ -4,6 +4,7 @@
 
 #include <QMouseEvent>
 #include <QPainter>
+#include <QRegularExpression>
 
 #include "app/look/fonts.h"
 #include "app/look/grid.h"
@@ -23,8 +24,10 @@ LineOffers::LineOffers(QWidget* parent) : QWidget(parent) {
     hide();
 }
 
-void LineOffers::show(std::vector<LineOffer> offers, const QWidget& field, const QWidget& foot) {
+void LineOffers::show(std::vector<LineOffer> offers, const QString& typed, const QWidget& field,
+                      const QWidget& foot) {
     m_offers = std::move(offers);
+    m_typed = typed;
     m_current = 0;
     m_isChosen = false;
     if (m_offers.empty()) {
@@ -55,6 +58,16 @@ void LineOffers::move(int by) {
 
 const LineOffer* LineOffers::current() const {
     return m_offers.empty() ? nullptr : &m_offers[m_current];
+}
+
+bool LineOffers::isTakenByTab() const {
+    const LineOffer* offer = current();
+    if (offer == nullptr || m_isChosen || offer->line.startsWith(m_typed, Qt::CaseInsensitive)) {
+        return offer != nullptr;
+    }
+    static const QRegularExpression kApart{QStringLiteral("[^\\w]+"),
+                                           QRegularExpression::UseUnicodePropertiesOption};
+    return !offer->says.split(kApart).contains(m_typed.section(u' ', -1), Qt::CaseInsensitive);
 }
 
 void LineOffers::mousePressEvent(QMouseEvent* event) {
@@ -90,8 +103,8 @@ void LineOffers::paintEvent(QPaintEvent*) {
             left + after, baseline,
             small.elidedText(m_offers[i].says, Qt::ElideRight, std::max(0, room - after)));
         if (i == m_current) {
-            painter.drawText(row.right() - kGap - small.horizontalAdvance(tr("Tab")), baseline,
-                             tr("Tab"));
+            const QString key = isTakenByTab() ? tr("Tab") : tr("Down");
+            painter.drawText(row.right() - kGap - small.horizontalAdvance(key), baseline, key);
         }
     }
     painter.setPen(c.edge);

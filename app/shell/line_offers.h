@@ -19,13 +19,17 @@ class LineOffers : public QWidget {
 public:
     explicit LineOffers(QWidget* parent);
     // Stands above `foot`, its words in line with those of the field; hides where there is nothing
-    // to offer.
-    void show(std::vector<LineOffer> offers, const QWidget& field, const QWidget& foot);
+    // to offer. `typed` is the line up to the cursor.
+    void show(std::vector<LineOffer> offers, const QString& typed, const QWidget& field,
+              const QWidget& foot);
     using QWidget::show;
     void move(int by);
     [[nodiscard]] const LineOffer* current() const;
     // Moved to by the person, not just the first.
     [[nodiscard]] bool isChosen() const { return m_isChosen; }
+    // A word that stands whole as it was typed, "paste", is not replaced until an offer was moved
+    // to.
+    [[nodiscard]] bool isTakenByTab() const;
     [[nodiscard]] const std::vector<LineOffer>& offers() const { return m_offers; }
 
 Q_SIGNALS:
@@ -37,6 +41,7 @@ protected:
 
 private:
     std::vector<LineOffer> m_offers;
+    QString m_typed;
     std::size_t m_current = 0;
     bool m_isChosen = false;
 };

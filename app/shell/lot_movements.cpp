@@ -1,5 +1,8 @@
 #include "app/shell/lot_movements.h"
 
+#include <algorithm>
+
+#include <QAction>
 #include <QComboBox>
 #include <QHBoxLayout>
 #include <QLineEdit>
@@ -9,6 +12,7 @@
 #include "app/form/ruled_table.h"
 #include "app/look/grid.h"
 #include "app/look/label.h"
+#include "app/session/actions.h"
 #include "app/session/sentences.h"
 #include "app/session/words.h"
 #include "app/stock/fit_height.h"
@@ -36,6 +40,24 @@ QString sentenceFor(const core::MixTextError& error) {
     return {};
 }
 
+// Uses of this very lot that the ledger does not know: its balance is too high by them.
+std::vector<const core::TracedUse*> notEntered(const core::Lot& lot, const LotStory& story) {
+    std::vector<const core::TracedUse*> uses;
+    if (!story.trace || story.hasEarlier) {
+        return uses;
+    }
+    for (const core::TracedJob& job : story.trace->jobs) {
+        for (const core::TracedUse& one : job.uses) {
+            const bool isEntered = std::ranges::any_of(
+                story.newest, [&](const core::LedgerEntry& e) { return e.use == one.use->id; });
+            if (one.lot->id == lot.id && !isEntered) {
+                uses.push_back(&one);
+            }
+        }
+    }
+    return uses;
+}
+
 } // namespace
 
 LotMovements::LotMovements(Session& session, QWidget* parent)
@@ -55,6 +77,11 @@ LotMovements::LotMovements(Session& session, QWidget* parent)
     for (QLineEdit* field : {m_amount, m_note}) {
         connect(field, &QLineEdit::returnPressed, this, &LotMovements::enterMovement);
     }
+    m_enter->setToolTip(tr("Ins in the ledger begins an entry; Enter in its fields makes it"));
+    connect(app::addAction(this, ActionId::addRecord), &QAction::triggered, this, [this] {
+        m_amount->setFocus(Qt::ShortcutFocusReason);
+        m_amount->selectAll();
+    });
     showHints();
 }
 
@@ -135,6 +162,16 @@ void LotMovements::showLedger(const core::Lot& lot, const LotStory& story, const
                                            : dotted({use->second, fromCore(entry.note)})}},
              .right = {amount.replace(QLatin1Char('-'), QChar(0x2212)), Face::body,
                        entry.amount.count < 0 ? Ink::quiet : Ink::ink}});
+    }
+    for (const core::TracedUse* one : notEntered(lot, story)) {
+        const auto use = uses.find(one->use->id);
+        rows.push_back({.id = one->use->id.uuid(),
+                        .title = {tr("used, not entered"), Face::body, Ink::must},
+                        .mark = shortDay(clock.dayOf(one->step->at), clock.today()),
+                        .middle = {{use == uses.end() ? QString{} : use->second}},
+                        .right = {one->use->amount ? fromCore(core::toText(*one->use->amount))
+                                                   : tr("how much?"),
+                                  Face::body, Ink::must}});
     }
     m_ledger->setVisible(!rows.empty());
     m_ledger->show(std::move(rows));

@@ -17,9 +17,7 @@
 #include "app/session/aside.h"
 #include "app/session/keys_first.h"
 #include "app/shell/notice_bar.h"
-#include "app/shell/person_menu.h"
 #include "app/shell/quiet_line.h"
-#include "app/shell/view_table.h"
 #include "app/work/setting_watch.h"
 #include "core/materials/ledger_in_brief.h"
 
@@ -30,8 +28,7 @@ constexpr int kLeastText = 100;
 constexpr int kMostText = 200;
 constexpr int kTextStep = 10;
 constexpr int kReadAheadMs = 500;
-constexpr int kNoticeAboveFoot = 96; // clear of the bench line
-constexpr QSize kFrame{16, 64};      // what a desktop draws around a window, at most
+constexpr QSize kFrame{16, 64}; // what a desktop draws around a window, at most
 
 } // namespace
 
@@ -82,7 +79,7 @@ void MainWindow::layOut() {
     down->addWidget(m_settingLine);
     down->addWidget(m_cameraLine);
     down->addWidget(m_views, 1);
-    m_notices->place(kNoticeAboveFoot);
+    down->addWidget(m_notices);
     m_back->setParent(m_views); // below the lines
     m_back->setAccessibleName(tr("Back"));
     m_back->setFocusPolicy(Qt::NoFocus); // Esc is its key
@@ -143,93 +140,6 @@ void MainWindow::keepFocus(const QWidget*, const QWidget* now) {
     });
 }
 
-void MainWindow::askWho() {
-    QWidget* at = focusWidget();
-    popUpPeople(m_session, at != nullptr ? *at : *this, [this] { go(toAddPerson(m_session)); });
-}
-
-View* MainWindow::viewOf(ViewId id) {
-    if (const auto made = m_made.find(id); made != m_made.end()) {
-        return made->second;
-    }
-    for (const ViewEntry& entry : viewTable()) {
-        if (entry.id == id) {
-            View* view = entry.make(m_session);
-            m_made[id] = view;
-            m_views->addWidget(view);
-            connect(view, &View::otherWorkshopAsked, this, &MainWindow::leaveWorkshop);
-            connect(view, &View::goAsked, this,
-                    [this](const Destination& destination) { go(destination); });
-            return view;
-        }
-    }
-    return nullptr;
-}
-
-View* MainWindow::current() const {
-    return qobject_cast<View*>(m_views->currentWidget());
-}
-
-bool MainWindow::open(const Destination& destination) {
-    View* view = viewOf(destination.view);
-    if (view == nullptr) {
-        return false;
-    }
-    // Shown first, so that it can give the focus away.
-    View* before = current();
-    m_views->setCurrentWidget(view);
-    if (!view->enter(destination)) {
-        m_views->setCurrentWidget(before);
-        return false;
-    }
-    setWindowTitle(view->title());
-    showWayBack(destination.view);
-    sayCamera();
-    return true;
-}
-
-void MainWindow::showWayBack(ViewId view) {
-    // The worklist is where every way begins; a job has it in its head.
-    const bool isShown = view != ViewId::worklist && view != ViewId::job;
-    if (isShown) {
-        m_back->adjustSize(); // its face may take a while to load
-        m_back->raise();
-    }
-    m_back->setVisible(isShown);
-}
-
-bool MainWindow::go(const Destination& destination) {
-    if (!current()->leave() || !open(destination)) {
-        return false;
-    }
-    m_notices->putAway();
-    // The worklist is where every way begins; going where we are goes nowhere, and once a book is
-    // taken in there is no way back to its taking in.
-    const bool isTakenIn = m_way.back().view == ViewId::newJob && destination.view == ViewId::job;
-    if (destination.view == ViewId::worklist) {
-        m_way.clear();
-    } else if (isTakenIn || m_way.back().view == destination.view) {
-        m_way.pop_back();
-    }
-    m_way.push_back(destination);
-    return true;
-}
-
-void MainWindow::back() {
-    if (current()->back() || m_way.size() < 2 || !current()->leave()) {
-        return;
-    }
-    const Destination here = m_way.back();
-    m_way.pop_back();
-    // Where one was before, on the page one was on.
-    Destination there = m_way.back();
-    there.record.reset();
-    there.page.reset();
-    if (!open(there)) {
-        m_way.push_back(here);
-    }
-}
-
 void MainWindow::closeEvent(QCloseEvent* event) {
     // What can't be read is shown once; who closes again means it.
     if (!m_isClosingAnyway && !current()->leave()) {
@@ -239,12 +149,6 @@ void MainWindow::closeEvent(QCloseEvent* event) {
     }
     m_session.settings().set(Setting::windowPlace, saveGeometry());
     QWidget::closeEvent(event);
-}
-
-void MainWindow::leaveWorkshop(const QString& folder) {
-    if (close()) {
-        Q_EMIT otherWorkshopAsked(folder);
-    }
 }
 
 void MainWindow::changeText(int byPercent) {

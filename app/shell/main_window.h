@@ -61,6 +61,7 @@ private:
     [[nodiscard]] View* viewOf(ViewId id);
     void showWayBack(ViewId view);
     bool open(const Destination& destination);
+    void turnTo(View* view);
     void leaveWorkshop(const QString& folder);
     void askWho();
     void changeText(int byPercent);

@@ -151,7 +151,7 @@ std::optional<core::Lot> MaterialsView::newLot() {
         year);
     return core::Lot{.id = m_session.ids().next<core::Lot>(),
                      .number = number.value_or(std::string{}),
-                     .material = m_shelf.materials.front().id,
+                     .material = m_session.ids().next<core::Material>(), // to be said
                      .receivedOn = m_session.clock().today()};
 }
 
@@ -205,7 +205,7 @@ void MaterialsView::focusFirst() {
             ways, [&](const QPushButton* way) { return way->isVisibleTo(&first); });
         at = add == ways.end() ? at : *add;
     }
-    at->setFocus(Qt::OtherFocusReason);
+    at->setFocus(Qt::TabFocusReason); // as by the key, a list then shows its row
 }
 
 bool MaterialsView::enter(const Destination& destination) {

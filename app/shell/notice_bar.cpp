@@ -1,11 +1,11 @@
 #include "app/shell/notice_bar.h"
 
 #include <QAccessible>
-#include <QEvent>
-#include <QGraphicsDropShadowEffect>
+#include <QApplication>
 #include <QHBoxLayout>
 #include <QPainter>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QTimer>
 
 #include "app/look/grid.h"
@@ -17,7 +17,7 @@ namespace headcap::app {
 namespace {
 
 constexpr int kStaysMs = 8'000;
-constexpr int kWidest = 760;
+constexpr int kAround = 2 * kGrid; // above and below it
 
 } // namespace
 
@@ -29,22 +29,21 @@ NoticeBar::NoticeBar(Session& session, QWidget* parent)
     m_words->setWordWrap(true);
     m_close->setAccessibleName(tr("Close the notice"));
     auto* across = new QHBoxLayout(this);
-    across->setContentsMargins(kSpace, kGrid, kGrid, kGrid);
+    across->setContentsMargins(kPageMargin + kSpace, kAround + kGrid, kPageMargin + kGrid,
+                               kAround + kGrid);
     across->addWidget(m_words, 1);
     across->addWidget(m_undo);
     across->addWidget(m_close);
-    auto* shadow = new QGraphicsDropShadowEffect(this);
-    shadow->setBlurRadius(24);
-    shadow->setOffset(0, 4);
-    shadow->setColor(QColor{0, 0, 0, 60});
-    setGraphicsEffect(shadow);
+    QSizePolicy policy{QSizePolicy::Preferred, QSizePolicy::Fixed};
+    policy.setHeightForWidth(true);
+    setSizePolicy(policy);
     m_going->setSingleShot(true);
     connect(m_going, &QTimer::timeout, this, &QWidget::hide);
     connect(m_close, &QPushButton::clicked, this, &QWidget::hide);
     connect(m_undo, &QPushButton::clicked, &session, &Session::undo);
     connect(&session, &Session::said, this, &NoticeBar::show);
     connect(&session, &Session::personChanged, this, &NoticeBar::putAway); // who was asked for
-    parent->installEventFilter(this);
+    connect(&session, &Session::changed, this, &NoticeBar::putAway);       // what it stood against
     hide();
 }
 
@@ -70,31 +69,19 @@ void NoticeBar::show(const Notice& notice) {
         m_going->stop();
     }
     QWidget::show();
-    place(m_aboveFoot);
-    raise();
+    QTimer::singleShot(0, this, &NoticeBar::revealFocus); // when the room has been given
     QAccessibleEvent event(this, QAccessible::Alert);
     QAccessible::updateAccessibility(&event);
 }
 
-void NoticeBar::place(int aboveFoot) {
-    m_aboveFoot = aboveFoot;
-    if (isHidden()) {
-        return; // it is placed when it is shown
+// The field that is being written may have come to lie below the edge.
+void NoticeBar::revealFocus() {
+    QWidget* at = QApplication::focusWidget();
+    for (QWidget* up = at; up != nullptr; up = up->parentWidget()) {
+        if (auto* scroll = qobject_cast<QScrollArea*>(up)) {
+            scroll->ensureWidgetVisible(at, 0, kGap);
+        }
     }
-    const QWidget* window = parentWidget();
-    const int width = std::min(kWidest, window->width() - 2 * kSection);
-    layout()->invalidate(); // its words may be others than those it was measured with
-    const int height =
-        layout()->hasHeightForWidth() ? layout()->heightForWidth(width) : sizeHint().height();
-    setGeometry((window->width() - width) / 2, window->height() - aboveFoot - height - kSpace,
-                width, height);
-}
-
-bool NoticeBar::eventFilter(QObject* watched, QEvent* event) {
-    if (watched == parentWidget() && event->type() == QEvent::Resize && isVisible()) {
-        place(m_aboveFoot);
-    }
-    return QWidget::eventFilter(watched, event);
 }
 
 void NoticeBar::paintEvent(QPaintEvent*) {
@@ -104,8 +91,10 @@ void NoticeBar::paintEvent(QPaintEvent*) {
     const bool isDone = m_kind == Notice::Kind::done;
     painter.setPen(QPen(isDone ? c.edge : c.must, 1));
     painter.setBrush(c.raised);
-    painter.drawRoundedRect(QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5), 3, 3);
-    painter.fillRect(QRect(0, 3, 4, height() - 6), isDone ? c.settled : c.must);
+    const QRect all = rect().adjusted(kPageMargin, kAround, -kPageMargin, -kAround);
+    painter.drawRoundedRect(QRectF(all).adjusted(0.5, 0.5, -0.5, -0.5), 3, 3);
+    painter.fillRect(QRect(all.left(), all.top() + 3, 4, all.height() - 6),
+                     isDone ? c.settled : c.must);
 }
 
 } // namespace headcap::app

@@ -1,5 +1,6 @@
-// What was done, refused or has failed, in one sentence that floats at the foot of the window and
-// is in nobody's way. What was done goes by itself; what was refused stays until it is read.
+// What was done, refused or has failed, in one sentence at the foot of what is shown, which gives
+// it the room: it lies over nothing. What was done goes by itself; what was refused stays until it
+// is read, or its cause is gone.
 #pragma once
 
 #include <QWidget>
@@ -18,24 +19,21 @@ class NoticeBar : public QWidget {
 public:
     explicit NoticeBar(Session& session, QWidget* parent);
     [[nodiscard]] QString sentence() const;
-    // Keeps its place above the foot of its parent.
-    void place(int aboveFoot);
-    // A refusal belongs to the view where it was said.
+    // A refusal belongs to the view where it was said, and goes with what it stood against.
     void putAway();
 
 protected:
     void paintEvent(QPaintEvent* event) override;
-    bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
     void show(const Notice& notice);
+    void revealFocus();
 
     Label* m_words;
     QPushButton* m_undo;
     QPushButton* m_close;
     QTimer* m_going;
     Notice::Kind m_kind = Notice::Kind::done;
-    int m_aboveFoot = 0;
 };
 
 } // namespace headcap::app

@@ -1,8 +1,10 @@
 #include "app/shell/person_menu.h"
 
+#include <QAbstractButton>
 #include <QCoreApplication>
 #include <QMenu>
 
+#include "app/look/grid.h"
 #include "app/session/actions.h"
 #include "app/session/words.h"
 
@@ -43,7 +45,11 @@ void popUpPeople(Session& session, QWidget& by, const std::function<void()>& toA
     });
     QAction* add = menu->addAction(QCoreApplication::translate("people", "Add a person …"));
     QObject::connect(add, &QAction::triggered, &by, toAdd);
-    menu->popup(by.mapToGlobal(QPoint{0, by.height()}));
+    // Under the button that says who works; else in the upper right corner, over no field.
+    const bool isButton = qobject_cast<QAbstractButton*>(&by) != nullptr;
+    const QPoint under{0, by.height()};
+    const QPoint corner{by.width() - menu->sizeHint().width() - kPageMargin, 12 * kGrid};
+    menu->popup(by.mapToGlobal(isButton ? under : corner));
     menu->setActiveAction(menu->actions().front()); // Enter takes it
 }
 

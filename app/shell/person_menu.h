@@ -14,7 +14,8 @@ namespace headcap::app {
 [[nodiscard]] Destination toAddPerson(Session& session);
 // The name of who is working, or the question.
 [[nodiscard]] QString personWords(Session& session);
-// The people of the workshop, to choose from, by the widget; and the way to where they are entered.
+// The people of the workshop, to choose from, under a button or in the corner of a view; and the
+// way to where they are entered.
 void popUpPeople(Session& session, QWidget& by, const std::function<void()>& toAdd);
 
 } // namespace headcap::app

@@ -10,6 +10,8 @@
 #include "core/custody/page.h"
 #include "core/record/record_ref.h"
 
+class QBoxLayout;
+
 namespace headcap::app {
 
 enum class ViewId {
@@ -51,6 +53,10 @@ public:
     virtual bool back() { return false; }
     virtual bool print() { return false; }
     [[nodiscard]] virtual QString title() const = 0;
+    // Where notices stand, below what is shown; null: at the foot of the window.
+    [[nodiscard]] virtual QBoxLayout* noticePlace() { return nullptr; }
+    // What the menu of people opens under; null: nothing here says who is working.
+    [[nodiscard]] virtual QWidget* personAnchor() { return nullptr; }
 
 Q_SIGNALS:
     void goAsked(const headcap::app::Destination& destination);

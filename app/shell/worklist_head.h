@@ -21,6 +21,7 @@ class WorklistHead : public QWidget {
 public:
     explicit WorklistHead(Session& session, QWidget* parent = nullptr);
     [[nodiscard]] QLineEdit& find() { return *m_find; }
+    [[nodiscard]] QPushButton& person() { return *m_person; }
     void setInTheHouse(int jobs);
     // All jobs, so many, in the place of what needs you; nothing: what needs you.
     void setTable(std::optional<std::size_t> jobs);

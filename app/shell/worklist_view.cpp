@@ -4,6 +4,7 @@
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QLineEdit>
+#include <QPushButton>
 #include <QScrollArea>
 #include <QStackedWidget>
 #include <QTableView>
@@ -172,6 +173,10 @@ void WorklistView::openFound() {
 void WorklistView::openJob(const core::Id<core::Job>& job) {
     find().clear();
     Q_EMIT goAsked({.view = ViewId::job, .job = job});
+}
+
+QWidget* WorklistView::personAnchor() {
+    return &m_head->person();
 }
 
 bool WorklistView::back() {

@@ -28,6 +28,7 @@ public:
     void refresh() override;
     bool back() override;
     [[nodiscard]] QString title() const override { return tr("Worklist"); }
+    [[nodiscard]] QWidget* personAnchor() override;
 
     void setTable(bool isTable);
     [[nodiscard]] QLineEdit& find();

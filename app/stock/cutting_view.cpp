@@ -145,6 +145,7 @@ void CuttingView::connectAll() {
 }
 
 bool CuttingView::enter(const Destination& destination) {
+    m_isBooked = false; // come to anew, one plans anew
     refresh();
     if (destination.job) {
         for (const Choice& one : jobsInTheHouse(m_session)()) {
@@ -185,7 +186,9 @@ void CuttingView::refresh() {
                                                      : static_cast<int>(at - m_materials.begin()));
     });
     showSheets();
-    planSoon();
+    if (!m_isBooked) {
+        planSoon();
+    }
 }
 
 std::optional<core::Id<core::Job>> CuttingView::job() const {

@@ -59,6 +59,8 @@ private:
     void showPlan(const core::CutProblem& problem, const core::CutPlan& plan);
     void forget(const QString& why, bool isWrong = false);
     void book();
+    void keepInSight(const QString& done);
+    void startAnew();
     [[nodiscard]] core::CutProblem problem(std::vector<core::Id<core::Lot>>& lots) const;
     [[nodiscard]] std::optional<core::Id<core::Job>> job() const;
     [[nodiscard]] PlanHead planHead() const;
@@ -72,6 +74,7 @@ private:
     std::set<core::Id<core::Lot>> m_spared;            // not to be cut
     std::vector<core::Id<core::Lot>> m_lots;           // of the problem that is being planned
     std::optional<core::CuttingToBook> m_planned;
+    bool m_isBooked = false; // the plan that stands there: it is cut by, and no more planned
 
     PlainForm* m_form;
     FieldRow* m_job;

@@ -101,6 +101,8 @@ core::CutProblem CuttingView::problem(std::vector<core::Id<core::Lot>>& lots) co
 }
 
 void CuttingView::planSoon() {
+    m_isBooked = false;
+    m_book->setText(tr("Book the cutting"));
     forget(m_pieces->pieces().empty() ? tr("Say what is wanted, and the plan stands here.")
                                       : tr("Planning …"));
     m_soon->start();
@@ -171,6 +173,10 @@ QString CuttingView::unfitness() const {
 }
 
 void CuttingView::book() {
+    if (m_isBooked) {
+        startAnew();
+        return;
+    }
     if (!m_planned) {
         return;
     }
@@ -192,13 +198,30 @@ void CuttingView::book() {
         return;
     }
     const QString done = fromCore(change->sentence);
+    m_isBooked = true; // before all is read anew
     if (m_session.apply(std::move(*change))) {
-        m_note->accept({});
-        m_pieces->clear();
-        m_others->hide();
-        m_job->control()->setFocus(Qt::OtherFocusReason); // what was planned is gone
+        keepInSight(done);
         m_session.say({Notice::Kind::done, done, true});
+    } else {
+        m_isBooked = false;
     }
+}
+
+// What was booked is now cut: its plan stays to be cut and printed by, until another is begun.
+void CuttingView::keepInSight(const QString& done) {
+    const QSignalBlocker quiet{m_pieces};
+    m_pieces->clear();
+    m_others->hide();
+    m_standing->setInk(Ink::settled);
+    m_standing->setText(tr("Booked. %1").arg(done));
+    m_book->setText(tr("Plan another"));
+    m_book->setFocus(Qt::OtherFocusReason);
+}
+
+void CuttingView::startAnew() {
+    m_note->accept({});
+    planSoon();
+    m_job->control()->setFocus(Qt::OtherFocusReason);
 }
 
 PlanHead CuttingView::planHead() const {

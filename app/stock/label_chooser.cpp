@@ -4,7 +4,6 @@
 
 #include <QComboBox>
 #include <QHBoxLayout>
-#include <QPainter>
 #include <QPrintDialog>
 #include <QPrinter>
 #include <QPushButton>
@@ -12,16 +11,14 @@
 
 #include "app/look/grid.h"
 #include "app/look/label.h"
-#include "app/look/palette.h"
 #include "app/look/quiet_button.h"
+#include "app/stock/label_preview.h"
 #include "app/stock/label_words.h"
 #include "app/stock/plain_form.h"
 #include "core/materials/ledger_in_brief.h"
 
 namespace headcap::app {
 namespace {
-
-constexpr int kPreviewWidth = 300;
 
 QWidget* sheetChoice() {
     auto* box = new QComboBox;
@@ -33,44 +30,14 @@ QWidget* sheetChoice() {
 
 } // namespace
 
-LabelPreview::LabelPreview(QWidget* parent) : QWidget(parent) {
-    setAccessibleName(tr("Sheet of labels"));
-    setFixedSize(kPreviewWidth, static_cast<int>(kPreviewWidth * 1.42));
-}
-
-void LabelPreview::show(const print::LabelSheet& sheet, std::vector<print::LabelWords> labels,
-                        int from) {
-    m_sheet = &sheet;
-    m_labels = std::move(labels);
-    m_from = from;
-    setFixedHeight(static_cast<int>(kPreviewWidth * sheet.pageHeight / sheet.pageWidth));
-    update();
-}
-
-void LabelPreview::paintEvent(QPaintEvent*) {
-    if (m_sheet == nullptr) {
-        return;
-    }
-    QPainter painter{this};
-    painter.setRenderHint(QPainter::Antialiasing);
-    painter.fillRect(rect(), Qt::white);
-    painter.setPen(coloursFor(palette()).edge);
-    painter.drawRect(rect().adjusted(0, 0, -1, -1));
-    painter.scale(width() / m_sheet->pageWidth, width() / m_sheet->pageWidth);
-    painter.setPen(QPen{coloursOf(Tone::light).rule, 0});
-    for (int i = 0; i < m_sheet->count(); ++i) {
-        painter.drawRoundedRect(m_sheet->place(i), 1.5, 1.5);
-    }
-    print::paintLabels(painter, *m_sheet, m_labels, m_from);
-}
-
 LabelChooser::LabelChooser(Session& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_form(new PlainForm),
       m_numbers(
           &m_form->line(tr("Labels for"), tr("lots and jobs: 26-014, 26-020, 2026-003"), true)),
       m_sheet(&m_form->control(tr("On"), sheetChoice())),
       m_from(&m_form->line(tr("From label"), tr("1, or the first that is left on the sheet"))),
-      m_preview(new LabelPreview), m_print(new QPushButton(tr("Print the labels"))),
+      m_preview(new LabelPreview), m_closeUp(new LabelCloseUp),
+      m_print(new QPushButton(tr("Print the labels"))),
       m_test(quietButton(tr("Print a test page"),
                          tr("The outlines of the labels alone, with a rule of 100 mm"))) {
     auto* measure = new Label(
@@ -89,6 +56,8 @@ LabelChooser::LabelChooser(Session& session, QWidget* parent)
     left->addWidget(m_form);
     left->addLayout(ways);
     left->addWidget(measure);
+    left->addSpacing(kGap);
+    left->addWidget(m_closeUp);
     left->addStretch(1);
     auto* across = new QHBoxLayout(this);
     across->setContentsMargins(0, 0, 0, 0);
@@ -169,6 +138,7 @@ void LabelChooser::compose() {
                                 .arg(cut.join(QStringLiteral(", "))));
     m_print->setEnabled(!m_labels.empty());
     m_preview->show(sheet(), m_labels, from());
+    m_closeUp->show(sheet(), m_labels.empty() ? std::nullopt : std::optional{m_labels.front()});
 }
 
 void LabelChooser::printTest() {

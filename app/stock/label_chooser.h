@@ -14,23 +14,9 @@ namespace headcap::app {
 
 class FieldRow;
 class Label;
+class LabelCloseUp;
+class LabelPreview;
 class PlainForm;
-
-class LabelPreview : public QWidget {
-    Q_OBJECT
-public:
-    explicit LabelPreview(QWidget* parent = nullptr);
-    void show(const print::LabelSheet& sheet, std::vector<print::LabelWords> labels, int from);
-    using QWidget::show;
-
-protected:
-    void paintEvent(QPaintEvent* event) override;
-
-private:
-    const print::LabelSheet* m_sheet = nullptr;
-    std::vector<print::LabelWords> m_labels;
-    int m_from = 0;
-};
 
 class LabelChooser : public QWidget {
     Q_OBJECT
@@ -57,6 +43,7 @@ private:
     FieldRow* m_sheet;
     FieldRow* m_from;
     LabelPreview* m_preview;
+    LabelCloseUp* m_closeUp;
     QPushButton* m_print;
     QPushButton* m_test;
     std::vector<print::LabelWords> m_labels;

@@ -35,14 +35,32 @@ Such either(Such one, Such other) {
     };
 }
 
+Such both(Such one, Such other) {
+    return [one = std::move(one), other = std::move(other)](const R& lot) {
+        return one(lot) && other(lot);
+    };
+}
+
+// What a lot that has just been begun is asked for; later only what it says is shown of it.
+Such isNew(const RecordForm<R>& form) {
+    const auto begun = std::make_shared<std::optional<core::Id<R>>>();
+    return [&form, begun](const R& lot) {
+        if (form.isDraft()) {
+            *begun = lot.id;
+        }
+        return *begun == lot.id;
+    };
+}
+
 class LotFormBuilder {
 public:
     LotFormBuilder(RecordForm<R>& form, const LotFormMeans& means)
-        : m_form(form), m_means(means), m_groups(*new FormGroups(form)) {}
+        : m_form(form), m_means(means), m_groups(*new FormGroups(form)), m_isNew(isNew(form)) {}
 
     void build() {
+        m_form.pick(tr("Material"), &R::material, m_means.kinds)
+            .placeholder(tr("of which kind it is; Down lists them"));
         m_form.text(tr("Number"), &R::number).placeholder(tr("on its label: 26-014"));
-        m_form.pick(tr("Material"), &R::material, m_means.kinds);
         m_form.choice(tr("It was"), &R::origin);
         howMuch();
         m_groups.begin(tr("Where it came from"));
@@ -113,9 +131,9 @@ private:
     void bought() {
         const Such isBought = is(core::LotOrigin::bought);
         m_form.onlyWhen(m_form.usedText(tr("Supplier"), &R::supplier), isBought);
-        m_form.onlyWhen(m_form.usedText(tr("Maker"), &R::maker), isBought);
-        m_form.onlyWhen(m_form.text(tr("Product"), &R::product), isBought);
-        m_form.onlyWhen(m_form.text(tr("Batch"), &R::batch), isBought);
+        seldom(m_form.usedText(tr("Maker"), &R::maker), isBought, m_isNew);
+        seldom(m_form.text(tr("Product"), &R::product), isBought, m_isNew);
+        seldom(m_form.text(tr("Batch"), &R::batch), isBought, m_isNew);
     }
     void saved() {
         const Such isSaved = is(core::LotOrigin::saved);
@@ -132,12 +150,12 @@ private:
     }
     void mixed() {
         const Such isMixed = is(core::LotOrigin::mixed);
-        m_form.onlyWhen(m_form.usedText(tr("Recipe"), &R::recipe), isMixed);
+        seldom(m_form.usedText(tr("Recipe"), &R::recipe), isMixed, m_isNew);
         seldom(m_form.value(tr("Strength"), &R::strength).placeholder(tr("4 % w/v")),
-               either(isMixed, ofKind(P::solids)), isMixed);
+               either(isMixed, ofKind(P::solids)), both(isMixed, m_isNew));
         m_form.onlyWhen(m_form.value(tr("Mixed on"), &R::mixedOn), isMixed);
-        m_form.onlyWhen(m_form.pick(tr("Mixed by"), &R::mixedBy, peopleOf(m_means.session)),
-                        isMixed);
+        seldom(m_form.pick(tr("Mixed by"), &R::mixedBy, peopleOf(m_means.session)), isMixed,
+               m_isNew);
     }
     void sheets() {
         m_form.onlyWhen(m_form.value(tr("Sheet width"), &R::sheetWidth), inSheets());
@@ -162,11 +180,12 @@ private:
         });
         seldom(m_form.value(tr("Good until"), &R::goodUntil), isAny(),
                either(goesOff, is(core::LotOrigin::mixed)));
-        m_form.usedText(tr("Kept at"), &R::keptAt);
-        m_form.check(tr("Kept back"), tr("rare: used last"), &R::keptBack);
+        seldom(m_form.usedText(tr("Kept at"), &R::keptAt), isAny(), m_isNew);
+        seldom(m_form.check(tr("Kept back"), tr("rare: used last"), &R::keptBack), isAny(),
+               m_isNew);
         m_form.check(tr("Done with"), tr("used up or thrown away; no longer offered"),
                      &R::finished);
-        m_form.lines(tr("Note"), &R::note);
+        seldom(m_form.lines(tr("Note"), &R::note), isAny(), m_isNew);
     }
     // Those in the house, and the one that it says already.
     [[nodiscard]] Choices jobs() const {
@@ -190,6 +209,7 @@ private:
     RecordForm<R>& m_form;
     const LotFormMeans& m_means;
     FormGroups& m_groups; // the form's child
+    Such m_isNew;
 };
 
 } // namespace

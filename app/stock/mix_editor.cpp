@@ -4,6 +4,7 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "app/form/column_layout.h"
 #include "app/form/record_choices.h"
 #include "app/look/grid.h"
 #include "app/look/label.h"
@@ -13,6 +14,11 @@
 #include "core/custody/job_states.h"
 
 namespace headcap::app {
+namespace {
+
+constexpr int kPairsFrom = 500;
+
+} // namespace
 
 MixEditor::MixEditor(Session& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_down(new QVBoxLayout(this)),
@@ -116,7 +122,24 @@ void MixEditor::build() {
     }
     m_called = &m_form->line(tr("Recipe's name"), tr("under which it is kept as our own"));
     m_called->accept(fromCore(m_recipe.name));
+    alignPairs();
     m_down->insertWidget(5, m_form);
+}
+
+// A part and the lot it comes from share a line, in a narrow window too.
+void MixEditor::alignPairs() {
+    static_cast<ColumnLayout*>(m_form->layout())->setTwoColumnsFrom(kPairsFrom);
+    std::vector<FieldRow*> seconds{m_number, m_until};
+    for (const PartRows& rows : m_parts) {
+        seconds.push_back(rows.lot);
+    }
+    int widest = 0;
+    for (const FieldRow* row : seconds) {
+        widest = std::max(widest, row->labelWidth());
+    }
+    for (FieldRow* row : seconds) {
+        row->setLabelWidth(widest);
+    }
 }
 
 // By what is to be made; amounts changed by hand are put anew.

@@ -48,6 +48,7 @@ private:
     };
 
     void build();
+    void alignPairs();
     void addPart(const core::RecipeCardPart& part);
     void scale();
     void book();

@@ -39,14 +39,18 @@ FieldRow& minutesIfAny(TechniqueForm& form, const QString& label,
 void addWhat(TechniqueForm& form) {
     using R = core::HouseTechnique;
     form.text(tr("Name"), &R::name).placeholder(tr("as the proposal and the report call it"));
-    form.choice(tr("It is"), &R::kind);
-    form.lines(tr("Said"), &R::said)
-        .placeholder(tr("as it is written in the log, one way a line: tipped in"));
+    form.choice(tr("Kind"), &R::kind)
+        .tip(tr("What a step of it is logged as: a treatment, a removal, an examination …"));
+    form.lines(tr("Said as"), &R::said)
+        .placeholder(tr("as it is written in the bench line, one way a line: tipped in"))
+        .tip(tr("The words by which the bench line knows it, one way a line"));
     form.text(tr("Done to"), &R::doneTo).placeholder(tr("leaves, boards, spine"));
     form.lines(tr("Usually with"), &R::materials).placeholder(tr("materials, one a line"));
     minutesIfAny(form, tr("Usually takes"), &R::minutes)
         .placeholder(tr("12 min; empty: not known"));
-    form.text(tr("Of that"), &R::minutesBasis).placeholder(tr("a leaf, a board, a book"));
+    form.text(tr("That is for"), &R::minutesBasis)
+        .placeholder(tr("a leaf, a board, a book"))
+        .tip(tr("What the usual time is the time of"));
     minutesIfAny(form, tr("Sets"), &R::sets)
         .placeholder(tr("setting, drying or pressing: 2 h; empty: nothing sets"));
 }
@@ -55,8 +59,9 @@ void addCare(TechniqueForm& form) {
     using R = core::HouseTechnique;
     form.choice(tr("Undone"), &R::reversibility);
     form.lines(tr("How"), &R::undoing).placeholder(tr("how it is taken off or undone"));
-    form.lines(tr("Comes first"), &R::before)
-        .placeholder(tr("what must have been done, one a line: the ink tested"));
+    form.lines(tr("Done before"), &R::before)
+        .placeholder(tr("what must have been done, one a line: the ink tested"))
+        .tip(tr("Said as “First: …” where the work begins, and asked for by the audit"));
     form.lines(tr("Checks"), &R::checks)
         .placeholder(tr("what is looked at when it is done, one a line"));
     form.lines(tr("Cautions"), &R::cautions).placeholder(tr("one a line"));

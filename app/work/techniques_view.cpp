@@ -42,10 +42,11 @@ void TechniquesView::layOut() {
     m_scroll->setFrameShape(QFrame::NoFrame);
     m_scroll->setWidgetResizable(true);
     m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_scroll->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn); // the rule ends with the fields
     m_scroll->setFocusPolicy(Qt::NoFocus);
     auto* sheet = new QWidget;
     auto* rows = new QVBoxLayout(sheet);
-    rows->setContentsMargins(0, kGap, kSpace, 0);
+    rows->setContentsMargins(0, kGap, 0, 0);
     rows->addWidget(m_form);
     rows->addStretch(1);
     m_scroll->setWidget(sheet);
@@ -65,7 +66,10 @@ void TechniquesView::layOut() {
     right->setSpacing(kGrid);
     right->addLayout(head);
     right->addWidget(m_standing);
-    right->addWidget(new HairRule);
+    auto* rule = new QHBoxLayout;
+    rule->addWidget(new HairRule);
+    rule->addSpacing(style()->pixelMetric(QStyle::PM_ScrollBarExtent));
+    right->addLayout(rule);
     right->addWidget(m_scroll, 1);
 
     auto* across = new QHBoxLayout;

@@ -25,6 +25,7 @@ public:
     using QWidget::show;
     // In one row, where the log has little room: one line, the others in a list.
     void setFolded(bool isFolded);
+    [[nodiscard]] bool isFolded() const { return m_isFolded; }
     // A step is being written: the first button goes on with it.
     void setWriting(bool isWriting);
     // To the button of a clock; false where it has none.

@@ -74,12 +74,11 @@ void SettingStrip::tick() {
                 ? clockTime(time.until)
                 : QStringLiteral("%1 %2").arg(weekday(day), clockTime(time.until));
         auto* row = qobject_cast<SettingRow*>(m_down->itemAt(static_cast<int>(i))->widget());
-        row->show(
-            {.what = fromCore(time.what),
-             .left = time.isOver() ? tr("it has set") : fromCore(core::toText(time.left)),
-             .until = time.isOver() ? tr("over since %1").arg(clock) : tr("until %1").arg(clock),
-             .share = core::shareLeft(time, m_clock.now()),
-             .isOver = time.isOver()});
+        row->show({.what = fromCore(time.what),
+                   .left = time.isOver() ? tr("it has set") : fromCore(core::toText(time.left)),
+                   .until = time.isOver() ? tr("since %1").arg(clock) : tr("until %1").arg(clock),
+                   .share = core::shareLeft(time, m_clock.now()),
+                   .isOver = time.isOver()});
     }
     setVisible(!times.empty());
 }
@@ -105,7 +104,7 @@ SettingRow::SettingRow(QWidget* parent) : QWidget(parent), m_see(new QPushButton
 
 void SettingRow::show(const Words& words) {
     m_words = words;
-    m_see->setText(words.isOver ? tr("Seen to") : tr("Take out"));
+    m_see->setText(words.isOver ? tr("I have seen to it") : tr("Take it out now"));
     m_see->setToolTip(words.isOver ? tr("It has set, and somebody has seen to it")
                                    : tr("Taken out before its time is over"));
     m_see->setAccessibleName(QStringLiteral("%1: %2").arg(m_see->text(), words.what));

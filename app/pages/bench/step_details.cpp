@@ -223,8 +223,8 @@ bool StepDetails::event(QEvent* event) {
         event->accept();
         if (event->type() == QEvent::KeyPress) {
             if (m_reasonRow->isVisible()) {
+                m_strike->setFocus(Qt::OtherFocusReason); // first: what is hidden loses it
                 m_reasonRow->hide();
-                focusFirst();
             } else {
                 Q_EMIT leftBack();
             }

@@ -1,7 +1,11 @@
 #include "app/pages/bench/step_fields.h"
 
+#include <QComboBox>
+
 #include "app/form/moment.h"
 #include "app/form/record_choices.h"
+#include "app/look/fold_heading.h"
+#include "app/look/grid.h"
 #include "app/pages/bench/step_words.h"
 #include "core/treatment/approval.h"
 
@@ -16,7 +20,7 @@ StepFields::StepFields(Session& session, QObject* parent)
     : QObject(parent), m_session(session), m_form(new RecordForm<core::Step>(session, tr("Step"))) {
     buildWhat();
     buildWhen();
-    buildUndoing();
+    buildKind();
     buildConditions();
     connect(m_technique, &FieldRow::edited, this, &StepFields::followTechnique);
     connect(m_kind, &FieldRow::edited, this, &StepFields::followKind);
@@ -26,36 +30,62 @@ StepFields::StepFields(Session& session, QObject* parent)
     }
 }
 
-// What the technique asks for, and what was written.
-void StepFields::followConditions(const core::Technique* technique) {
-    QStringList hidden;
-    for (const Condition& one : m_conditions) {
-        const bool isShown = m_showsAll || (technique != nullptr && one.asks(*technique)) ||
-                             !one.row->text().isEmpty();
-        one.row->setVisible(isShown);
-        if (!isShown) {
-            hidden << one.name;
-        }
-    }
-    Q_EMIT hiddenChanged(hidden);
+FoldHeading& StepFields::heading(Fold fold) {
+    return *m_folds[static_cast<std::size_t>(fold)].heading;
 }
 
-void StepFields::showAllConditions() {
-    m_showsAll = true;
-    followConditions(nullptr);
-    if (!m_conditions.empty()) {
-        m_conditions.front().row->control()->setFocus(Qt::OtherFocusReason);
+void StepFields::alignLabels(int width) {
+    m_form->alignLabels(width);
+    for (const Folding& folding : m_folds) {
+        folding.heading->setNameWidth(width + kSpace);
     }
+}
+
+void StepFields::stand(FieldRow* row, bool isWanted, bool isFirst) {
+    const auto put = [row](std::set<FieldRow*>& set, bool isIn) {
+        isIn ? static_cast<void>(set.insert(row)) : static_cast<void>(set.erase(row));
+    };
+    put(m_unwanted, !isWanted);
+    put(m_first, isFirst);
+}
+
+// Folded rows say what they hold beside their heading.
+void StepFields::look() {
+    for (const Folding& folding : m_folds) {
+        QStringList said;
+        for (FieldRow* row : folding.rows) {
+            const bool isWanted = !m_unwanted.contains(row);
+            const bool isOpen = folding.heading->isChecked() || m_first.contains(row) ||
+                                row->hasError() || row->control()->hasFocus();
+            row->setVisible(isWanted && isOpen);
+            if (isWanted && !isOpen) {
+                const auto* box = qobject_cast<const QComboBox*>(row->control());
+                said << (box != nullptr ? box->currentText() : row->text().simplified());
+            }
+        }
+        folding.heading->setSummary(dotted(said));
+    }
+}
+
+// Where the technique wets, what it asks for stands there at once; the rest is folded.
+void StepFields::followConditions(const core::Technique* technique) {
+    for (const Condition& one : m_conditions) {
+        stand(one.row, true, technique != nullptr && technique->wets && one.asks(*technique));
+    }
+    stand(m_sets, true, technique != nullptr && technique->sets > core::Minutes{0});
+    look();
 }
 
 void StepFields::show(const core::Step& step, const core::JobFile& file) {
     m_file = file;
     m_touched.clear();
-    m_showsAll = false;
+    for (const Folding& folding : m_folds) {
+        folding.heading->setChecked(false);
+    }
     m_followed = step.technique;
     m_form->showDraft(step);
     m_part->setVisible(!file.parts.empty());
-    m_line->setVisible(!core::approvedLines(file).empty());
+    stand(m_line, !core::approvedLines(file).empty());
     followKind();
     tick();
     const core::Technique* technique = file.techniques.named(step.technique);
@@ -101,8 +131,9 @@ void StepFields::followKind() {
     m_removed->setVisible(takesOut || isSaid);
     m_fate->setVisible(takesOut || isSaid);
     const bool isWork = kind == core::StepKind::treatment || kind == core::StepKind::removal;
-    m_reversibility->setVisible(isWork);
-    m_undoing->setVisible(isWork);
+    stand(m_reversibility, isWork);
+    stand(m_undoing, isWork);
+    look();
     switch (kind) {
     case core::StepKind::uncovering:
         m_what->placeholder(tr("what was laid open; photograph it before it is covered again"));
@@ -155,13 +186,14 @@ FieldRow* StepFields::askUndoing(const std::string& doubt) {
     if (doubt.empty()) {
         return nullptr;
     }
-    m_undoing->setVisible(true);
     m_undoing->setError(tr("The usual sentence %1. How can this be undone?").arg(fromCore(doubt)));
+    look();
     return m_undoing;
 }
 
 FieldRow* StepFields::asked(const core::Step& step) {
     if (FieldRow* wrong = m_form->troubled()) {
+        look();
         return wrong;
     }
     const auto ask = [](FieldRow* row, const QString& question) {

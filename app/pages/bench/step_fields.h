@@ -1,8 +1,11 @@
-// The fields of a step that is being written. The technique fills in what is usual of it, where
-// nothing else was written by hand. A removal asks what was taken out and what became of it; an
-// uncovering for its photograph; an incident for what was done about it.
+// The fields of a step that is being written: first what every step needs, its materials among
+// them; the rest folded under headings that say what stands in it. The technique fills in what is
+// usual of it, where nothing else was written by hand. A removal asks what was taken out and what
+// became of it; an uncovering for its photograph; an incident for what was done about it.
 #pragma once
 
+#include <array>
+#include <map>
 #include <set>
 
 #include "app/form/record_form.h"
@@ -10,11 +13,17 @@
 #include "core/treatment/step_conditions.h"
 #include "core/treatment/techniques.h"
 
+class QVBoxLayout;
+
 namespace headcap::app {
+
+class FoldHeading;
 
 class StepFields : public QObject {
     Q_OBJECT
 public:
+    enum class Fold { when, kind, conditions };
+
     explicit StepFields(Session& session, QObject* parent = nullptr);
 
     [[nodiscard]] RecordForm<core::Step>& form() { return *m_form; }
@@ -25,9 +34,10 @@ public:
     // The step with what can be read. Where no time was said, it took until now; where one was
     // said, it was begun so long ago.
     [[nodiscard]] core::Step taken();
-    // The conditions that the technique does not ask for, and that nobody wrote down, are not
-    // shown until they are asked for.
-    void showAllConditions();
+    // Among the rows, below what was worked and how long: for what it was done with.
+    [[nodiscard]] QVBoxLayout& materials() { return *m_materials; }
+    [[nodiscard]] FoldHeading& heading(Fold fold);
+    void alignLabels(int width);
     // The first field that still asks something of the step, with its sentence; none: null.
     FieldRow* asked(const core::Step& step);
     // How it is undone, where the usual sentence is not true of it; null where there is no doubt.
@@ -36,16 +46,20 @@ public:
 Q_SIGNALS:
     void adviceChanged(const QString& words);
     void techniqueChanged(const std::string& key);
-    // Those that are not shown, by name; empty: none.
-    void hiddenChanged(const QStringList& conditions);
 
 private:
     void buildWhat();
     void buildWhen();
-    void buildUndoing();
+    void buildKind();
     void buildConditions();
+    void addMaterials();
+    void beginFold(Fold fold, const QString& name);
+    // Whether the step can have such a row at all, and whether it is shown folded or not.
+    void stand(FieldRow* row, bool isWanted, bool isFirst = false);
+    void look();
+    FieldRow& folded(Fold fold, FieldRow& row);
     void followConditions(const core::Technique* technique);
-    void addCondition(FieldRow& row, const QString& name, core::AsksFor asks);
+    void addCondition(FieldRow& row, core::AsksFor asks);
     void addBegun();
     void addMinutes();
     void addSets();
@@ -70,15 +84,21 @@ private:
     FieldRow* m_reversibility = nullptr;
     FieldRow* m_undoing = nullptr;
     FieldRow* m_line = nullptr;
+    QVBoxLayout* m_materials = nullptr;
+    struct Folding {
+        FoldHeading* heading = nullptr;
+        std::vector<FieldRow*> rows{};
+    };
+    std::array<Folding, 3> m_folds{};
     struct Condition {
         FieldRow* row;
-        QString name;
         core::AsksFor asks;
     };
     std::vector<Condition> m_conditions;
-    bool m_showsAll = false;
-    std::set<FieldRow*> m_touched; // written by hand
-    std::string m_followed;        // the technique that last filled the others in
+    std::set<FieldRow*> m_unwanted; // the step can't have it
+    std::set<FieldRow*> m_first;    // shown, though its rows are folded
+    std::set<FieldRow*> m_touched;  // written by hand
+    std::string m_followed;         // the technique that last filled the others in
 };
 
 } // namespace headcap::app

@@ -2,9 +2,13 @@
 #include "app/pages/bench/step_fields.h"
 
 #include <QLineEdit>
+#include <QVBoxLayout>
 
+#include "app/form/column_layout.h"
 #include "app/form/moment.h"
 #include "app/form/record_choices.h"
+#include "app/look/fold_heading.h"
+#include "app/look/grid.h"
 #include "app/pages/bench/step_words.h"
 #include "app/pages/place_in_book.h"
 #include "core/treatment/approval.h"
@@ -18,7 +22,6 @@ void StepFields::buildWhat() {
     using R = core::Step;
     m_technique = &m_form->term(tr("Technique"), &R::technique, techniqueTerms(m_session));
     m_technique->placeholder(tr("guarding, resewing …"));
-    m_kind = &m_form->choice(tr("Kind"), &R::kind);
     m_part = &m_form->pick(tr("Volume"), &R::part, [this] {
         std::vector<Choice> choices;
         for (const core::Item& part : m_file ? m_file->parts : std::vector<core::Item>{}) {
@@ -31,19 +34,41 @@ void StepFields::buildWhat() {
     m_form->usedText(tr("Where"), &R::place)
         .placeholder(tr("K7, C1–C4, spine"))
         .understood(placeInBook(m_file));
+    addMinutes();
+    addMaterials();
     m_what = &m_form->lines(tr("What"), &R::description);
     m_removed = &m_form->text(tr("Taken out"), &R::removed).placeholder(tr("old linings, glue"));
     m_fate = &m_form->usedText(tr("Became of it"), &R::removedFate)
                   .placeholder(tr("kept where, given back, discarded and why"));
-    m_line =
-        &m_form->pick(tr("Carries out"), &R::line, approved()).placeholder(tr("the approved line"));
+}
+
+void StepFields::addMaterials() {
+    auto* holder = new QWidget(m_form);
+    m_materials = new QVBoxLayout(holder);
+    m_materials->setContentsMargins(0, 0, 0, kGap);
+    static_cast<ColumnLayout*>(m_form->layout())->addRow(holder, true);
+}
+
+void StepFields::beginFold(Fold fold, const QString& name) {
+    auto* heading = new FoldHeading(name, m_form);
+    m_folds[static_cast<std::size_t>(fold)].heading = heading;
+    static_cast<ColumnLayout*>(m_form->layout())->addRow(heading, true);
+    connect(heading, &QPushButton::toggled, this, &StepFields::look);
+}
+
+FieldRow& StepFields::folded(Fold fold, FieldRow& row) {
+    m_folds[static_cast<std::size_t>(fold)].rows.push_back(&row);
+    connect(&row, &FieldRow::edited, this, &StepFields::look);
+    return row;
 }
 
 void StepFields::buildWhen() {
+    beginFold(Fold::when, tr("When, by whom"));
     addBegun();
-    addMinutes();
-    m_form->pick(tr("By"), &core::Step::who, peopleOf(m_session));
+    folded(Fold::when, *m_begun);
+    folded(Fold::when, m_form->pick(tr("By"), &core::Step::who, peopleOf(m_session)));
     addSets();
+    folded(Fold::when, *m_sets);
 }
 
 void StepFields::addBegun() {
@@ -108,15 +133,22 @@ void StepFields::addSets() {
     m_sets->placeholder(tr("setting, drying or pressing: 2 h"));
 }
 
-void StepFields::buildUndoing() {
+void StepFields::buildKind() {
     using R = core::Step;
-    m_reversibility = &m_form->choice(tr("Undone"), &R::reversibility);
-    m_undoing = &m_form->lines(tr("How"), &R::undoing).placeholder(tr("how it is undone"));
+    beginFold(Fold::kind, tr("Kind, how undone"));
+    m_kind = &folded(Fold::kind, m_form->choice(tr("Kind"), &R::kind));
+    m_line = &folded(
+        Fold::kind,
+        m_form->pick(tr("Carries out"), &R::line, approved()).placeholder(tr("the approved line")));
+    m_reversibility = &folded(Fold::kind, m_form->choice(tr("Undone"), &R::reversibility));
+    m_undoing = &folded(Fold::kind,
+                        m_form->lines(tr("How"), &R::undoing).placeholder(tr("how it is undone")));
 }
 
 // A number with its unit, kept in a whole number of its parts.
 void StepFields::buildConditions() {
     using R = core::Step;
+    beginFold(Fold::conditions, tr("Conditions"));
     const auto number = [this](const QString& label, std::optional<std::int64_t> R::*member,
                                int places, const QString& unit,
                                const QString& example) -> FieldRow& {
@@ -147,18 +179,18 @@ void StepFields::buildConditions() {
     };
     addCondition(number(tr("Temperature"), &R::temperatureTenthsC, 1, QStringLiteral(" °C"),
                         QStringLiteral("21 °C")),
-                 tr("temperature"), core::asksForTemperature);
+                 core::asksForTemperature);
     addCondition(number(tr("Humidity"), &R::humidityPercent, 0, QStringLiteral(" % RH"),
                         QStringLiteral("55 % RH")),
-                 tr("humidity"), core::asksForHumidity);
+                 core::asksForHumidity);
     addCondition(m_form->usedText(tr("Strength"), &R::concentration).placeholder(tr("2 % w/v")),
-                 tr("strength"), core::asksForStrength);
+                 core::asksForStrength);
     addCondition(m_form->usedText(tr("Pressure"), &R::pressure).placeholder(tr("under 6 kg")),
-                 tr("pressure"), core::asksForPressure);
+                 core::asksForPressure);
 }
 
-void StepFields::addCondition(FieldRow& row, const QString& name, core::AsksFor asks) {
-    m_conditions.push_back({&row, name, asks});
+void StepFields::addCondition(FieldRow& row, core::AsksFor asks) {
+    m_conditions.push_back({&folded(Fold::conditions, row), asks});
 }
 
 Choices StepFields::approved() const {

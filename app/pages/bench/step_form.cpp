@@ -19,12 +19,6 @@
 #include "core/treatment/undoing.h"
 
 namespace headcap::app {
-namespace {
-
-constexpr int kTickMs = 5'000;
-
-} // namespace
-
 StepForm::StepForm(Session& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_heading(new Label(Face::slip)),
       m_advice(new Label(Face::small, Ink::quiet)), m_scroll(new QScrollArea),
@@ -34,87 +28,18 @@ StepForm::StepForm(Session& session, QWidget* parent)
       m_drop(quietButton(tr("Drop it"), tr("Nothing of it is logged"))),
       m_dropClock(quietButton(tr("Drop the minutes too"),
                               tr("The clock was started by mistake: nothing was worked"))),
-      m_more(quietButton({})) {
+      m_setAnew(new QTimer(this)) {
     layOut();
     connectParts();
-}
-
-void StepForm::connectParts() {
-    m_more->setAccessibleName(tr("More conditions"));
-    connect(m_more, &QPushButton::clicked, m_fields, &StepFields::showAllConditions);
-    connect(m_dropClock, &QPushButton::clicked, this, [this] {
-        if (m_clock) {
-            Q_EMIT dropClockAsked(*m_clock);
-        }
-    });
-    connect(m_fields, &StepFields::hiddenChanged, this, [this](const QStringList& hidden) {
-        m_more->setText(tr("More: %1 …").arg(hidden.join(QStringLiteral(", "))));
-        m_more->setVisible(!hidden.isEmpty());
-    });
-    connect(m_log, &QPushButton::clicked, this, &StepForm::logAsked);
-    connect(m_drop, &QPushButton::clicked, this, &StepForm::dropAsked);
-    connect(m_fields, &StepFields::adviceChanged, this, [this](const QString& words) {
-        m_advice->setText(words);
-        m_advice->setVisible(!words.isEmpty());
-    });
-    connect(m_fields, &StepFields::techniqueChanged, this, [this](const std::string& technique) {
-        showChecks(technique);
-        m_uses->follow(technique);
-    });
-    auto* timer = new QTimer(this);
-    connect(timer, &QTimer::timeout, m_fields, &StepFields::tick);
-    timer->start(kTickMs);
-}
-
-void StepForm::layOut() {
-    m_heading->setWordWrap(true);
-    m_advice->setWordWrap(true);
-    m_log->setDefault(true);
-    m_log->setToolTip(tipOf(ActionId::logStep));
-    for (QPushButton* button : {m_log, m_drop, m_dropClock, m_more}) {
-        button->setMinimumHeight(kBenchControl);
-    }
-    for (FieldRow* row : m_fields->form().rows()) {
-        row->setLeastHeight(kBenchControl);
-    }
-    m_reason->setLeastHeight(kBenchControl);
-    m_reason->setLabelWidth(m_fields->form().widestLabel());
-    m_reason->placeholder(tr("what was wrong in it"));
-
-    auto* sheet = new QWidget;
-    auto* rows = new QVBoxLayout(sheet);
-    rows->setContentsMargins(0, 0, kSpace, 0);
-    rows->setSpacing(kGap);
-    rows->addWidget(m_reason);
-    rows->addWidget(&m_fields->form());
-    rows->addWidget(m_more, 0, Qt::AlignLeft);
-    rows->addWidget(m_advice);
-    rows->addWidget(m_uses);
-    rows->addWidget(m_checks);
-    rows->addStretch();
-    m_scroll->setFrameShape(QFrame::NoFrame);
-    m_scroll->setWidgetResizable(true);
-    m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    m_scroll->setFocusPolicy(Qt::NoFocus);
-    m_scroll->setWidget(sheet);
-
-    auto* ways = new QHBoxLayout;
-    ways->setSpacing(kGap);
-    ways->addWidget(m_log, 2);
-    ways->addWidget(m_drop, 1);
-    ways->addWidget(m_dropClock, 1);
-    auto* down = new QVBoxLayout(this);
-    down->setContentsMargins(0, 3 * kGrid, 0, 0);
-    down->setSpacing(kGap);
-    down->addWidget(m_heading);
-    down->addWidget(m_scroll, 1);
-    down->addLayout(ways);
 }
 
 void StepForm::show(const StepDraft& draft, const core::JobFile& file) {
     m_techniques = file.techniques;
     m_fields->show(draft.logged.step, file);
     m_uses->show(draft.logged.step, draft.logged.uses, file);
+    if (!draft.isCorrection() && draft.logged.uses.empty()) {
+        m_uses->offerBlank();
+    }
     m_clock = draft.clock;
     m_dropClock->setVisible(m_clock.has_value());
     m_checks->clear();
@@ -154,6 +79,7 @@ void StepForm::showChecks(const std::string& technique) {
         }
     }
     m_checks->show(checks);
+    m_setAnew->start();
 }
 
 std::vector<core::StepCheck> StepForm::checksOf(const core::Step& step) const {

@@ -13,6 +13,7 @@
 
 class QPushButton;
 class QScrollArea;
+class QTimer;
 class QVBoxLayout;
 
 namespace headcap::app {
@@ -46,7 +47,6 @@ public:
     [[nodiscard]] QPushButton& log() { return *m_log; }
     [[nodiscard]] QPushButton& dropIt() { return *m_drop; }
     [[nodiscard]] QPushButton& dropClock() { return *m_dropClock; }
-    [[nodiscard]] QPushButton& more() { return *m_more; }
 
 Q_SIGNALS:
     void logAsked();
@@ -78,7 +78,7 @@ private:
     QPushButton* m_log;
     QPushButton* m_drop;
     QPushButton* m_dropClock;
-    QPushButton* m_more; // the conditions that the technique does not ask for
+    QTimer* m_setAnew; // the order of Tab, when rows have come or gone
 };
 
 } // namespace headcap::app

@@ -33,7 +33,9 @@ TableCell belowOf(const core::JobFile& file, const core::Step& step, const core:
     if (!step.description.empty()) {
         parts << fromCore(file.techniques.nameOf(step.technique));
     }
-    if (step.kind == core::StepKind::uncovering || step.kind == core::StepKind::incident) {
+    const bool isNamed =
+        step.kind == core::StepKind::uncovering || step.kind == core::StepKind::incident;
+    if (isNamed && titleOf(file, step).compare(words(step.kind), Qt::CaseInsensitive) != 0) {
         parts << words(step.kind);
     }
     if (owesFate(step)) {

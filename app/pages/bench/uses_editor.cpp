@@ -1,5 +1,7 @@
 #include "app/pages/bench/uses_editor.h"
 
+#include <algorithm>
+
 #include <QPushButton>
 #include <QVBoxLayout>
 
@@ -20,7 +22,6 @@ UsesEditor::UsesEditor(Session& session, QWidget* parent)
     all->setContentsMargins(0, kGap, 0, 0);
     all->setSpacing(kGrid);
     all->addWidget(new Label(Face::heading, Ink::ink, tr("With")));
-    all->addWidget(new HairRule);
     all->addLayout(m_down);
     all->addWidget(m_add, 0, Qt::AlignLeft);
 }
@@ -76,16 +77,25 @@ void UsesEditor::add(const core::MaterialUse& use) {
         row->hide();
         row->deleteLater();
         m_add->setFocus(Qt::OtherFocusReason);
+        Q_EMIT rowsChanged();
     });
+    row->form().alignLabels(std::max(m_labels, row->form().widestLabel()));
+    Q_EMIT rowsChanged();
 }
 
 void UsesEditor::addBlank() {
-    if (!m_step) {
-        return;
+    offerBlank();
+    if (m_step) {
+        m_rows.back()->form().focusFirst();
     }
-    add(core::MaterialUse{
-        .id = m_session.ids().next<core::MaterialUse>(), .job = m_step->job, .step = m_step->id});
-    m_rows.back()->form().focusFirst();
+}
+
+void UsesEditor::offerBlank() {
+    if (m_step && (m_rows.empty() || !m_rows.back()->isEmpty())) {
+        add(core::MaterialUse{.id = m_session.ids().next<core::MaterialUse>(),
+                              .job = m_step->job,
+                              .step = m_step->id});
+    }
 }
 
 std::vector<core::MaterialUse> UsesEditor::taken() {

@@ -34,8 +34,15 @@ public:
     [[nodiscard]] FieldRow* troubled() const;
     [[nodiscard]] const std::vector<UseRow*>& rows() const { return m_rows; }
     [[nodiscard]] const core::Shelf& shelf() const { return m_shelf; }
+    // A row to write in, and the cursor there; one that is still blank is taken.
     void addBlank();
+    // The same, but the cursor stays where it is.
+    void offerBlank();
     void clear();
+    void alignLabels(int width) { m_labels = width; }
+
+Q_SIGNALS:
+    void rowsChanged();
 
 private:
     void add(const core::MaterialUse& use);
@@ -48,6 +55,7 @@ private:
     std::vector<UseRow*> m_rows;
     QVBoxLayout* m_down;
     QPushButton* m_add;
+    int m_labels = 0; // as wide as those of the step
 };
 
 } // namespace headcap::app

@@ -43,8 +43,10 @@ void ReleasePanel::buildForm() {
     m_form->lines(tr("With it went"), &R::wentWith)
         .placeholder(tr("report, box, what was taken out"));
     m_form->text(tr("Receipt"), &R::receipt).placeholder(tr("signed by whom, on what"));
-    m_form->value(tr("To object by"), &R::objectBy);
-    m_form->value(tr("Next look"), &R::nextLookOn);
+    m_form->value(tr("To object by"), &R::objectBy)
+        .placeholder(tr("until when it may be objected to: 14 May"));
+    m_form->value(tr("Next look"), &R::nextLookOn)
+        .placeholder(tr("when it should be looked at again: May 2033"));
     m_form->lines(tr("Note"), &R::note);
     m_giveBack->setToolTip(tr("Notes the return; the job is then returned"));
     connect(m_giveBack, &QPushButton::clicked, this, &ReleasePanel::returnIt);

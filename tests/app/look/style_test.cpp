@@ -1,10 +1,14 @@
 #include "app/look/style.h"
 
+#include <QApplication>
+#include <QComboBox>
 #include <QPushButton>
 #include <QSignalSpy>
 #include <QTest>
 #include <QVBoxLayout>
 #include <gtest/gtest.h>
+
+#include "app/look/palette.h"
 
 namespace headcap::app {
 namespace {
@@ -54,6 +58,25 @@ TEST(Button, showsThatItHasTheFocus) {
         chosen->setFocus();
         EXPECT_NE(chosen->grab().toImage(), without) << "a button of kind " << kind;
     }
+}
+
+// Fields are of the same ground: without an edge a list could not be told from what it lies on.
+TEST(Style, anOpenedListHasAnEdge) {
+    QWidget window;
+    auto* box = new QComboBox(&window);
+    box->addItems({QStringLiteral("bought"), QStringLiteral("saved from an old binding")});
+    window.setVisible(true);
+    ASSERT_TRUE(QTest::qWaitForWindowExposed(&window));
+    box->showPopup();
+    QWidget* list = QApplication::activePopupWidget();
+    ASSERT_NE(list, nullptr);
+    const QImage shot = list->grab().toImage();
+    const QColor edge = coloursFor(list->palette()).accent;
+    const int middle = shot.height() / 2;
+    EXPECT_EQ(shot.pixelColor(0, middle), edge);
+    EXPECT_EQ(shot.pixelColor(shot.width() - 1, middle), edge);
+    EXPECT_NE(shot.pixelColor(shot.width() / 2, middle), edge);
+    box->hidePopup();
 }
 
 } // namespace

@@ -5,6 +5,7 @@
 #include <QPushButton>
 
 #include "app/form/ruled_table.h"
+#include "app/look/fold_heading.h"
 #include "app/pages/bench/open_lines.h"
 #include "app/pages/bench/step_fields.h"
 #include "app/pages/bench/step_form.h"
@@ -188,7 +189,7 @@ TEST_F(BenchLineTest, aLowWindowKeepsItsRoomForTheLog) {
     EXPECT_GT(page().log().height(), 250);
 }
 
-TEST_F(BenchLineTest, theFormShowsTheConditionsThatTheTechniqueAsksForAndTheRestOnDemand) {
+TEST_F(BenchLineTest, theFormShowsTheConditionsOfWhatWetsAndTheRestOnDemand) {
     page().log().setFocus();
     press(ActionId::addRecord);
     StepForm& form = page().form();
@@ -201,13 +202,17 @@ TEST_F(BenchLineTest, theFormShowsTheConditionsThatTheTechniqueAsksForAndTheRest
     type(form.fields().form(), QStringLiteral("Technique"),
          QStringLiteral("Tooling and lettering"));
     EXPECT_FALSE(warmth->isVisible());
-    ASSERT_TRUE(form.more().isVisible());
-    EXPECT_TRUE(form.more().text().contains(QStringLiteral("temperature")));
-    QTest::keyClick(&form.more(), Qt::Key_Space);
+    FoldHeading& conditions = form.fields().heading(StepFields::Fold::conditions);
+    QTest::keyClick(&conditions, Qt::Key_Space);
     EXPECT_TRUE(warmth->isVisible());
     EXPECT_TRUE(strength->isVisible());
-    EXPECT_TRUE(warmth->control()->hasFocus());
-    EXPECT_FALSE(form.more().isVisible());
+    type(form.fields().form(), QStringLiteral("Strength"), QStringLiteral("2 %"));
+    QTest::keyClick(&conditions, Qt::Key_Space); // folded, it says what it holds
+    conditions.setFocus();
+    QTest::keyClick(&conditions, Qt::Key_Space);
+    QTest::keyClick(&conditions, Qt::Key_Space);
+    EXPECT_FALSE(strength->isVisible());
+    EXPECT_EQ(conditions.summary(), QStringLiteral("2 %"));
 }
 
 } // namespace

@@ -6,6 +6,7 @@
 
 #include "app/form/moment.h"
 #include "app/form/ruled_table.h"
+#include "app/look/fold_heading.h"
 #include "app/pages/bench/open_lines.h"
 #include "app/pages/bench/setting_strip.h"
 #include "app/pages/bench/step_details.h"
@@ -151,7 +152,9 @@ TEST_F(BenchPageTest, aCorrectionIsAFurtherStepTiedToTheOneItCorrects) {
 TEST_F(BenchPageTest, aRemovalAsksWhatBecameOfIt) {
     const std::size_t before = file().steps.size();
     press(ActionId::addRecord);
+    QTest::keyClick(&page().form().fields().heading(StepFields::Fold::kind), Qt::Key_Space);
     FieldRow* kind = form().rowLabelled(QStringLiteral("Kind"));
+    ASSERT_TRUE(kind->isVisible());
     qobject_cast<QComboBox*>(kind->control())->setFocus();
     while (kind->text().toInt() != static_cast<int>(core::StepKind::removal)) {
         QTest::keyClick(kind->control(), Qt::Key_Down);
@@ -225,7 +228,7 @@ TEST_F(BenchPageTest, settingTimesSayUntilWhenAndWhenTheyAreOver) {
     EXPECT_TRUE(row->accessibleName().contains(QStringLiteral("1 h 52 min left")));
     sample.clock.at += std::chrono::hours{3};
     strip->tick();
-    EXPECT_TRUE(row->accessibleName().contains(QStringLiteral("over since 15:40")));
+    EXPECT_TRUE(row->accessibleName().contains(QStringLiteral("since 15:40")));
 }
 
 TEST_F(BenchPageTest, escStepsBackAndKeepsWhatIsWritten) {
@@ -253,6 +256,48 @@ TEST_F(BenchPageTest, controlsAreLargeEnoughForAKnuckle) {
             EXPECT_GE(row->control()->height(), 48) << row->label().toStdString();
         }
     }
+}
+
+// By Esc one is back on the button that asked for the reason.
+TEST_F(BenchPageTest, escFromTheReasonOfAStrikeGoesBackToItsButton) {
+    chooseFirst();
+    page().details().strike().setFocus();
+    QTest::keyClick(&page().details().strike(), Qt::Key_Space);
+    ASSERT_TRUE(page().details().reason().hasFocus());
+    QTest::keyClick(&page().details().reason(), Qt::Key_Escape);
+    EXPECT_FALSE(page().details().reason().isVisible());
+    EXPECT_TRUE(page().details().strike().hasFocus());
+}
+
+// What every step needs stands first and is come to first by Tab; the rest says what it holds.
+TEST_F(BenchPageTest, theFormBeginsWithWhatEveryStepNeeds) {
+    press(ActionId::addRecord);
+    type(form(), QStringLiteral("Technique"), QStringLiteral("Guarding"));
+    QTest::qWait(50); // laid out, and Tab with it
+    QStringList come;
+    for (int i = 0; i < 6; ++i) {
+        come << QApplication::focusWidget()->accessibleName();
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+    }
+    EXPECT_EQ(come.mid(0, 5).join(QStringLiteral(", ")).toStdString(),
+              "Technique, Where, Took, Lot, Amount");
+    EXPECT_FALSE(form().rowLabelled(QStringLiteral("Begun"))->isVisible());
+    const FoldHeading& when = page().form().fields().heading(StepFields::Fold::when);
+    EXPECT_TRUE(when.summary().contains(QStringLiteral("M. Orrin")))
+        << when.summary().toStdString();
+    // Guarding dries, and wets no leaf: its conditions are folded.
+    EXPECT_FALSE(form().rowLabelled(QStringLiteral("Humidity"))->isVisible());
+    EXPECT_TRUE(form().rowLabelled(QStringLiteral("Sets for"))->isVisible());
+}
+
+// In a low window the page scrolls: log and panel keep a height one can work in.
+TEST_F(BenchPageTest, theLogKeepsItsHeightInALowWindow) {
+    window.resize(1024, 640);
+    press(ActionId::addRecord);
+    QTest::qWait(50);
+    EXPECT_GE(page().form().height(), 400);
+    page().log().setFocus();
+    EXPECT_GE(page().log().height(), 300);
 }
 
 TEST_F(BenchPageTest, anEmptyLogSaysWhatBelongsThere) {

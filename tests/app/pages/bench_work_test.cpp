@@ -157,7 +157,7 @@ TEST_F(BenchWorkTest, whatHasSetIsSaidUntilATouchSaysItWasSeenTo) {
     strip->tick();
     auto* row = strip->findChild<SettingRow*>();
     ASSERT_NE(row, nullptr);
-    EXPECT_TRUE(row->accessibleName().contains(QStringLiteral("over since")))
+    EXPECT_TRUE(row->accessibleName().contains(QStringLiteral("it has set")))
         << row->accessibleName().toStdString();
     QTest::mouseClick(&row->see(), Qt::LeftButton);
     EXPECT_EQ(file().settings.front().step, id);
@@ -219,6 +219,21 @@ TEST_F(BenchWorkTest, wordsCompleteByTabAndTheLineIsReadOn) {
     ASSERT_TRUE(job().benchLine().offers().isVisible());
     QTest::keyClick(&line(), Qt::Key_Escape); // sends the offers away, and nothing else
     EXPECT_EQ(line().text(), QStringLiteral("guarded K7 31-006 0.6 g koz"));
+}
+
+// The lot's name holds the word: it stays as it was typed, and Tab goes on.
+TEST_F(BenchWorkTest, aWordThatStandsWholeIsNotReplacedUntilAnOfferIsChosen) {
+    press(ActionId::toBenchLine);
+    QTest::keyClicks(&line(), QStringLiteral("guarded K7 paste"));
+    ASSERT_TRUE(job().benchLine().offers().isVisible());
+    EXPECT_FALSE(job().benchLine().offers().isTakenByTab());
+    QTest::keyClick(&line(), Qt::Key_Tab);
+    EXPECT_EQ(line().text(), QStringLiteral("guarded K7 paste"));
+    line().setFocus();
+    QTest::keyClick(&line(), Qt::Key_Backspace);
+    ASSERT_TRUE(job().benchLine().offers().isVisible());
+    QTest::keyClick(&line(), Qt::Key_Tab);
+    EXPECT_EQ(line().text(), QStringLiteral("guarded K7 31-006 "));
 }
 
 TEST_F(BenchWorkTest, aScannedLabelDropsIntoTheLineAndItsEnterTakesNothing) {

@@ -4,8 +4,10 @@
 #include <functional>
 
 #include <QApplication>
+#include <QComboBox>
 #include <QDir>
 #include <QLineEdit>
+#include <QPainter>
 #include <QPixmap>
 #include <QProcess>
 #include <QProcessEnvironment>
@@ -243,6 +245,42 @@ void addWork(std::vector<Scene>& all) {
          }});
 }
 
+// What lies over a page: a menu, an opened choice, the list of a field; and a lot that is begun.
+void addOpened(std::vector<Scene>& all) {
+    all.push_back({QStringLiteral("people"), [](app::MainWindow& window, SampleWorkshop&) {
+                       QTest::keyClick(window.current(), Qt::Key_U, Qt::ControlModifier);
+                   }});
+    all.push_back(
+        {QStringLiteral("people-job"), [](app::MainWindow& window, SampleWorkshop& sample) {
+             window.go({.view = app::ViewId::job, .job = sample.grafting});
+             QTest::keyClick(window.current(), Qt::Key_U, Qt::ControlModifier);
+         }});
+    const auto newLot = [](app::MainWindow& window) {
+        window.go({app::ViewId::materials});
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Insert);
+    };
+    all.push_back({QStringLiteral("new-lot"), [newLot](app::MainWindow& window, SampleWorkshop&) {
+                       newLot(window);
+                       QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+                       keys("9");
+                       (void)window.current()->leave();
+                   }});
+    all.push_back(
+        {QStringLiteral("list-of-field"), [newLot](app::MainWindow& window, SampleWorkshop&) {
+             newLot(window);
+             QTest::keyClick(QApplication::focusWidget(), Qt::Key_Down);
+         }});
+    all.push_back(
+        {QStringLiteral("choice-list"), [newLot](app::MainWindow& window, SampleWorkshop&) {
+             newLot(window);
+             for (auto* box : window.current()->findChildren<QComboBox*>()) {
+                 if (box->accessibleName() == QLatin1String("It was")) {
+                     box->showPopup();
+                 }
+             }
+         }});
+}
+
 std::vector<Scene> scenes() {
     using app::ViewId;
     std::vector<Scene> all{
@@ -418,6 +456,7 @@ std::vector<Scene> scenes() {
              QTest::keyClick(&jobView(window).benchLine().line(), Qt::Key_Return);
          }},
     };
+    addOpened(all);
     const auto choosePhotograph = [](app::MainWindow& window, SampleWorkshop& sample) {
         window.go({.view = ViewId::job, .job = sample.grafting, .page = core::Page::photographs});
         auto* page = qobject_cast<app::PhotographsPage*>(jobView(window).currentPage());
@@ -478,7 +517,13 @@ void take(const Scene& scene, const QDir& folder, const QString& tone, int scale
         QTest::qWait(kReadingMs);
         const QString file =
             QStringLiteral("%1-%2-%3-%4x.png").arg(scene.name, tone).arg(width).arg(scale);
-        window.grab().save(folder.filePath(file));
+        QPixmap taken = window.grab();
+        if (QWidget* popup = QApplication::activePopupWidget()) { // a window of its own
+            QPainter painter{&taken};
+            painter.drawPixmap(popup->pos() - window.pos(), popup->grab());
+            popup->close();
+        }
+        taken.save(folder.filePath(file));
         std::printf("%s\n", qPrintable(file));
     }
 }

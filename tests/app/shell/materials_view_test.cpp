@@ -11,6 +11,7 @@
 #include "app/form/field_row.h"
 #include "app/form/form_base.h"
 #include "app/form/ruled_list.h"
+#include "app/session/actions.h"
 #include "app/shell/lot_movements.h"
 #include "app/shell/materials_view.h"
 #include "core/materials/shelf.h"
@@ -147,7 +148,12 @@ TEST_F(MaterialsViewTest, aNewLotTakesWhatCameInFromItsForm) {
         QTest::keyClicks(line, QString::fromUtf8(text));
         QTest::keyClick(line, Qt::Key_Return);
     };
+    const auto* material =
+        qobject_cast<QLineEdit*>(form->rowLabelled(QStringLiteral("Material"))->control());
+    EXPECT_TRUE(material->text().isEmpty()); // none is taken for granted
     type("Number", "31-777");
+    EXPECT_EQ(shelf().lots.size(), before); // of nothing, nothing is kept
+    type("Material", "kozo tissue");
     const core::Shelf kept = shelf();
     const auto lot = std::ranges::find(kept.lots, "31-777", &core::Lot::number);
     ASSERT_NE(lot, kept.lots.end());
@@ -160,6 +166,77 @@ TEST_F(MaterialsViewTest, aNewLotTakesWhatCameInFromItsForm) {
     view.findChild<RuledList*>()->setFocus();
     view.refresh();
     EXPECT_FALSE(form->rowLabelled(QStringLiteral("How much"))->isVisible());
+}
+
+// Without its material a lot is neither kept nor lost: one sentence asks for it, and Esc drops it.
+TEST_F(MaterialsViewTest, aLotWithoutItsMaterialIsNotLeftUnsaid) {
+    const auto before = shelf().lots.size();
+    auto* list = view.findChild<RuledList*>();
+    list->setFocus();
+    QTest::keySequence(list, keysOf(ActionId::addRecord).front());
+    FormBase* form = nullptr;
+    for (FormBase* one : view.findChildren<FormBase*>()) {
+        form = one->rowLabelled(QStringLiteral("How much")) != nullptr ? one : form;
+    }
+    ASSERT_NE(form, nullptr);
+    FieldRow* material = form->rowLabelled(QStringLiteral("Material"));
+    EXPECT_TRUE(material->control()->hasFocus());
+    EXPECT_TRUE(view.leave()); // nothing was written yet
+    auto* supplier =
+        qobject_cast<QLineEdit*>(form->rowLabelled(QStringLiteral("Supplier"))->control());
+    supplier->setFocus();
+    QTest::keyClicks(supplier, QStringLiteral("Mere Papers"));
+    EXPECT_FALSE(view.leave());
+    EXPECT_TRUE(material->hasError());
+    EXPECT_TRUE(material->control()->hasFocus());
+    EXPECT_EQ(shelf().lots.size(), before);
+    QTest::keyClick(material->control(), Qt::Key_Escape);
+    EXPECT_FALSE(material->hasError());
+    EXPECT_EQ(supplier->text(), QStringLiteral("Mere Papers"));
+    QTest::keyClick(material->control(), Qt::Key_Escape);
+    EXPECT_FALSE(form->isVisible());
+    EXPECT_TRUE(view.leave());
+    EXPECT_EQ(shelf().lots.size(), before);
+}
+
+TEST_F(MaterialsViewTest, insertInTheLedgerBeginsAnEntry) {
+    chosen();
+    auto* ledger = view.findChild<LotMovements*>()->findChild<QListView*>();
+    ledger->setFocus();
+    QTest::keySequence(ledger, keysOf(ActionId::addRecord).front());
+    EXPECT_TRUE(field("How much")->hasFocus());
+}
+
+// The spine lining names 3.1 g that the ledger of the paste does not know.
+TEST_F(MaterialsViewTest, aUseWithoutItsEntryIsSaidInTheLedger) {
+    const core::Lot lot = chosen();
+    ASSERT_EQ(lot.number, "31-006");
+    const auto* ledger = view.findChild<LotMovements*>()->findChild<QListView*>();
+    QStringList said;
+    for (int i = 0; i < ledger->model()->rowCount(); ++i) {
+        said << ledger->model()->index(i, 0).data(Qt::AccessibleTextRole).toString();
+    }
+    EXPECT_TRUE(said.last().contains(QStringLiteral("used, not entered")))
+        << said.last().toStdString();
+    EXPECT_TRUE(said.last().contains(QStringLiteral("3.1 g")));
+    EXPECT_EQ(said.filter(QStringLiteral("not entered")).size(), 1);
+}
+
+// What a lot says is shown; what it does not say waits behind "More …", so that its ledger is seen.
+TEST_F(MaterialsViewTest, theFormOfAKeptLotIsAsLongAsWhatItSays) {
+    chosen();
+    FormBase* form = nullptr;
+    for (FormBase* one : view.findChildren<FormBase*>()) {
+        form = one->rowLabelled(QStringLiteral("How much")) != nullptr ? one : form;
+    }
+    ASSERT_NE(form, nullptr);
+    for (const FieldRow* row : form->rows()) {
+        const auto* line = qobject_cast<const QLineEdit*>(row->control());
+        if (row->isVisible() && line != nullptr) {
+            EXPECT_FALSE(line->text().isEmpty()) << row->label().toStdString();
+        }
+    }
+    EXPECT_TRUE(form->rowLabelled(QStringLiteral("Done with"))->isVisible());
 }
 
 TEST_F(MaterialsViewTest, entersWhatCameIn) {

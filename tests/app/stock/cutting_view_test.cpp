@@ -8,6 +8,7 @@
 #include <gtest/gtest.h>
 
 #include "app/form/ruled_list.h"
+#include "app/stock/cutting_plan_widget.h"
 #include "app/stock/cutting_view.h"
 #include "app/stock/piece_list.h"
 #include "app/stock/plain_form.h"
@@ -83,6 +84,23 @@ TEST_F(CuttingViewTest, plansByItselfAndBooksInOneChange) {
     EXPECT_EQ(stock.shelf().balanceOf(lot->id), Amount::sheets(3));
     EXPECT_EQ(core::all<core::Cutting>(sample.store).size(), 1U);
     EXPECT_TRUE(view.pieces().pieces().empty());
+}
+
+// The plan that was booked is cut by: it stays in sight until another is begun.
+TEST_F(CuttingViewTest, thePlanThatWasBookedStaysUntilAnotherIsBegun) {
+    addPiece("242 mm", "196 mm", "4");
+    ASSERT_TRUE(isPlanned());
+    view.bookButton().setFocus();
+    QTest::keyClick(&view.bookButton(), Qt::Key_Return);
+    EXPECT_EQ(core::all<core::Cutting>(sample.store).size(), 1U);
+    EXPECT_TRUE(view.planned().has_value());
+    EXPECT_TRUE(view.findChild<CuttingPlanWidget*>()->isVisible());
+    EXPECT_TRUE(view.bookButton().hasFocus());
+    view.refresh(); // somebody else changes something
+    EXPECT_TRUE(view.planned().has_value());
+    QTest::keyClick(&view.bookButton(), Qt::Key_Return);
+    EXPECT_EQ(core::all<core::Cutting>(sample.store).size(), 1U); // not booked twice
+    EXPECT_FALSE(view.planned().has_value());
 }
 
 // The sheets' grain runs along their height; a piece that wants it along its width lies across.

@@ -80,7 +80,7 @@ TEST_F(TechniquesViewTest, aValueChangedMakesItTheWorkshopsWayAndTakenBackItIsAs
 TEST_F(TechniquesViewTest, oneOfOurOwnIsReadInTheBenchLineAtOnce) {
     press(ActionId::addRecord);
     write("Name", "Drumming on vellum");
-    write("Said", "drummed on");
+    write("Said as", "drummed on");
     write("Usually takes", "40 min");
     ASSERT_EQ(own().size(), 1U);
     EXPECT_EQ(own().front().record.key, "drumming_on_vellum");
