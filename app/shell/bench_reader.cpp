@@ -127,6 +127,14 @@ QString BenchReader::doubt(const QString& line, const core::JobFile* file) const
     if (read.isDenied) {
         doubts << tr("It says what was not done; the log is of what was.");
     }
+    if (read.isPause) {
+        doubts << tr("A pause is no step: the log is of what was done to the book.");
+    }
+    if (!read.otherMinutes.empty()) {
+        doubts << tr("Several times are named; \"1 h all told\" says the whole. As it stands it "
+                     "is %1.")
+                      .arg(fromCore(core::toText(*read.minutes)));
+    }
     if (read.namesSeveral) {
         doubts << tr("Several people are named, and a step is by one: log one for each.");
     }

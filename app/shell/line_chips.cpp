@@ -85,6 +85,9 @@ void addUses(std::vector<LineChip>& chips, const LineSaid& said) {
         } else if (lot != nullptr && !use.material.empty()) {
             text += QStringLiteral(", ") + fromCore(use.material);
         }
+        if (use.isWasted) {
+            text += tr(", wasted");
+        }
         chips.push_back(
             {lot != nullptr ? tr("lot") : tr("material, no lot"), text, lot == nullptr});
         const core::Material* kind = lot == nullptr ? nullptr : shelf.material(lot->material);
@@ -117,6 +120,19 @@ void addWhen(std::vector<LineChip>& chips, const core::StepLine& read) {
     if (!when.isEmpty()) {
         chips.push_back({tr("when"), when.join(QStringLiteral(", "))});
     }
+}
+
+// Where several may be the whole, all of them.
+void addTime(std::vector<LineChip>& chips, const core::StepLine& read) {
+    if (!read.minutes) {
+        return;
+    }
+    QStringList times{fromCore(core::toText(*read.minutes))};
+    for (const core::Minutes other : read.otherMinutes) {
+        times << fromCore(core::toText(other));
+    }
+    const bool isClear = times.size() == 1;
+    chips.push_back({isClear ? tr("time") : tr("which time?"), times.join(tr(" or ")), !isClear});
 }
 
 void addConditions(std::vector<LineChip>& chips, const core::StepLine& read) {
@@ -192,9 +208,7 @@ std::vector<LineChip> chipsOf(const LineSaid& said) {
     addUses(chips, said);
     addTakenOut(chips, read);
     addWhen(chips, read);
-    if (read.minutes) {
-        chips.push_back({tr("time"), fromCore(core::toText(*read.minutes))});
-    }
+    addTime(chips, read);
     if (read.sets) {
         chips.push_back({tr("sets"), fromCore(core::toText(*read.sets))});
     }

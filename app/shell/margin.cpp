@@ -15,6 +15,7 @@
 #include "app/session/dates.h"
 #include "app/session/words.h"
 #include "app/shell/margin_note.h"
+#include "core/audit/point_groups.h"
 #include "core/custody/hazard_evidence.h"
 #include "core/custody/hazards.h"
 #include "core/record/acts_in_job.h"
@@ -110,10 +111,10 @@ void Margin::addPoints(std::span<const core::AuditPoint> points, core::Page page
     addHeading(isReport ? tr("To settle before it is issued") : tr("Still open here"));
     int here = 0;
     std::array<int, 8> elsewhere{};
-    for (const core::AuditPoint& point : points) {
+    for (const core::PointGroup& point : core::grouped(points)) {
         const bool isMust = point.severity == core::AuditSeverity::mustSettle;
         if (point.page != page && !(isReport && isMust)) {
-            ++elsewhere[static_cast<std::size_t>(point.page)];
+            elsewhere[static_cast<std::size_t>(point.page)] += static_cast<int>(point.points);
             continue;
         }
         ++here;

@@ -10,9 +10,9 @@ namespace headcap::core {
 
 std::vector<AuditRule> auditRules() {
     std::vector<AuditRule> all;
-    for (const auto& rules :
-         {custodyRules(), collationRules(), facsimileRules(), surveyRules(), proposalRules(),
-          stepRules(), materialRules(), photographRules(), placeRules(), reportRules()}) {
+    for (const auto& rules : {custodyRules(), collationRules(), facsimileRules(), surveyRules(),
+                              proposalRules(), stepRules(), beforehandRules(), materialRules(),
+                              photographRules(), placeRules(), reportRules()}) {
         all.insert(all.end(), rules.begin(), rules.end());
     }
     return all;

@@ -47,6 +47,7 @@ struct AuditRule {
 [[nodiscard]] std::span<const AuditRule> surveyRules();
 [[nodiscard]] std::span<const AuditRule> proposalRules();
 [[nodiscard]] std::span<const AuditRule> stepRules();
+[[nodiscard]] std::span<const AuditRule> beforehandRules();
 [[nodiscard]] std::span<const AuditRule> materialRules();
 [[nodiscard]] std::span<const AuditRule> photographRules();
 [[nodiscard]] std::span<const AuditRule> placeRules();

@@ -5,6 +5,7 @@
 
 #include "core/audit/same_leaves.h"
 #include "core/collation/leaf_ref.h"
+#include "core/treatment/technique_facts.h"
 #include "core/values/fold.h"
 
 namespace headcap::core {
@@ -12,6 +13,7 @@ namespace {
 
 constexpr std::string_view kWater = "water";
 constexpr std::string_view kAlkaline = "alkaline solution";
+constexpr std::string_view kBleach = "bleach";
 
 struct LiquidWord {
     std::string_view word; // folded
@@ -42,17 +44,19 @@ constexpr auto kWords = std::to_array<LiquidWord>({{"water", kWater},
                                                    {"white spirit", "white spirit"},
                                                    {"peroxide", "peroxide"},
                                                    {"h2o2", "peroxide"},
-                                                   {"borohydride", "borohydride"}});
+                                                   {"borohydride", "borohydride"},
+                                                   {"hypochlorite", "hypochlorite"},
+                                                   {"chloramine", "chloramine"},
+                                                   {"permanganate", "permanganate"},
+                                                   {"bleach", kBleach}});
 
-struct OfTechnique {
-    std::string_view technique;
-    std::string_view liquid;
-};
-constexpr auto kOfTechniques = std::to_array<OfTechnique>({{"washing", kWater},
-                                                           {"deacidifying", kAlkaline},
-                                                           {"resizing", kWater},
-                                                           {"humidifying", kWater},
-                                                           {"lining_leaves", kWater}});
+// Any of them is a bleach; "bleach" by itself does not say which.
+constexpr auto kBleaches = std::to_array<std::string_view>(
+    {"peroxide", "borohydride", "hypochlorite", "chloramine", "permanganate"});
+
+bool isBleach(std::string_view liquid) {
+    return std::ranges::find(kBleaches, liquid) != kBleaches.end();
+}
 
 void add(std::vector<std::string>& liquids, std::string_view liquid) {
     if (std::ranges::find(liquids, liquid) == liquids.end()) {
@@ -85,6 +89,9 @@ std::vector<std::string> liquidsIn(std::string_view words) {
     if (std::ranges::find(liquids, kAlkaline) != liquids.end()) {
         std::erase(liquids, std::string{kWater});
     }
+    if (std::ranges::any_of(liquids, isBleach)) {
+        std::erase(liquids, std::string{kBleach});
+    }
     return liquids;
 }
 
@@ -98,13 +105,12 @@ std::vector<std::string> liquidsOf(const JobFile& file, const Step& step) {
     }
     auto liquids = liquidsIn(words);
     // What is made alkaline is brought into the solution, whatever water is spoken of beside it.
-    if (step.technique == "deacidifying") {
+    const std::string& usual = factsOf(step.technique).liquid;
+    if (!usual.empty() && usual != kWater) {
         std::erase(liquids, std::string{kWater});
     }
-    for (const OfTechnique& one : kOfTechniques) {
-        if (one.technique == step.technique && liquids.empty()) {
-            add(liquids, one.liquid);
-        }
+    if (!usual.empty() && liquids.empty()) {
+        add(liquids, usual);
     }
     return liquids;
 }
@@ -112,7 +118,8 @@ std::vector<std::string> liquidsOf(const JobFile& file, const Step& step) {
 bool isTestedWith(const Test& test, const std::string& liquid) {
     const auto liquids = liquidsIn(test.purpose + ". " + test.method + ". " + test.result);
     return liquids.empty() || std::ranges::find(liquids, liquid) != liquids.end() ||
-           (liquid == kWater && std::ranges::find(liquids, kAlkaline) != liquids.end());
+           (liquid == kWater && std::ranges::find(liquids, kAlkaline) != liquids.end()) ||
+           (liquid == kBleach && std::ranges::any_of(liquids, isBleach));
 }
 
 bool isTestedThere(const Test& test, const Step& step) {

@@ -94,10 +94,18 @@ std::vector<std::string> approvedNotDone(const JobFile& file) {
     return open;
 }
 
+// Where the original is lacking there is nothing to photograph before.
+bool isOfSupplied(const JobFile& file, const Photograph& photograph) {
+    return photograph.facsimile || std::ranges::any_of(file.facsimiles, [&](const auto& leaf) {
+               return leaf.part == photograph.part && !leaf.place.empty() &&
+                      leaf.place == photograph.place;
+           });
+}
+
 std::vector<std::string> withoutBefore(const JobFile& file) {
     std::vector<std::string> open;
     for (const Photograph& after : file.photographs) {
-        if (after.role != PhotoRole::after) {
+        if (after.role != PhotoRole::after || isOfSupplied(file, after)) {
             continue;
         }
         const bool has = std::ranges::any_of(file.photographs, [&](const Photograph& before) {
@@ -165,7 +173,8 @@ void addPieces(Lists& lists) {
         pieces.push_back(fmt::format("{} × {}", piece.count, piece.what));
     }
     if (!pieces.empty()) {
-        lists.person("pieces", "What came with it goes with it", listed(pieces), Page::book);
+        lists.person("pieces", "What came with it goes with it",
+                     fmt::to_string(fmt::join(pieces, "\n")), Page::book);
     }
 }
 

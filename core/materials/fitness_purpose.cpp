@@ -2,41 +2,24 @@
 #include "core/materials/fitness.h"
 
 #include <algorithm>
-#include <array>
 
+#include "core/treatment/technique_facts.h"
 #include "core/values/fold.h"
 
 namespace headcap::core {
-namespace {
-
-constexpr std::array<std::string_view, 6> kRepairsOfPaper{
-    "tear_mending", "infilling", "lining_leaves", "guarding", "hinging", "hinge_repair"};
-
-// What these put in lies along the spine or folds there: its grain runs with it.
-constexpr std::array<std::string_view, 12> kAlongSpine{
-    "endpapers", "pasting_down",  "spine_lining",      "guarding",
-    "hinging",   "hinge_repair",  "joint_repair",      "covering",
-    "casing_in", "lining_leaves", "board_reattaching", "wrapper"};
-
-template <std::size_t N>
-bool isOneOf(const std::array<std::string_view, N>& keys, std::string_view key) {
-    return std::ranges::find(keys, key) != keys.end();
-}
-
-} // namespace
-
 FitnessPurpose purposeOf(const MaterialUse& use, std::string_view technique, const JobFile* file,
                          Day on) {
     const Technique* known =
         (file == nullptr ? TechniquesInForce{} : file->techniques).named(technique);
+    const TechniqueFacts& facts = factsOf(technique);
     return {.on = on,
             .stays = use.stays,
             .isPromisedReversible = known != nullptr && known->reversibility == Reversibility::yes,
-            .isRepairOfPaper = isOneOf(kRepairsOfPaper, technique),
+            .isRepairOfPaper = facts.mendsPaper,
             .mendedMgM2 = file == nullptr ? std::nullopt : file->item.leafMgM2,
             .touchesCyanotype = file != nullptr && speaksOfCyanotypes(*file),
             .isForFacsimile = technique == "printing_facsimile",
-            .followsSpine = isOneOf(kAlongSpine, technique) ||
+            .followsSpine = facts.followsSpine ||
                             (known != nullptr && known->doneTo.find("spine") != std::string::npos),
             .grainAtSpine = use.grainAtSpine};
 }

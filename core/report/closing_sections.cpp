@@ -54,15 +54,38 @@ void addTechniqueAdvice(List& list, const JobFile& file) {
     }
 }
 
+// Of leaves that are of one kind and come out in one way.
+ListItem leafAdvice(const JobFile& file, const std::vector<const Facsimile*>& leaves) {
+    const bool isOne = leaves.size() == 1;
+    std::vector<std::string> places;
+    ListItem item{.source = refOf(leaves.front()->id)};
+    for (const Facsimile* leaf : leaves) {
+        places.push_back(orUnnamed(placeIn(file, leaf->part, leaf->place)));
+        if (leaf != leaves.front()) {
+            item.also.push_back(refOf(leaf->id));
+        }
+    }
+    const bool isFacsimile = leaves.front()->kind == SuppliedKind::facsimile;
+    const std::string& removal = leaves.front()->removal;
+    item.runs = plain(sentence(fmt::format(
+        "{} at {} {} not of this copy; should {} turn up, {} comes out so: {}",
+        isOne ? (isFacsimile ? "The facsimile" : "The leaf supplied")
+              : (isFacsimile ? "The facsimiles" : "The leaves supplied"),
+        listed(places), isOne ? "is" : "are", isOne ? "the original" : "an original",
+        isOne ? "it" : "what stands in its place", removal.empty() ? "not recorded" : removal)));
+    return item;
+}
+
 void addLeafAdvice(List& list, const JobFile& file) {
+    std::vector<std::vector<const Facsimile*>> groups;
     for (const Facsimile& leaf : file.facsimiles) {
-        list.items.push_back(
-            {plain(sentence(fmt::format(
-                 "{} at {} is not of this copy; should the original turn up, it comes out so: {}",
-                 leaf.kind == SuppliedKind::facsimile ? "The facsimile" : "The leaf supplied",
-                 orUnnamed(placeIn(file, leaf.part, leaf.place)),
-                 leaf.removal.empty() ? "not recorded" : leaf.removal))),
-             refOf(leaf.id)});
+        const auto alike = std::ranges::find_if(groups, [&](const auto& group) {
+            return group.front()->kind == leaf.kind && group.front()->removal == leaf.removal;
+        });
+        (alike == groups.end() ? groups.emplace_back() : *alike).push_back(&leaf);
+    }
+    for (const auto& group : groups) {
+        list.items.push_back(leafAdvice(file, group));
     }
 }
 

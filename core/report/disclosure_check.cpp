@@ -52,6 +52,9 @@ public:
     void operator()(const List& block) {
         for (const ListItem& item : block.items) {
             add(item.source, plainText(item.runs));
+            for (const RecordRef& other : item.also) {
+                add(other, plainText(item.runs));
+            }
         }
     }
     void operator()(const Figures& block) {

@@ -137,6 +137,29 @@ std::string kindText(const Material* kind) {
                 : "";
 }
 
+// What was cut for the book may be in it: a reader must not take the silence of the log for a no.
+void addCutAndNotUsed(Section& section, const Context& at) {
+    List list;
+    for (const CutForJob& cut : cutAndNotUsed(at.file)) {
+        const auto cutting = std::ranges::find(at.file.cuttings, cut.cutting, &Cutting::id);
+        const auto lot = std::ranges::find(at.file.lots, cut.lot, &Lot::number);
+        const std::string name =
+            lot == at.file.lots.end() ? cut.lot : lotText(at.file, std::optional{lot->id});
+        list.items.push_back(
+            {plain(fmt::format("{} of {}{}, cut on {}. No step of the log uses {}; what became of "
+                               "{} is NOT RECORDED.",
+                               toText(Amount::pieces(cut.pieces)), name,
+                               cut.names.empty() ? "" : " (" + listed(cut.names) + ")",
+                               dayText(at.clock.dayOf(cutting->at)),
+                               cut.pieces == 1 ? "it" : "them", cut.pieces == 1 ? "it" : "them")),
+             refOf(cut.cutting)});
+    }
+    if (!list.items.empty()) {
+        section.blocks.emplace_back(Subheading{"Cut for this book, and not seen again"});
+        section.blocks.emplace_back(std::move(list));
+    }
+}
+
 } // namespace
 
 Section suppliedLeaves(const Context& at) {
@@ -202,6 +225,7 @@ Section materialsIntroduced(const Context& at) {
                 refOf(lot.id)));
     }
     addPart(section, "The lots, and what they were made from", std::move(lots));
+    addCutAndNotUsed(section, at);
     return section;
 }
 

@@ -56,8 +56,9 @@ struct TableColumn {
     bool alignRight = false;
 };
 struct TableRow {
-    // A group is the heading of the rows below it, set across: its words, and what they come to.
-    enum class Kind { entry, group };
+    // A group is the heading of the rows below it, set across: its words, and what they come to. A
+    // total adds up the rows above, and is not parted from them.
+    enum class Kind { entry, group, total };
     std::vector<std::vector<Run>> cells; // one a column
     std::optional<RecordRef> source{};
     bool struck = false; // of the log: kept, but no longer said
@@ -71,6 +72,7 @@ struct Table {
 struct ListItem {
     std::vector<Run> runs;
     std::optional<RecordRef> source{};
+    std::vector<RecordRef> also{}; // further records it tells of
 };
 struct List {
     std::vector<ListItem> items;

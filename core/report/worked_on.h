@@ -1,5 +1,5 @@
 // Which work answers which finding of condition, so that the advice does not repeat as a warning
-// what was made good. A mapping of the house, from components of the survey to techniques.
+// what was made good. Which that is, the techniques' own file says.
 #pragma once
 
 #include "core/record/job_file.h"

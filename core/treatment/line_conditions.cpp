@@ -12,10 +12,6 @@ namespace {
 constexpr std::int64_t kColdestTenths = -400; // freezers
 constexpr std::int64_t kHottestTenths = 2500; // finishing tools
 
-bool free(const Words& words, std::size_t at) {
-    return at < words.size() && !words[at].taken;
-}
-
 bool ends(std::string_view& word, std::string_view unit) {
     if (!word.ends_with(unit)) {
         return false;
@@ -33,7 +29,7 @@ struct Measured {
 template <std::size_t N>
 std::optional<Measured> measured(const Words& words, std::size_t at,
                                  const std::array<std::string_view, N>& units) {
-    if (!free(words, at)) {
+    if (!isFree(words, at)) {
         return std::nullopt;
     }
     for (const std::string_view unit : units) {
@@ -41,7 +37,7 @@ std::optional<Measured> measured(const Words& words, std::size_t at,
         if (ends(joined, unit) && !joined.empty()) {
             return Measured{joined, 1};
         }
-        if (free(words, at + 1) && words[at + 1].lower == unit) {
+        if (isFree(words, at + 1) && words[at + 1].lower == unit) {
             return Measured{words[at].lower, 2};
         }
     }
@@ -58,7 +54,7 @@ bool isRoomTemperature(std::string_view lower) {
 std::size_t takeTemperature(Words& words, std::size_t at, Conditions& read) {
     static constexpr std::array<std::string_view, 4> kUnits{"°c", "°C", "deg", "degrees"};
     auto found = measured(words, at, kUnits);
-    if (!found && free(words, at) && isRoomTemperature(words[at].lower)) {
+    if (!found && isFree(words, at) && isRoomTemperature(words[at].lower)) {
         found = Measured{std::string_view{words[at].lower}.substr(0, 2), 1};
     }
     const auto tenths = found ? parseDecimal(found->number, 1) : parseDecimal("", 1);
@@ -73,7 +69,7 @@ std::size_t takeTemperature(Words& words, std::size_t at, Conditions& read) {
 // "55 % RH", "55% RH", "RH 55 %".
 std::size_t takeHumidity(Words& words, std::size_t at, Conditions& read) {
     static constexpr std::array<std::string_view, 1> kPercent{"%"};
-    if (free(words, at) && words[at].lower.ends_with("%rh") && !read.humidityPercent) {
+    if (isFree(words, at) && words[at].lower.ends_with("%rh") && !read.humidityPercent) {
         const std::string_view figures =
             std::string_view{words[at].lower}.substr(0, words[at].lower.size() - 3);
         const auto joined = parseDecimal(figures, 0);
@@ -82,7 +78,7 @@ std::size_t takeHumidity(Words& words, std::size_t at, Conditions& read) {
             return 1;
         }
     }
-    const bool leads = free(words, at) && words[at].lower == "rh";
+    const bool leads = isFree(words, at) && words[at].lower == "rh";
     const std::size_t from = leads ? at + 1 : at;
     const auto found = measured(words, from, kPercent);
     const auto percent = found ? parseDecimal(found->number, 0) : parseDecimal("", 0);
@@ -90,7 +86,7 @@ std::size_t takeHumidity(Words& words, std::size_t at, Conditions& read) {
         return 0;
     }
     const std::size_t after = from + found->words;
-    if (!leads && !(free(words, after) && words[after].lower == "rh")) {
+    if (!leads && !(isFree(words, after) && words[after].lower == "rh")) {
         return 0;
     }
     read.humidityPercent = *percent;
@@ -99,7 +95,7 @@ std::size_t takeHumidity(Words& words, std::size_t at, Conditions& read) {
 
 std::size_t takeConcentration(Words& words, std::size_t at, Conditions& read) {
     std::string text;
-    for (std::size_t end = at; end < at + 3 && free(words, end); ++end) {
+    for (std::size_t end = at; end < at + 3 && isFree(words, end); ++end) {
         text += (text.empty() ? "" : " ") + words[end].lower;
         const auto strength = read.concentration.empty() ? parseStrength(text) : parseStrength("");
         if (strength) {
@@ -113,7 +109,8 @@ std::size_t takeConcentration(Words& words, std::size_t at, Conditions& read) {
 // Only where it is said what it is: "under 6 kg", "at 2 bar".
 std::size_t takePressure(Words& words, std::size_t at, Conditions& read) {
     static constexpr std::array<std::string_view, 3> kUnits{"kg", "bar", "kpa"};
-    const bool isLead = free(words, at) && (words[at].lower == "under" || words[at].lower == "at");
+    const bool isLead =
+        isFree(words, at) && (words[at].lower == "under" || words[at].lower == "at");
     const auto found = isLead ? measured(words, at + 1, kUnits) : std::nullopt;
     if (!found || !read.pressure.empty() || !parseDecimal(found->number, 3)) {
         return 0;
@@ -126,8 +123,8 @@ std::size_t takePressure(Words& words, std::size_t at, Conditions& read) {
 
 // "grain along", "grain across the spine".
 std::size_t takeGrain(Words& words, std::size_t at, Conditions& read) {
-    if (!free(words, at) || words[at].lower != "grain" || read.grain != GrainAtSpine::notSaid ||
-        !free(words, at + 1)) {
+    if (!isFree(words, at) || words[at].lower != "grain" || read.grain != GrainAtSpine::notSaid ||
+        !isFree(words, at + 1)) {
         return 0;
     }
     if (words[at + 1].lower == "along" || words[at + 1].lower == "across") {
@@ -136,7 +133,7 @@ std::size_t takeGrain(Words& words, std::size_t at, Conditions& read) {
         return 0;
     }
     const bool namesSpine =
-        free(words, at + 3) && words[at + 2].lower == "the" && words[at + 3].lower == "spine";
+        isFree(words, at + 3) && words[at + 2].lower == "the" && words[at + 3].lower == "spine";
     return namesSpine ? 4 : 2;
 }
 

@@ -29,4 +29,15 @@ bool deniesTechnique(const Words& words) {
     return false;
 }
 
+bool speaksOfPause(const Words& words) {
+    constexpr auto kPauses =
+        std::to_array<std::string_view>({"lunch", "break", "dinner", "tea", "pause"});
+    for (std::size_t at = 0; at < words.size(); ++at) {
+        if (isOneOf(kPauses, words[at].lower) || stands(words, at, {"no", "work"})) {
+            return true;
+        }
+    }
+    return false;
+}
+
 } // namespace headcap::core::line

@@ -10,4 +10,7 @@ namespace headcap::core::line {
 // that was understood.
 [[nodiscard]] bool deniesTechnique(const Words& words);
 
+// "lunch", "no work": of a line that says no technique.
+[[nodiscard]] bool speaksOfPause(const Words& words);
+
 } // namespace headcap::core::line

@@ -4,21 +4,10 @@
 #include <array>
 
 #include "core/materials/conversion.h"
-#include "core/values/amount_nearly.h"
-#include "core/values/measure_text.h"
+#include "core/treatment/line_amounts.h"
 
 namespace headcap::core::line {
 namespace {
-
-struct AmountAt {
-    Amount amount;
-    std::size_t begin = 0;
-    std::size_t end = 0;
-};
-
-bool free(const Words& words, std::size_t at) {
-    return at < words.size() && !words[at].taken;
-}
 
 bool looksLikeLot(std::string_view word) {
     const std::size_t dash = word.find('-');
@@ -28,99 +17,6 @@ bool looksLikeLot(std::string_view word) {
     };
     return dash == 2 && word.size() >= 6 && digits(word.substr(0, dash)) &&
            digits(word.substr(dash + 1));
-}
-
-bool startsNumber(std::string_view word) {
-    return !word.empty() &&
-           ((word.front() >= '0' && word.front() <= '9') || word.starts_with("½") ||
-            word.starts_with("¼") || word.starts_with("¾"));
-}
-
-bool isTimes(const Words& words, std::size_t at) {
-    return at < words.size() && (words[at].lower == "x" || words[at].lower == "×");
-}
-
-// "0.4 g", "0.4g", "1 1/2 sheets", read from these words on; no side of "30 mm x 240 mm".
-std::optional<AmountAt> amountAt(const Words& words, std::size_t at) {
-    if (!free(words, at) || !startsNumber(words[at].text) || (at > 0 && isTimes(words, at - 1))) {
-        return std::nullopt;
-    }
-    std::string text;
-    std::optional<AmountAt> found;
-    for (std::size_t end = at; end < at + 3 && free(words, end); ++end) {
-        text += (text.empty() ? "" : " ") + std::string{words[end].text};
-        if (const auto amount = parseAmountNearly(text)) {
-            found = AmountAt{*amount, at, end + 1};
-        }
-        if (words[end].hasComma) {
-            break;
-        }
-    }
-    return found && isTimes(words, found->end) ? std::nullopt : found;
-}
-
-// The amount whose last word stands just before `at`, and no comma between.
-std::optional<AmountAt> amountBefore(const Words& words, std::size_t at) {
-    std::optional<AmountAt> longest;
-    if (at > 0 && words[at - 1].hasComma) {
-        return longest;
-    }
-    for (std::size_t length = 1; length <= 3 && length <= at; ++length) {
-        const auto read = amountAt(words, at - length);
-        if (read && read->end == at) {
-            longest = read;
-        }
-    }
-    return longest;
-}
-
-// "30 mm x 240 mm", "30 x 240 mm", with "strip" or "piece" before it: the area of what was cut off.
-std::optional<AmountAt> areaAt(const Words& words, std::size_t at) {
-    constexpr auto kCut = std::to_array<std::string_view>({"strip", "piece", "patch", "of"});
-    const std::size_t begin = at;
-    while (free(words, at) && isOneOf(kCut, words[at].lower)) {
-        ++at;
-    }
-    std::vector<std::string> sides;
-    std::string unit;
-    for (int side = 0; side < 2; ++side) {
-        if (!free(words, at) || !startsNumber(words[at].text)) {
-            return std::nullopt;
-        }
-        sides.emplace_back(words[at].text);
-        const std::size_t letters = sides.back().find_first_not_of("0123456789.,");
-        if (letters != std::string::npos) {
-            unit = sides.back().substr(letters);
-            sides.back().resize(letters);
-        } else if (free(words, at + 1) && !isTimes(words, at + 1)) {
-            unit = words[++at].lower;
-        }
-        ++at;
-        if (side == 0 && (!free(words, at) || !isTimes(words, at++))) {
-            return std::nullopt;
-        }
-    }
-    const auto width = parseLength(sides[0] + ' ' + unit);
-    const auto height = parseLength(sides[1] + ' ' + unit);
-    if (!width || !height || width->count() <= 0 || height->count() <= 0) {
-        return std::nullopt;
-    }
-    return AmountAt{Amount::of(areaOf(*width, *height)), begin, at};
-}
-
-// A bare number beside a lot counted by the sheet or the piece: "25-008 1", "26-015 3/4".
-std::optional<AmountAt> countAt(const Words& words, std::size_t at, Unit unit) {
-    if ((unit != Unit::sheet && unit != Unit::piece) || !free(words, at)) {
-        return std::nullopt;
-    }
-    const auto amount = parseAmountNearly(std::string{words[at].text} +
-                                          (unit == Unit::sheet ? " sheet" : " piece"));
-    const char next =
-        free(words, at + 1) && !words[at + 1].text.empty() ? words[at + 1].lower.front() : ' ';
-    const bool isOfWhatFollows =
-        !words[at].hasComma &&
-        ((next >= 'a' && next <= 'z') || next == '%' || next == '\'' || isTimes(words, at + 1));
-    return amount && !isOfWhatFollows ? std::optional{AmountAt{*amount, at, at + 1}} : std::nullopt;
 }
 
 // The words that name a lot's kind or product.
@@ -157,14 +53,14 @@ void takeLot(Words& words, std::size_t at, const Lot& lot, const LineContext& co
     const auto names = namesOf(lot, shelf);
     std::size_t begin = at;
     std::size_t end = at + 1;
-    while (begin > 0 && free(words, begin - 1) && isAnyOf(names, words[begin - 1])) {
+    while (begin > 0 && isFree(words, begin - 1) && isAnyOf(names, words[begin - 1])) {
         --begin;
     }
-    while (free(words, end) && isAnyOf(names, words[end])) {
+    while (isFree(words, end) && isAnyOf(names, words[end])) {
         ++end;
     }
     const Material* kind = shelf.material(lot.material);
-    const bool of = begin > 0 && free(words, begin - 1) && words[begin - 1].lower == "of";
+    const bool of = begin > 0 && isFree(words, begin - 1) && words[begin - 1].lower == "of";
     const auto before = amountBefore(words, of ? begin - 1 : begin);
     auto after = amountAt(words, end);
     after = after ? after : areaAt(words, end);
@@ -226,7 +122,7 @@ void takeNamed(Words& words, const Shelf& shelf, std::vector<LineUse>& uses) {
         }
         const AmountBeside beside = amountBeside(words, at, at + length);
         const bool with =
-            beside.begin > 0 && free(words, beside.begin - 1) &&
+            beside.begin > 0 && isFree(words, beside.begin - 1) &&
             (words[beside.begin - 1].lower == "with" || words[beside.begin - 1].lower == "using");
         if (!beside.amount && !with) {
             continue;
@@ -242,6 +138,24 @@ void takeNamed(Words& words, const Shelf& shelf, std::vector<LineUse>& uses) {
     }
 }
 
+// Of the lots named: the one of which there can be so much.
+std::optional<Id<Lot>> onlyLotCountedIn(const Amount& amount, const Shelf& shelf,
+                                        const std::vector<LineUse>& uses) {
+    std::optional<Id<Lot>> only;
+    for (const LineUse& use : uses) {
+        const Lot* lot = use.lot ? shelf.lot(*use.lot) : nullptr;
+        const Material* kind = lot == nullptr ? nullptr : shelf.material(lot->material);
+        if (kind == nullptr || !asCounted(amount, *lot, *kind)) {
+            continue;
+        }
+        if (only && *only != lot->id) {
+            return std::nullopt;
+        }
+        only = lot->id;
+    }
+    return only;
+}
+
 } // namespace
 
 std::string_view numberOnLabel(std::string_view word) {
@@ -253,21 +167,30 @@ std::string_view numberOnLabel(std::string_view word) {
     return word;
 }
 
-AmountBeside amountBeside(const Words& words, std::size_t from, std::size_t end) {
-    const bool of = from > 0 && free(words, from - 1) && words[from - 1].lower == "of";
-    if (const auto before = amountBefore(words, of ? from - 1 : from)) {
-        return {before->amount, before->begin, end};
-    }
-    const bool isParted = end > from && words[end - 1].hasComma;
-    const auto after = isParted ? std::nullopt : amountAt(words, end);
-    return after ? AmountBeside{after->amount, from, after->end} : AmountBeside{{}, from, end};
-}
-
 std::vector<LineUse> takeMaterials(Words& words, const LineContext& context) {
     std::vector<LineUse> uses;
     takeLots(words, context, uses);
     takeNamed(words, context.shelf, uses);
     return uses;
+}
+
+void takeWasted(Words& words, StepKind kind, const Shelf& shelf, std::vector<LineUse>& uses) {
+    constexpr auto kWasted = std::to_array<std::string_view>({"wasted", "spilt", "spoilt"});
+    for (std::size_t at = 1; at < words.size(); ++at) {
+        const bool isWasted = isOneOf(kWasted, words[at].lower) ||
+                              (kind != StepKind::removal && stands(words, at, {"thrown", "away"}));
+        if (!isWasted || words[at].taken) {
+            continue;
+        }
+        if (words[at - 1].part == LinePart::material) {
+            uses[words[at - 1].group].isWasted = true;
+        } else if (const auto amount = amountBefore(words, at)) {
+            if (const auto lot = onlyLotCountedIn(amount->amount, shelf, uses)) {
+                take(words, amount->begin, amount->end, LinePart::material, uses.size());
+                uses.push_back({.lot = lot, .amount = amount->amount, .isWasted = true});
+            }
+        }
+    }
 }
 
 } // namespace headcap::core::line

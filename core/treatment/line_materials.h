@@ -3,8 +3,6 @@
 // reader.
 #pragma once
 
-#include <cstddef>
-#include <optional>
 #include <string_view>
 #include <vector>
 
@@ -15,16 +13,11 @@ namespace headcap::core::line {
 // A label carries its number alone, or with a sign or a word before it: "#26-014", "LOT:26-014".
 [[nodiscard]] std::string_view numberOnLabel(std::string_view word);
 
-// Of a name that stands in the words from `from` to `end`: the amount on the one side or the other,
-// and how far the two reach together.
-struct AmountBeside {
-    std::optional<Amount> amount{};
-    std::size_t begin = 0;
-    std::size_t end = 0;
-};
-[[nodiscard]] AmountBeside amountBeside(const Words& words, std::size_t from, std::size_t end);
-
 // Pieces cut for the job are taken by their number: "26-003 2 pieces".
 [[nodiscard]] std::vector<LineUse> takeMaterials(Words& words, const LineContext& context);
+
+// "2 g of paste 26-014 wasted"; "2 g wasted" of the one lot that is counted so. The word stays in
+// the description.
+void takeWasted(Words& words, StepKind kind, const Shelf& shelf, std::vector<LineUse>& uses);
 
 } // namespace headcap::core::line

@@ -68,8 +68,10 @@ constexpr std::array kPartsOfABook = std::to_array<std::string_view>({"upper out
                                                                       "tailcap",
                                                                       "headband",
                                                                       "tailband",
-                                                                      "spine",
                                                                       "spine label",
+                                                                      "spine piece",
+                                                                      "title piece",
+                                                                      "spine",
                                                                       "label",
                                                                       "upper corners",
                                                                       "lower corners",
@@ -93,8 +95,39 @@ bool isPaperSize(const Words& words, std::size_t at) {
     return at + 1 < words.size() && isOneOf(kSized, words[at + 1].lower);
 }
 
+// "cleaned title and boards": the title leaf, and no label of that name.
+bool isTitle(const Words& words, std::size_t at) {
+    constexpr auto kOther =
+        std::to_array<std::string_view>({"label", "piece", "block", "lettering", "was", "is"});
+    if (words[at].taken || words[at].lower != "title") {
+        return false;
+    }
+    const bool isAfter = at == 0 || words[at - 1].taken || isOneOf(kTies, words[at - 1].lower) ||
+                         words[at - 1].lower == "the";
+    return isAfter && (at + 1 == words.size() || !isOneOf(kOther, words[at + 1].lower));
+}
+
+// "pressed between boards": those of the press.
+bool isOfThePress(const Words& words, std::size_t at) {
+    const std::size_t before = at > 1 && words[at - 1].lower == "the" ? at - 1 : at;
+    return before > 0 && words[before - 1].lower == "between" && words[at].lower == "boards";
+}
+
+// After a leaf without its side: "r & v", "recto and verso"; how many words.
+std::size_t bothSidesAt(const Words& words, std::size_t at) {
+    const bool isBoth = isFree(words, at + 2) && isFree(words, at) && isFree(words, at + 1) &&
+                        isOneOf(kTies, words[at + 1].lower) &&
+                        (words[at].lower == "r" || words[at].lower == "recto") &&
+                        (words[at + 2].lower == "v" || words[at + 2].lower == "verso");
+    const std::string_view leaf = at > 0 ? words[at - 1].text : std::string_view{};
+    return isBoth && isLeafWord(leaf) && isDigit(leaf.back()) ? 3 : 0;
+}
+
 // How many words from `at` make one place; 0: none.
 std::size_t placeAt(const Words& words, std::size_t at) {
+    if (isOfThePress(words, at)) {
+        return 0;
+    }
     for (const std::string_view part : kPartsOfABook) {
         const auto said = wordsOf(part);
         if (stands(words, at, said)) {
@@ -104,6 +137,13 @@ std::size_t placeAt(const Words& words, std::size_t at) {
     const Word& word = words[at];
     if (word.taken) {
         return 0;
+    }
+    if (isTitle(words, at)) {
+        return 1;
+    }
+    if (word.lower == "board" && isFree(words, at + 1) &&
+        (words[at + 1].text == "I" || words[at + 1].text == "II")) {
+        return 2;
     }
     if (isOneOf(kLeafHeads, word.lower) && at + 1 < words.size() && !words[at + 1].taken &&
         isAfterHead(words[at + 1].text)) {
@@ -135,7 +175,7 @@ std::size_t furtherAt(const Words& words, std::size_t at, bool afterHead) {
         const std::string_view next = words[at + 1].text;
         const bool number = isAfterHead(next) && (afterHead || isDigit(next.front()));
         const bool counted =
-            at + 2 < words.size() && !words[at + 2].taken &&
+            !words[at + 1].hasComma && at + 2 < words.size() && !words[at + 2].taken &&
             isLetter(words[at + 2].text.empty() ? ' ' : words[at + 2].text.front());
         return number && !counted ? 2 : 0;
     }
@@ -168,6 +208,10 @@ std::string takePlaces(Words& words, std::string_view whole) {
         const std::size_t from = static_cast<std::size_t>(words[at].text.data() - whole.data());
         const std::size_t to = static_cast<std::size_t>(last - whole.data());
         places += (places.empty() ? "" : ", ") + std::string{whole.substr(from, to - from)};
+        if (const std::size_t sides = bothSidesAt(words, end)) {
+            places += "r and " + std::string{words[end - 1].text} + 'v';
+            end += sides;
+        }
         take(words, at, end, LinePart::place, group++);
         takeLeads(words, at, {"at", "on", "in", "to", "of", "from", "into", "the", "round"});
         at = end;

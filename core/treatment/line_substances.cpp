@@ -4,7 +4,7 @@
 #include <array>
 
 #include "core/materials/substances.h"
-#include "core/treatment/line_materials.h"
+#include "core/treatment/line_amounts.h"
 
 namespace headcap::core::line {
 namespace {
@@ -43,12 +43,11 @@ std::size_t strengthBefore(const Words& words, std::size_t at) {
 }
 
 std::size_t strengthFrom(const Words& words, std::size_t at) {
-    const auto isFree = [&](std::size_t i) { return i < words.size() && !words[i].taken; };
-    if (isFree(at) && isStrengthOrWeight(words[at].lower) &&
+    if (isFree(words, at) && isStrengthOrWeight(words[at].lower) &&
         isNumber(words[at].lower.substr(0, 1))) {
         return 1;
     }
-    return isFree(at) && isFree(at + 1) && isNumber(words[at].lower) &&
+    return isFree(words, at) && isFree(words, at + 1) && isNumber(words[at].lower) &&
                    isStrengthOrWeight(words[at + 1].lower) &&
                    !isNumber(words[at + 1].lower.substr(0, 1))
                ? 2

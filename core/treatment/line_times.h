@@ -10,12 +10,13 @@ namespace headcap::core::line {
 
 struct Times {
     std::optional<Minutes> work{};
+    std::vector<Minutes> others{}; // that may be it as well
     std::optional<Minutes> sets{};
 };
 
-// Takes one of each; a further one stays in the description. Of several times of work it is the one
-// that says the whole ("1 h all told"), else the first that is not of each of several. A time of
-// more than 31 days is no time.
+// Takes one of each, of those to set the longest; a further one stays in the description. Of
+// several times of work it is the one that says the whole ("1 h all told"), else the first that is
+// not of each of several. A time of more than 31 days is no time.
 [[nodiscard]] Times takeTimes(Words& words);
 
 // Whether what stands before `at` says that something sets, dries or is pressed.

@@ -84,10 +84,6 @@ std::optional<Span> soundSpan(std::string_view from, std::string_view to, std::s
     return span.begins.at < span.ends.at ? std::optional{span} : std::nullopt;
 }
 
-bool isFree(const Words& words, std::size_t at) {
-    return at < words.size() && !words[at].taken;
-}
-
 // An amount has a unit after it: "0.40 to 1.20 g".
 bool isAmount(const Words& words, std::size_t at) {
     constexpr auto kUnits = std::to_array<std::string_view>(

@@ -27,6 +27,10 @@ using Words = std::vector<Word>;
 
 [[nodiscard]] Words split(std::string_view line);
 
+[[nodiscard]] inline bool isFree(const Words& words, std::size_t at) {
+    return at < words.size() && !words[at].taken;
+}
+
 // Whether the words from `at` are these, none of them taken.
 [[nodiscard]] bool stands(const Words& words, std::size_t at, const std::vector<std::string>& said);
 [[nodiscard]] std::vector<std::string> wordsOf(std::string_view phrase);

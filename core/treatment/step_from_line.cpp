@@ -55,6 +55,11 @@ MaterialUse useFrom(const LineUse& said, const Step& step, const LineContext& co
     } else if (const auto kind = substanceAsMaterial(said.material)) {
         fillFrom(use, *kind);
     }
+    if (said.isWasted) {
+        use.role = kWastedRole;
+        use.stays = false;
+        use.removal.clear();
+    }
     return use;
 }
 

@@ -10,6 +10,7 @@
 #include "core/treatment/line_people.h"
 #include "core/treatment/line_places.h"
 #include "core/treatment/line_substances.h"
+#include "core/treatment/line_technique.h"
 #include "core/treatment/line_times.h"
 #include "core/treatment/line_when.h"
 #include "core/treatment/line_words.h"
@@ -19,111 +20,6 @@ namespace {
 
 using line::isOneOf;
 using line::Words;
-
-struct Said {
-    const Technique* technique = nullptr;
-    std::size_t at = 0;
-    std::size_t words = 0;  // of the phrase
-    std::size_t length = 0; // in the line, with what stands between them
-};
-
-constexpr std::array kArticles = std::to_array<std::string_view>({"the", "a", "an", "its"});
-constexpr std::array kSides = std::to_array<std::string_view>(
-    {"upper", "lower", "front", "back", "rear", "both", "all", "inner", "outer"});
-
-std::string textOf(const Words& words, std::size_t from, std::size_t to) {
-    std::string phrase;
-    for (std::size_t i = from; i < to; ++i) {
-        phrase += (phrase.empty() ? "" : " ") + std::string{words[i].text};
-    }
-    return phrase;
-}
-
-// "upper" in "reattached upper board" is kept by the place that the words name; where they name
-// none with it, it would be lost.
-bool keepsSides(const Words& words, std::size_t from, std::size_t to) {
-    const std::string phrase = textOf(words, from, to);
-    Words inside = line::split(phrase);
-    (void)line::takePlaces(inside, phrase);
-    return std::ranges::all_of(inside, [](const line::Word& word) {
-        return !isOneOf(kSides, word.lower) || word.part == LinePart::place;
-    });
-}
-
-// How many words of the line the phrase takes up from `at`, with articles and sides between its
-// words: "repaired the upper joint" says "repaired joint"; 0: it does not stand there.
-std::size_t lengthAt(const Words& words, std::size_t at, const std::vector<std::string>& said) {
-    std::size_t next = at;
-    for (std::size_t i = 0; i < said.size(); ++i) {
-        while (i > 0 && next < words.size() && !words[next].taken && words[next].lower != said[i] &&
-               (isOneOf(kArticles, words[next].lower) || isOneOf(kSides, words[next].lower))) {
-            ++next;
-        }
-        if (next >= words.size() || words[next].taken || words[next].lower != said[i]) {
-            return 0;
-        }
-        ++next;
-    }
-    return next - at == said.size() || keepsSides(words, at, next) ? next - at : 0;
-}
-
-// The first phrase in the line, the longest of those that begin there.
-Said firstSaid(const Words& words, std::span<const Technique> techniques,
-               std::vector<std::string> Technique::*phrases) {
-    std::vector<std::pair<const Technique*, std::vector<std::string>>> all;
-    for (const Technique& technique : techniques) {
-        for (const std::string& phrase : technique.*phrases) {
-            all.emplace_back(&technique, line::wordsOf(phrase));
-        }
-    }
-    for (std::size_t at = 0; at < words.size(); ++at) {
-        Said best;
-        for (const auto& [technique, said] : all) {
-            const std::size_t length = said.size() > best.words ? lengthAt(words, at, said) : 0;
-            if (length > 0) {
-                best = {technique, at, said.size(), length};
-            }
-        }
-        if (best.technique != nullptr) {
-            return best;
-        }
-    }
-    return {};
-}
-
-const Technique* takeTechnique(Words& words, std::span<const Technique> techniques) {
-    Said said = firstSaid(words, techniques, &Technique::said);
-    if (said.technique == nullptr) {
-        said = firstSaid(words, techniques, &Technique::named);
-    }
-    if (said.technique != nullptr) {
-        line::take(words, said.at, said.at + said.length, LinePart::technique);
-    }
-    return said.technique;
-}
-
-// A part of the book that the technique's own words name: "lined spine", "reattached upper board".
-struct InTechnique {
-    std::string place;
-    bool hasSide = false;
-};
-
-InTechnique placeInTechnique(const Words& words) {
-    InTechnique found;
-    std::string phrase;
-    for (const line::Word& word : words) {
-        if (word.part == LinePart::technique) {
-            phrase += (phrase.empty() ? "" : " ") + std::string{word.text};
-            found.hasSide = found.hasSide || isOneOf(kSides, word.lower);
-        }
-    }
-    Words inside = line::split(phrase);
-    found.place = line::takePlaces(inside, phrase);
-    if (found.place == "pastedown") { // a book has two
-        found.place.clear();
-    }
-    return found;
-}
 
 bool isRest(LinePart part) {
     return part == LinePart::description || part == LinePart::unknownLot;
@@ -140,10 +36,18 @@ void takeTies(Words& words) {
     }
 }
 
+// "12 guards": the figure says nothing without what it counts.
+bool isCounted(const Words& words, std::size_t at) {
+    return words[at].part == LinePart::technique && words[at].lower.ends_with('s') && at > 0 &&
+           !words[at - 1].taken &&
+           std::ranges::all_of(words[at - 1].text, [](char c) { return c >= '0' && c <= '9'; }) &&
+           !words[at - 1].text.empty();
+}
+
 std::string restOf(const Words& words, std::string_view whole) {
     std::string rest;
     for (std::size_t i = 0; i < words.size(); ++i) {
-        if (!isRest(words[i].part)) {
+        if (!isRest(words[i].part) && !isCounted(words, i)) {
             continue;
         }
         // A comma after a word is kept only where the rest goes on.
@@ -178,14 +82,14 @@ std::vector<LineSpan> spansOf(const Words& words) {
 // Of the job's own words, of what names places in any book, and of the words of the technique.
 std::string placeOf(Words& words, std::string_view text, const line::KnownPlaces& known) {
     std::string place = line::takePlaces(words, text);
-    const InTechnique inside = placeInTechnique(words);
+    const line::PlaceInTechnique inside = line::placeInTechnique(words);
     if (!known.text.empty()) {
         place = place.empty() ? known.text : known.text + ", " + place;
     }
     if (place.empty() || inside.place.empty()) {
         return place + inside.place;
     }
-    return inside.hasSide && !known.isOverTechnique ? inside.place + ", " + place : place;
+    return inside.isOfItsOwn && !known.isOverTechnique ? inside.place + ", " + place : place;
 }
 
 // Of the whole place, or of the job's own words in it: "A1" of "SR 11, A1" is a leaf there. None
@@ -225,11 +129,12 @@ StepLine readStepLine(std::string_view text, const LineContext& context) {
     read.ends = when.ends;
     const line::Times times = line::takeTimes(words);
     read.minutes = times.work;
+    read.otherMinutes = times.others;
     if (!read.minutes && when.begins && when.ends) {
         read.minutes = *when.ends - *when.begins;
     }
     read.sets = times.sets;
-    if (const Technique* technique = takeTechnique(words, context.techniques)) {
+    if (const Technique* technique = line::takeTechnique(words, context.techniques)) {
         read.technique = technique->key;
         read.kind = technique->kind;
     }
@@ -242,7 +147,10 @@ StepLine readStepLine(std::string_view text, const LineContext& context) {
     read.part = volumeIn(context.places, read.place);
     read.line = lineOf(read, known.text, context.places);
     takeTies(words);
+    line::takeWasted(words, read.kind, context.shelf, read.uses);
     read.isDenied = !read.technique.empty() && line::deniesTechnique(words);
+    read.isPause = read.technique.empty() && read.place.empty() && read.uses.empty() &&
+                   line::speaksOfPause(words);
     read.description = restOf(words, text);
     read.spans = spansOf(words);
     return read;
@@ -260,7 +168,8 @@ std::vector<std::string> materialsWithoutLot(const StepLine& line) {
 
 bool namesNoMaterial(const StepLine& line, std::span<const Technique> techniques) {
     const auto technique = std::ranges::find(techniques, line.technique, &Technique::key);
-    return technique != techniques.end() && technique->adds && line.uses.empty();
+    return technique != techniques.end() && technique->adds &&
+           std::ranges::all_of(line.uses, &LineUse::isWasted);
 }
 
 } // namespace headcap::core

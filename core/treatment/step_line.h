@@ -41,10 +41,14 @@ struct LineSpan {
     std::size_t use = 0; // of a material: which of the uses
 };
 
+// What left the shelf and did not come into the book, as the role of its use says it.
+inline constexpr std::string_view kWastedRole = "wasted";
+
 struct LineUse {
     std::optional<Id<Lot>> lot;
     std::string material{}; // in words, where no lot was named; pieces cut for the job
     std::optional<Amount> amount{};
+    bool isWasted = false;
 };
 
 // "dries till 4 pm", "press until tomorrow 9am".
@@ -61,12 +65,14 @@ struct StepLine {
     std::optional<Id<ProposalLine>> line; // the approved line with this technique and place
     std::vector<LineUse> uses{};
     std::optional<Minutes> minutes{};
-    std::optional<Minutes> sets{}; // setting, drying or pressing time
+    std::vector<Minutes> otherMinutes{}; // said as well, and nothing tells which is the whole
+    std::optional<Minutes> sets{};       // setting, drying or pressing time
     std::optional<SetsTill> setsTill{};
     std::optional<Day> day{};        // where the line says one
     std::optional<Minutes> begins{}; // from that day's midnight
     std::optional<Minutes> ends{};
     bool isDenied = false; // "not washed": it says what was not done
+    bool isPause = false;  // "lunch, 1 h": no work at all
     std::optional<Id<Person>> person;
     bool namesSeveral = false; // people, of whom the first is the person
     std::optional<std::int64_t> temperatureTenthsC{};

@@ -7,22 +7,11 @@
 #include <fmt/format.h>
 
 #include "core/materials/substances.h"
+#include "core/treatment/technique_facts.h"
 #include "core/values/fold.h"
 
 namespace headcap::core {
 namespace {
-
-// What the usual sentences take for granted, where the same work is done with other things too: any
-// one of those named. A guard is what guarding puts in; there the material is asked for instead.
-struct Granted {
-    std::string_view technique;
-    std::string_view thing; // as the sentence says it
-};
-constexpr auto kGranted = std::to_array<Granted>({{"board_reattaching", "tissue"},
-                                                  {"board_consolidating", "paste"},
-                                                  {"rebacking", "leather"},
-                                                  {"covering", "leather"},
-                                                  {"covering", "vellum"}});
 
 struct ClassOfThing {
     std::string_view thing;
@@ -63,14 +52,11 @@ bool resistsMoisture(const UsedInStep& used) {
 
 std::string thingsLacking(std::string_view technique, const std::vector<UsedInStep>& used) {
     std::string things;
-    for (const Granted& one : kGranted) {
-        if (one.technique != technique) {
-            continue;
-        }
-        if (std::ranges::any_of(used, [&](const UsedInStep& u) { return isOf(u, one.thing); })) {
+    for (const std::string& thing : factsOf(technique).takesForGranted) {
+        if (std::ranges::any_of(used, [&](const UsedInStep& u) { return isOf(u, thing); })) {
             return {};
         }
-        things += (things.empty() ? "" : " or ") + std::string{one.thing};
+        things += (things.empty() ? "" : " or ") + thing;
     }
     return things;
 }

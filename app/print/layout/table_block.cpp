@@ -86,7 +86,7 @@ std::vector<Slab> groupRow(Flow& flow, const core::TableRow& row) {
 }
 
 std::vector<Slab> bodyRow(Flow& flow, const core::Table& table, const core::TableRow& row,
-                          const std::vector<ColumnPlace>& places) {
+                          const std::vector<ColumnPlace>& places, bool beginsTotals) {
     std::vector<Cell> cells;
     for (std::size_t i = 0; i < std::min(row.cells.size(), places.size()); ++i) {
         SetText text = setText(row.cells[i], kTable, places[i].width, alignOf(table.columns[i]));
@@ -97,8 +97,15 @@ std::vector<Slab> bodyRow(Flow& flow, const core::Table& table, const core::Tabl
     if (row.struck) {
         strike(slabs);
     }
+    if (beginsTotals) {
+        slabs.front().marks.push_back(acrossRule(0, 0.6, Ink::text));
+    }
     slabs.back().marks.push_back(acrossRule(slabs.back().height, kHair, Ink::faint));
     return slabs;
+}
+
+bool isTotal(const core::Table& table, std::size_t row) {
+    return row < table.rows.size() && table.rows[row].kind == core::TableRow::Kind::total;
 }
 
 } // namespace
@@ -114,7 +121,9 @@ void addBlock(Flow& flow, const core::Table& table, double gap) {
     for (std::size_t i = 0; i < table.rows.size(); ++i) {
         const bool isGroup = table.rows[i].kind == core::TableRow::Kind::group;
         std::vector<Slab> slabs =
-            isGroup ? groupRow(flow, table.rows[i]) : bodyRow(flow, table, table.rows[i], places);
+            isGroup ? groupRow(flow, table.rows[i])
+                    : bodyRow(flow, table, table.rows[i], places,
+                              isTotal(table, i) && i > 0 && !isTotal(table, i - 1));
         for (Slab& slab : slabs) {
             slab.head = head;
         }
@@ -125,6 +134,10 @@ void addBlock(Flow& flow, const core::Table& table, double gap) {
         // A single low row at the foot or the head of a page looks lost.
         const bool isLow = slabs.size() == 1 && slabs.front().height < 4 * kTable.leading;
         if (isLow && table.rows.size() > 1 && (i == 0 || i + 2 == table.rows.size())) {
+            slabs.back().keepWithNext = true;
+        }
+        // Nor does a sum stand on a page without what it adds up.
+        if (isTotal(table, i + 1)) {
             slabs.back().keepWithNext = true;
         }
         append(flow, std::move(slabs), 0, false);

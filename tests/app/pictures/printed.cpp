@@ -9,6 +9,7 @@
 #include "app/stock/plan_paper.h"
 #include "core/cutting/plan_cuts.h"
 #include "core/materials/ledger.h"
+#include "core/report/compose_proposal.h"
 #include "core/report/compose_report.h"
 #include "core/report/leaf_sheet_paper.h"
 #include "core/report/materials_sheet.h"
@@ -130,6 +131,8 @@ void printAll(const QDir& folder) {
         Paper paper{folder, name};
         (void)app::print::printReport(document, {}, paper.printer());
     };
+    print("proposal.pdf",
+          core::composeProposal(file, file.proposals.front(), sample.clock.today()));
     print("materials.pdf", core::materialsSheet(file, {}, sample.clock));
     print("receipt.pdf", core::arrivalReceiptOf(file, sample.clock));
     print("receipt-for-the-return.pdf", core::receiptOf(file, back, sample.clock));

@@ -139,6 +139,32 @@ TEST(Layout, partsARowThatIsLongerThanAPageBetweenItsLines) {
     EXPECT_NE(all.find("w2999 "), std::string::npos);
 }
 
+// A sum on a page of its own adds up nothing that one sees.
+TEST(Layout, keepsTotalsWithTheLastRowTheyAddUp) {
+    using Kind = core::TableRow::Kind;
+    for (int rows = 20; rows < 60; ++rows) {
+        core::Table table{{{"Work", 4}, {"Price", 1, true}}, {}};
+        const auto add = [&](const std::string& words, Kind kind) {
+            table.rows.push_back({{plainRun(words), plainRun("1.00 EUR")}, {}, false, kind});
+        };
+        for (int i = 0; i < rows; ++i) {
+            add(i + 1 == rows ? "last" : "row", Kind::entry);
+        }
+        add("before tax", Kind::total);
+        add("tax", Kind::total);
+        add("in all", Kind::total);
+        for (const Page& page : layOut(documentOf({table}), pageSetup(Sheet::a4)).pages) {
+            const auto found = linesOf(page);
+            const auto has = [&found](const char* line) {
+                return std::find(found.begin(), found.end(), line) != found.end();
+            };
+            for (const char* total : {"before tax", "tax", "in all"}) {
+                EXPECT_EQ(has(total), has("last")) << rows;
+            }
+        }
+    }
+}
+
 TEST(Layout, leavesNoHeadingAtTheFootOfAPage) {
     for (int lines = 30; lines < 60; ++lines) {
         core::Document document = documentOf({});

@@ -370,6 +370,24 @@ TEST(Audit, theSolutionsTestSpeaksForWaterToo) {
     EXPECT_TRUE(finds(audit(job.file, job.clock), "media_tested_liquid"));
 }
 
+// AIC Commentary 16: the test is of what is to be used.
+TEST(Audit, aBleachIsTestedAsItself) {
+    FinishedJob job;
+    job.step("bleaching", "B2", day(2031, 3, 16));
+    auto& test = testOf(job, day(2031, 3, 6));
+    test.place = "B2r";
+    const auto says = [&] { return finds(audit(job.file, job.clock), "media_tested_liquid"); };
+    EXPECT_TRUE(says()); // tested in water
+    test.method = "a drop of bleach";
+    EXPECT_FALSE(says());
+    job.file.steps.back().description = "hydrogen peroxide 2 %, rinsed in water";
+    EXPECT_TRUE(says()); // in which bleach?
+    test.method = "a drop of peroxide";
+    EXPECT_FALSE(says());
+    job.file.steps.back().description = "rinsed in water";
+    EXPECT_FALSE(says());
+}
+
 TEST(Audit, whatWasLaidOpenSaysWhereAndIsApproved) {
     FinishedJob job;
     job.step("lifting_pastedown", "", day(2031, 3, 16));

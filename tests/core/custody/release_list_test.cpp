@@ -103,7 +103,8 @@ TEST_F(ReleaseTest, eachRowOfTheRecordOpensByItsFault) {
         {"after_has_before",
          [](FinishedJob& j) {
              for (Photograph& one : j.file.photographs) {
-                 one.place = one.role == PhotoRole::before ? "B2" : "K5";
+                 one.place = one.role == PhotoRole::before ? "B2" : "C2";
+                 one.facsimile.reset();
              }
          }},
         {"removed_accounted", [](FinishedJob& j) { j.file.steps.front().removedFate.clear(); }},
@@ -142,6 +143,33 @@ TEST_F(ReleaseTest, aHazardAsksForItsLabelAndPiecesForTheirReturn) {
     EXPECT_EQ(rows().size(), before + 2);
     EXPECT_FALSE(isSettled("hazard_label"));
     EXPECT_FALSE(isSettled("pieces"));
+    job.file.pieces.push_back({.id = job.ids.next<Piece>(),
+                               .job = job.file.job.id,
+                               .count = 2,
+                               .what = "fragment of the label"});
+    const auto all = rows();
+    EXPECT_EQ(std::ranges::find(all, "pieces", &ReleaseRow::key)->finds,
+              "1 × slipcase\n2 × fragment of the label"); // a line for each that is counted out
+}
+
+// A facsimile stands where the original is lacking.
+TEST_F(ReleaseTest, aSuppliedLeafHasNoPhotographBefore) {
+    const auto row = [&] {
+        const auto all = releaseList(job.file, job.clock);
+        return *std::ranges::find(all, "after_has_before", &ReleaseRow::key);
+    };
+    for (Photograph& one : job.file.photographs) {
+        one.place = "B2";
+        one.facsimile.reset();
+    }
+    Photograph& after = job.photograph(PhotoRole::after);
+    after.place = "F9";
+    EXPECT_FALSE(row().isMet);
+    job.file.photographs.back().facsimile = job.file.facsimiles.front().id;
+    EXPECT_TRUE(row().isMet);
+    job.file.photographs.back().facsimile.reset();
+    job.file.photographs.back().place = job.file.facsimiles.front().place;
+    EXPECT_TRUE(row().isMet);
 }
 
 TEST_F(ReleaseTest, collatedAgainIsSaidByAWalkAfterTheLastWork) {

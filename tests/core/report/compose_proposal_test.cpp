@@ -70,7 +70,7 @@ TEST_F(ComposeProposalTest, offersDoingNothingAndSaysWhatCantBeUndone) {
     EXPECT_TRUE(says("Do nothing"));
     EXPECT_TRUE(says("No work is charged for this option."));
     b.line(b.file.options.back(), "removing");
-    EXPECT_TRUE(says("By its nature: Removing earlier material"));
+    EXPECT_TRUE(says("By the nature of the work: removing earlier material"));
 }
 
 // AIC Commentary 26: the owner agrees in writing to what goes into the book.
@@ -96,6 +96,22 @@ TEST_F(ComposeProposalTest, saysWhetherTaxIsInIt) {
     b.file.proposals.front().taxPpm = 0;
     EXPECT_TRUE(says("In all; no tax is added"));
     EXPECT_TRUE(says("428.50 EUR"));
+}
+
+// A sum that stands without what it adds up tells the owner nothing.
+TEST_F(ComposeProposalTest, itsTotalsAreMarkedAsTotals) {
+    std::size_t totals = 0;
+    for (const Section& section : paper().sections) {
+        for (const Block& block : section.blocks) {
+            const auto* table = std::get_if<Table>(&block);
+            for (const TableRow& row : table != nullptr ? table->rows : std::vector<TableRow>{}) {
+                const bool isTotal = row.kind == TableRow::Kind::total;
+                totals += isTotal ? 1 : 0;
+                EXPECT_NE(isTotal, row.source.has_value());
+            }
+        }
+    }
+    EXPECT_EQ(totals, 3U); // together, tax, in all
 }
 
 TEST_F(ComposeProposalTest, whatCanBeUndoneRaisesNoAlarm) {

@@ -147,6 +147,74 @@ TEST(ComposeReport, advisesOnWhatWasFoundAndNotWorkedOn) {
     EXPECT_NE(advice().find("Not fit to be handled; ask before use."), std::string::npos);
 }
 
+std::size_t timesIn(const std::string& text, const std::string& words) {
+    std::size_t times = 0;
+    for (std::size_t at = text.find(words); at != std::string::npos;
+         at = text.find(words, at + 1)) {
+        ++times;
+    }
+    return times;
+}
+
+// How a leaf comes out is said once of all that come out so, and still of each of them.
+TEST(ComposeReport, advisesOnceOnLeavesThatComeOutAlike) {
+    FinishedJob job;
+    const std::string removal = "The guard is moistened for a minute and drawn out.";
+    job.file.facsimiles.front().removal = removal;
+    for (const char* place : {"C1", "C2"}) {
+        job.facsimile(place).removal = place == std::string{"C1"} ? removal : "It lies loose.";
+    }
+    const auto document = documentOf(job);
+    const auto advice = std::ranges::find(document.sections, "advice", &Section::key);
+    Document alone;
+    alone.sections = {*advice};
+    const std::string text = plainText(alone);
+    EXPECT_EQ(timesIn(text, removal), 1U);
+    EXPECT_EQ(timesIn(text, "It lies loose."), 1U);
+    EXPECT_NE(text.find("The facsimiles at " + job.file.facsimiles.front().place + " and C1 are"),
+              std::string::npos)
+        << text;
+    EXPECT_NE(text.find("The facsimile at C2 is"), std::string::npos);
+    for (const RecordRef& missing : undisclosed(job.file, document)) {
+        EXPECT_NE(missing.kind, RecordKind::facsimile);
+    }
+}
+
+// Nothing is added to a book that its record does not disclose: what was cut for it and never seen
+// again is told.
+TEST(ComposeReport, tellsOfPiecesCutForTheBookAndNotUsed) {
+    FinishedJob job;
+    const std::string lot = job.file.lots.front().number;
+    job.file.uses.clear();
+    job.file.cuttings.push_back({.id = job.ids.next<Cutting>(),
+                                 .job = job.file.job.id,
+                                 .at = tests::at(day(2031, 3, 16)),
+                                 .who = std::nullopt,
+                                 .plan = R"({"placed": [{"piece": "endpaper fold", "sheet": ")" +
+                                         lot + R"("}, {"piece": "guard", "sheet": ")" + lot +
+                                         R"("}]})"});
+    const auto document = documentOf(job);
+    const std::string text = plainText(document);
+    EXPECT_NE(text.find("2 pieces of lot " + lot), std::string::npos) << text;
+    EXPECT_NE(text.find("(endpaper fold and guard), cut on 16 March 2031. No step of the log uses "
+                        "them; what became of them is NOT RECORDED."),
+              std::string::npos);
+    const auto missing = [&](const Document& paper) {
+        return std::ranges::any_of(undisclosed(job.file, paper), [](const RecordRef& ref) {
+            return ref.kind == RecordKind::cutting;
+        });
+    };
+    EXPECT_FALSE(missing(document));
+    Document silent = document;
+    for (Section& section : silent.sections) {
+        std::erase_if(section.blocks,
+                      [](const Block& block) { return std::holds_alternative<List>(block); });
+    }
+    EXPECT_TRUE(missing(silent)); // such a report is not issued
+    job.file.cuttings.back().takenBackAt = tests::at(day(2031, 3, 17));
+    EXPECT_EQ(plainText(documentOf(job)).find("not seen again"), std::string::npos);
+}
+
 TEST(ComposeReport, everyRowFitsItsTable) {
     for (std::uint64_t seed = 0; seed < 60; ++seed) {
         const RandomJob job{seed};

@@ -356,6 +356,47 @@ TEST(StepLine, otherWorkSaysWhatLeftTheBookToo) {
     EXPECT_EQ(takenOutIn("kept in the envelope", StepKind::treatment).what, "");
 }
 
+// Where nothing tells which of two times is the whole, both are shown; where something does, one.
+TEST(StepLine, saysWhichOtherTimesMayBeTheWhole) {
+    using Times = std::vector<Minutes>;
+    EXPECT_EQ(bench().read("washed A1-A4 25 min, 1 h 15 min").otherMinutes, Times{Minutes{75}});
+    EXPECT_EQ(bench().read("mended B2 20 min, C5 30 min, C6 5 min").otherMinutes,
+              (Times{Minutes{30}, Minutes{5}}));
+    for (const char* clear : {"washed A1-A4 20 min on, 4 h 15 all told", "mended B2 20 min",
+                              "washed A1-A4 three baths, 25 min each, 1 hr 15",
+                              "20 min mended B2 20 min", "pasted down 15 min, drying 24 h"}) {
+        EXPECT_EQ(bench().read(clear).otherMinutes, Times{}) << clear;
+    }
+}
+
+TEST(StepLine, aPauseIsNoStep) {
+    EXPECT_TRUE(bench().read("1h lunch no work").isPause);
+    EXPECT_TRUE(bench().read("tea 15 min").isPause);
+    EXPECT_FALSE(bench().read("mended B2 after lunch").isPause);
+    EXPECT_FALSE(bench().read("tea stain on B2").isPause);
+    EXPECT_FALSE(bench().read("telephoned the owner").isPause);
+}
+
+// AIC Commentary 27: what was added. What was thrown away left the shelf, and is not in the book.
+TEST(StepLine, whatWasWastedIsNotInTheBook) {
+    JobBuilder b;
+    b.lot("26-014", "wheat starch paste", Amount::of(Mass::grams(100)));
+    const Shelf shelf = shelfOf(b.file);
+    const LineContext context{.shelf = shelf, .people = b.file.people};
+    const StepLine line = readStepLine("mended B2 26-014 1 g, 2 g wasted", context);
+    const LoggedStep logged =
+        stepFrom(line, b.file.job.id, b.anyone(), at(day(2031, 4, 2)), context, b.ids);
+    ASSERT_EQ(logged.uses.size(), 2U);
+    EXPECT_TRUE(logged.uses[0].stays);
+    EXPECT_FALSE(logged.uses[1].stays);
+    EXPECT_EQ(logged.uses[1].amount, Amount::of(Mass::grams(2)));
+    EXPECT_EQ(logged.uses[1].role, "wasted");
+    const StepLine all = readStepLine("mended B2 26-014 2 g wasted", context);
+    EXPECT_TRUE(namesNoMaterial(all, techniques()));
+    const StepLine off = readStepLine("removed lining spine 26-014 2 g, thrown away", context);
+    EXPECT_FALSE(off.uses.front().isWasted); // the lining was
+}
+
 TEST(StepLine, tellsOfMaterialsWithoutALotAndOfNone) {
     EXPECT_EQ(materialsWithoutLot(bench().read("mended B2 26-020 1 sheet EVA 2 g")),
               std::vector<std::string>{"EVA"});

@@ -65,6 +65,18 @@ TEST(Techniques, whatTakesABookDownComesAfterItsCollation) {
     EXPECT_GE(count, 1U);
 }
 
+// AIC Commentary 26: what can't be undone is agreed first.
+TEST(Techniques, bleachingWarnsAndCannotBeUndone) {
+    const auto bleaching = std::ranges::find(techniques(), "bleaching", &Technique::key);
+    ASSERT_NE(bleaching, techniques().end());
+    EXPECT_EQ(bleaching->reversibility, Reversibility::no);
+    EXPECT_NE(bleaching->undoing.find("cannot be undone"), std::string::npos);
+    EXPECT_GE(bleaching->cautions.size(), 2U);
+    EXPECT_TRUE(std::ranges::any_of(bleaching->before, [](const std::string& before) {
+        return before.find("approval in writing") != std::string::npos;
+    }));
+}
+
 // A caution about what can hurt people never stands alone as the last word.
 TEST(Techniques, cautionsAboutPeopleDeferToTheWorkshopsRules) {
     for (const Technique& technique : techniques()) {
