@@ -5,6 +5,7 @@
 #include <QCoreApplication>
 
 #include "core/custody/hazards.h"
+#include "core/custody/owner_words.h"
 #include "core/materials/ledger_in_brief.h"
 #include "core/materials/shelf_life.h"
 #include "core/record/job_file.h"
@@ -73,6 +74,31 @@ QString titleIn(const QString& offered) {
     return comma > 0 ? heading.left(comma) : heading;
 }
 
+// Without one twice.
+std::vector<std::string> ownerNames(const core::Stores& stores, const QString& typed) {
+    if (typed.trimmed().isEmpty()) {
+        return stores.records.lately(core::RecordKind::owner, "name", kOffered);
+    }
+    std::vector<std::string> names;
+    const auto add = [&](const std::string& name) {
+        if (std::ranges::find(names, name) == names.end()) {
+            names.push_back(name);
+        }
+    };
+    // As it stands in the records, though the index parts words otherwise.
+    const std::string whole = toCore(typed.trimmed());
+    if (!stores.records.allWith(core::RecordKind::owner, "name", whole).empty()) {
+        add(whole);
+    }
+    for (const core::RecordRef& ref :
+         stores.search.findOf(core::RecordKind::owner, toCore(typed), kOffered)) {
+        if (const auto owner = core::find(stores.records, core::Id<core::Owner>{ref.id})) {
+            add(owner->record.name);
+        }
+    }
+    return names;
+}
+
 } // namespace
 
 std::vector<Choice> booksLike(Session& session, const QString& typed) {
@@ -94,26 +120,21 @@ std::vector<Choice> booksLike(Session& session, const QString& typed) {
     return choices;
 }
 
-QStringList ownersLike(Session& session, const QString& typed) {
-    QStringList names;
+std::vector<Choice> ownersLike(Session& session, const QString& typed) {
+    std::vector<Choice> choices;
     session.guarded([&] {
-        const core::Stores& stores = session.stores();
-        if (typed.trimmed().isEmpty()) {
-            for (const std::string& name :
-                 stores.records.lately(core::RecordKind::owner, "name", kOffered)) {
-                names << fromCore(name);
+        // Several of a name are told apart, those too that were not found by the words.
+        std::vector<core::Owner> owners;
+        for (const std::string& name : ownerNames(session.stores(), typed)) {
+            for (auto& one : session.records().allWith(core::RecordKind::owner, "name", name)) {
+                owners.push_back(std::get<core::Owner>(std::move(one.record)));
             }
-            return;
         }
-        for (const core::RecordRef& ref :
-             stores.search.findOf(core::RecordKind::owner, toCore(typed), kOffered)) {
-            if (const auto owner = core::find(stores.records, core::Id<core::Owner>{ref.id})) {
-                names << fromCore(owner->record.name);
-            }
+        for (const core::Owner& owner : owners) {
+            choices.push_back({owner.id.text(), fromCore(core::ownerWords(owner, owners))});
         }
     });
-    names.removeDuplicates();
-    return names;
+    return choices;
 }
 
 Choices hazardTerms() {

@@ -17,7 +17,8 @@ namespace headcap::app {
 // newest first; of nothing typed, the newest. "A Booke of Grafting, 1612 · Marrowdale Library";
 // volumes of a set stand under their set.
 [[nodiscard]] std::vector<Choice> booksLike(Session& session, const QString& typed);
-[[nodiscard]] QStringList ownersLike(Session& session, const QString& typed);
+// Two of one name with what tells them apart.
+[[nodiscard]] std::vector<Choice> ownersLike(Session& session, const QString& typed);
 
 // Vocabularies: the key is kept, the name is seen.
 [[nodiscard]] Choices hazardTerms();

@@ -335,9 +335,11 @@ private:
 
     ReadingContext context() const {
         ReadingContext made{.today = m_session.clock().today()};
-        for (const auto& workshop : core::all<core::Workshop>(m_session.records())) {
-            made.currency = workshop.record.currency;
-        }
+        m_session.guarded([&] {
+            for (const auto& workshop : core::all<core::Workshop>(m_session.records())) {
+                made.currency = workshop.record.currency;
+            }
+        });
         return made;
     }
 

@@ -143,9 +143,11 @@ private:
             alsoRemove(chosen->record, change);
         }
         change.remove(chosen->record, chosen->revision);
-        m_form->clear();
+        m_form->clear(); // what is removed is not saved as it goes
         if (m_session.apply(std::move(change))) {
             m_session.say({Notice::Kind::done, tr("Removed: %1").arg(what), true});
+        } else {
+            showCurrent();
         }
     }
 

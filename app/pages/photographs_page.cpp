@@ -181,28 +181,35 @@ void PhotographsPage::showChosen() {
 }
 
 void PhotographsPage::openLarge() {
-    if (const core::Photograph* one = chosen(); one != nullptr && edits().save()) {
+    if (const core::Photograph* one = savedChosen()) {
         m_large->open(m_file->photographs, one->id);
     }
 }
 
+// Saving reads the job anew: what was chosen before it is another object after.
+const core::Photograph* PhotographsPage::savedChosen() {
+    return chosen() != nullptr && edits().save() ? chosen() : nullptr;
+}
+
 void PhotographsPage::removeChosen() {
-    const core::Photograph* one = chosen();
-    if (one == nullptr || !edits().save()) {
+    const core::Photograph* one = savedChosen();
+    if (one == nullptr) {
         return;
     }
     const QString what = photo::titleOf(*one);
     core::Change change{.sentence = toCore(tr("Photograph removed: %1").arg(what))};
     change.remove(*one, m_file->revisionOf(core::refOf(one->id)));
-    m_form->clear();
+    m_form->clear(); // what is removed is not saved as it goes
     if (session().apply(std::move(change))) {
         session().say({Notice::Kind::done, tr("Removed: %1").arg(what), true});
+    } else {
+        showChosen();
     }
 }
 
 void PhotographsPage::moveChosen(int by) {
-    const core::Photograph* one = chosen();
-    if (one == nullptr || !edits().save()) {
+    const core::Photograph* one = savedChosen();
+    if (one == nullptr) {
         return;
     }
     core::Change change{
@@ -258,7 +265,7 @@ void PhotographsPage::takenIn(const photo::IntakeResult& result, const photo::In
         m_progress->setText(tr("or drop them here, or paste them"));
         m_stop->hide();
     }
-    const auto first = photo::recordKept(session(), result, place);
+    const auto first = photo::recordKept(session(), result, place).first;
     if (first && m_sheet->select(*first)) {
         m_sheet->focusCurrent();
     }

@@ -55,6 +55,7 @@ private:
     void removeChosen();
     void moveChosen(int by);
     [[nodiscard]] const core::Photograph* chosen() const;
+    [[nodiscard]] const core::Photograph* savedChosen();
 
     print::PhotoLoader* m_loader;
     photo::PhotoIntake* m_intake;

@@ -1,11 +1,13 @@
 #include "app/papers/attachment_list.h"
 
+#include <QBoxLayout>
 #include <QDragEnterEvent>
 #include <QLocale>
 #include <QMimeData>
 #include <QPushButton>
 #include <QUrl>
 
+#include "app/look/quiet_button.h"
 #include "app/papers/data_sheets.h"
 #include "app/session/words.h"
 
@@ -27,7 +29,8 @@ QStringList localFiles(const QMimeData& data) {
 AttachmentList::AttachmentList(Session& session, PageEdits& edits, const Words& words,
                                QWidget* parent)
     : RecordList(session, edits, words, tr("Attachment"), parent), m_session(session),
-      m_intake(session.stores().files) {
+      m_intake(session.stores().files, this), m_stop(quietButton(tr("Stop"), tr("Stops; what is in "
+                                                                                "stays"))) {
     setAcceptDrops(true);
     buildForm();
     describe = [this](const core::Attachment& attachment) { return rowOf(attachment); };
@@ -35,6 +38,13 @@ AttachmentList::AttachmentList(Session& session, PageEdits& edits, const Words& 
     // A file comes first, and its record with it.
     connect(this, &ListSection::addAsked, this, &AttachmentList::ask);
     connect(&m_intake, &FileIntake::finished, this, &AttachmentList::record);
+    m_stop->hide();
+    static_cast<QBoxLayout*>(layout())->insertWidget(1, m_stop, 0, Qt::AlignLeft);
+    connect(m_stop, &QPushButton::clicked, &m_intake, &FileIntake::stop);
+    connect(&m_intake, &FileIntake::progressed, this, [this](int done, int total) {
+        setNote(tr("taking in %1 of %2 …").arg(done + 1).arg(total));
+        m_stop->show();
+    });
 }
 
 void AttachmentList::buildForm() {
@@ -79,6 +89,10 @@ void AttachmentList::attach(const QStringList& paths) {
 }
 
 void AttachmentList::record(const IntakeResult& result, const Subject& subject) {
+    if (!m_intake.isBusy()) {
+        setNote({});
+        m_stop->hide();
+    }
     core::Change change;
     QStringList names;
     std::optional<core::Uuid> first;

@@ -33,6 +33,7 @@ private:
 
     Session& m_session;
     FileIntake m_intake;
+    QPushButton* m_stop;
     std::optional<Subject> m_subject;
     std::vector<Choice> m_subjects;
 };

@@ -52,36 +52,26 @@ Taken keep(core::FileStore& files, const QString& path) {
 
 } // namespace
 
-FileIntake::FileIntake(core::FileStore& files, QObject* parent) : QObject(parent), m_files(files) {
-    m_pool.setMaxThreadCount(1);
-}
-
-FileIntake::~FileIntake() {
-    m_pool.waitForDone();
-}
-
 void FileIntake::take(const QStringList& paths, const Subject& subject) {
-    if (!paths.isEmpty()) {
-        m_pool.start([this, paths, subject] { work(paths, subject); });
+    if (paths.isEmpty()) {
+        return;
     }
-}
-
-void FileIntake::work(const QStringList& paths, const Subject& subject) {
-    IntakeResult result;
-    try {
-        for (const QString& path : paths) {
-            Taken taken = keep(m_files, path);
-            if (taken.kept) {
-                result.kept.push_back(std::move(*taken.kept));
-            } else {
-                result.refused << taken.refusal;
-            }
-        }
-    } catch (const core::StoreError& error) {
-        result.failure = error;
-    }
-    const auto give = [this, result, subject] { Q_EMIT finished(result, subject); };
-    QMetaObject::invokeMethod(this, give, Qt::QueuedConnection);
+    const auto result = std::make_shared<IntakeResult>();
+    start({.files = static_cast<int>(paths.size()),
+           .takeOne =
+               [this, paths, result](int at) {
+                   Taken taken = keep(m_files, paths[at]);
+                   if (taken.kept) {
+                       result->kept.push_back(std::move(*taken.kept));
+                   } else {
+                       result->refused << taken.refusal;
+                   }
+               },
+           .give =
+               [this, subject, result](const std::optional<core::StoreError>& failure) {
+                   result->failure = failure;
+                   Q_EMIT finished(*result, subject);
+               }});
 }
 
 } // namespace headcap::app::papers

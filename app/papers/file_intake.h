@@ -1,13 +1,12 @@
-// Takes files in as attachments, off the GUI thread: each is kept unaltered in the workshop's
-// files, and only what is kept there, and synced, is given back to be recorded.
+// Takes files in as attachments: each is kept unaltered in the workshop's files, and only what is
+// kept there, and synced, is given back to be recorded.
 #pragma once
 
 #include <optional>
 
-#include <QObject>
 #include <QStringList>
-#include <QThreadPool>
 
+#include "app/session/intake.h"
 #include "core/record/record_ref.h"
 #include "core/record/stores.h"
 
@@ -32,13 +31,12 @@ struct IntakeResult {
     std::optional<core::StoreError> failure{}; // the storage failed; the rest was not tried
 };
 
-class FileIntake : public QObject {
+class FileIntake : public Intake {
     Q_OBJECT
 public:
-    explicit FileIntake(core::FileStore& files, QObject* parent = nullptr);
-    ~FileIntake() override;
+    explicit FileIntake(core::FileStore& files, QObject* parent = nullptr)
+        : Intake(parent), m_files(files) {}
 
-    // What comes while it is at work waits.
     void take(const QStringList& paths, const Subject& subject);
 
 Q_SIGNALS:
@@ -46,10 +44,7 @@ Q_SIGNALS:
                   const headcap::app::papers::Subject& subject);
 
 private:
-    void work(const QStringList& paths, const Subject& subject);
-
     core::FileStore& m_files;
-    QThreadPool m_pool;
 };
 
 } // namespace headcap::app::papers

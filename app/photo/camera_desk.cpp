@@ -15,13 +15,10 @@ constexpr int kLookMs = 3'000;
 } // namespace
 
 CameraDesk::CameraDesk(Session& session, QObject* parent)
-    : QObject(parent), m_session(session), m_intake(session.stores().files) {
+    : QObject(parent), m_session(session), m_intake(session.stores().files, this),
+      m_looking(session) {
     connect(&m_folder, &CameraFolder::waitingChanged, this, &CameraDesk::waitingChanged);
-    connect(&m_intake, &PhotoIntake::finished, this,
-            [this](const IntakeResult& result, const IntakePlace& place) {
-                recordKept(m_session, result, place);
-                Q_EMIT takenIn();
-            });
+    connect(&m_intake, &PhotoIntake::finished, this, &CameraDesk::record);
     auto* timer = new QTimer(this);
     connect(timer, &QTimer::timeout, this, &CameraDesk::look);
     timer->start(kLookMs);
@@ -33,7 +30,25 @@ void CameraDesk::look() {
     if (wanted != m_folder.folder()) {
         m_folder.watch(wanted);
     }
-    m_folder.look();
+    if (wanted.isEmpty() || m_looking.isReading()) {
+        return;
+    }
+    m_looking.ask([wanted] { return CameraFolder::filesIn(wanted); },
+                  [this, wanted](const CameraFolder::Files& files) {
+                      if (wanted == m_folder.folder()) {
+                          m_folder.see(files);
+                      }
+                      Q_EMIT looked();
+                  });
+}
+
+void CameraDesk::record(const IntakeResult& result, const IntakePlace& place) {
+    const QStringList asked = m_asked.front();
+    m_asked.pop_front();
+    if (!recordKept(m_session, result, place).isWhole) {
+        m_folder.offerAgain(asked);
+    }
+    Q_EMIT takenIn();
 }
 
 QString CameraDesk::sentence(const QString& job) const {
@@ -58,6 +73,7 @@ void CameraDesk::takeInto(const core::Job& job) {
                            : tr("Nothing new has come into %1.").arg(m_folder.folder())});
         return;
     }
+    m_asked.push_back(paths);
     m_intake.take(incomingFrom(paths), {job.id, core::usualRole(job.state)});
     m_folder.forget(paths);
 }

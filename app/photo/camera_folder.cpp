@@ -1,5 +1,7 @@
 #include "app/photo/camera_folder.h"
 
+#include <utility>
+
 #include <QDir>
 #include <QImageReader>
 
@@ -16,30 +18,25 @@ QStringList pictureNames() {
 
 } // namespace
 
+CameraFolder::Files CameraFolder::filesIn(const QString& folder) {
+    Files files;
+    for (const QFileInfo& one :
+         QDir{folder}.entryInfoList(pictureNames(), QDir::Files | QDir::Readable, QDir::Name)) {
+        files[one.absoluteFilePath()] = {one.size(), one.lastModified()};
+    }
+    return files;
+}
+
 void CameraFolder::watch(const QString& folder) {
     m_folder = folder;
+    m_isFirst = true;
     m_growing.clear();
     m_known.clear();
     const bool hadAny = !m_waiting.empty();
     m_waiting.clear();
-    for (const auto& [path, seen] : there()) {
-        m_known.insert(path);
-    }
     if (hadAny) {
         Q_EMIT waitingChanged();
     }
-}
-
-std::map<QString, CameraFolder::Seen> CameraFolder::there() const {
-    std::map<QString, Seen> files;
-    if (m_folder.isEmpty()) {
-        return files;
-    }
-    for (const QFileInfo& one :
-         QDir{m_folder}.entryInfoList(pictureNames(), QDir::Files | QDir::Readable, QDir::Name)) {
-        files[one.absoluteFilePath()] = {one.size(), one.lastModified()};
-    }
-    return files;
 }
 
 QStringList CameraFolder::waiting() const {
@@ -53,8 +50,18 @@ void CameraFolder::forget(const QStringList& paths) {
     Q_EMIT waitingChanged();
 }
 
-void CameraFolder::look() {
-    const auto files = there();
+void CameraFolder::offerAgain(const QStringList& paths) {
+    m_waiting.insert(paths.begin(), paths.end());
+    Q_EMIT waitingChanged();
+}
+
+void CameraFolder::see(const Files& files) {
+    if (std::exchange(m_isFirst, false)) {
+        for (const auto& [path, seen] : files) {
+            m_known.insert(path);
+        }
+        return;
+    }
     const auto before = m_waiting;
     std::erase_if(m_waiting, [&](const QString& path) { return !files.contains(path); });
     for (const auto& [path, seen] : files) {

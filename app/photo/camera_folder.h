@@ -17,29 +17,35 @@ class CameraFolder : public QObject {
 public:
     using QObject::QObject;
 
-    // What lies in it now was there before; empty: none is watched.
+    // A picture there, as far as it has been written.
+    struct Seen {
+        qint64 bytes = 0;
+        QDateTime changed;
+        friend bool operator==(const Seen&, const Seen&) = default;
+    };
+    using Files = std::map<QString, Seen>; // by path
+    // Takes as long as the folder's disk or network does: not for the GUI thread.
+    [[nodiscard]] static Files filesIn(const QString& folder);
+
+    // What is seen first was there before; empty: none is watched.
     void watch(const QString& folder);
     [[nodiscard]] const QString& folder() const { return m_folder; }
     // The pictures that came, by their names.
     [[nodiscard]] QStringList waiting() const;
     // They are taken in, or not wanted.
     void forget(const QStringList& paths);
-    // Every few seconds: a picture waits once it has stopped growing.
-    void look();
+    // They could not be taken in, and wait again.
+    void offerAgain(const QStringList& paths);
+    // What is in the folder now: a picture waits once it has stopped growing.
+    void see(const Files& files);
 
 Q_SIGNALS:
     void waitingChanged();
 
 private:
-    struct Seen {
-        qint64 bytes = 0;
-        QDateTime changed;
-        friend bool operator==(const Seen&, const Seen&) = default;
-    };
-    [[nodiscard]] std::map<QString, Seen> there() const;
-
     QString m_folder;
-    std::map<QString, Seen> m_growing;
+    bool m_isFirst = true;
+    Files m_growing;
     std::set<QString> m_known;
     std::set<QString> m_waiting;
 };

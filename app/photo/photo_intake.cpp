@@ -51,56 +51,26 @@ tl::expected<KeptPhoto, print::PhotoFault> keep(core::FileStore& files, const In
 
 } // namespace
 
-PhotoIntake::PhotoIntake(core::FileStore& files, QObject* parent)
-    : QObject(parent), m_files(files) {
-    m_pool.setMaxThreadCount(1);
-}
-
-PhotoIntake::~PhotoIntake() {
-    m_isStopped = true;
-    m_pool.waitForDone();
-}
-
 void PhotoIntake::take(const std::vector<Incoming>& incoming, const IntakePlace& place) {
     if (incoming.empty()) {
         return;
     }
-    if (m_batches++ == 0) {
-        m_isStopped = false;
-    }
-    m_pool.start([this, incoming, place] { work(incoming, place); });
-}
-
-void PhotoIntake::stop() {
-    m_isStopped = true;
-}
-
-void PhotoIntake::work(const std::vector<Incoming>& incoming, const IntakePlace& place) {
-    IntakeResult result;
-    const int total = static_cast<int>(incoming.size());
-    int done = 0;
-    try {
-        for (const Incoming& one : incoming) {
-            if (m_isStopped) {
-                break;
-            }
-            const auto say = [this, done, total] { Q_EMIT progressed(done, total); };
-            QMetaObject::invokeMethod(this, say, Qt::QueuedConnection);
-            if (const auto kept = keep(m_files, one)) {
-                result.kept.push_back(*kept);
-            } else {
-                result.refused << refusal(one, kept.error());
-            }
-            ++done;
-        }
-    } catch (const core::StoreError& error) {
-        result.failure = error;
-    }
-    const auto give = [this, result, place] {
-        --m_batches;
-        Q_EMIT finished(result, place);
-    };
-    QMetaObject::invokeMethod(this, give, Qt::QueuedConnection);
+    const auto result = std::make_shared<IntakeResult>();
+    start({.files = static_cast<int>(incoming.size()),
+           .takeOne =
+               [this, incoming, result](int at) {
+                   const Incoming& one = incoming[static_cast<std::size_t>(at)];
+                   if (const auto kept = keep(m_files, one)) {
+                       result->kept.push_back(*kept);
+                   } else {
+                       result->refused << refusal(one, kept.error());
+                   }
+               },
+           .give =
+               [this, place, result](const std::optional<core::StoreError>& failure) {
+                   result->failure = failure;
+                   Q_EMIT finished(*result, place);
+               }});
 }
 
 } // namespace headcap::app::photo

@@ -62,8 +62,7 @@ std::vector<core::Photograph> photographsOf(Session& session, const core::Id<cor
 
 } // namespace
 
-std::optional<core::Id<core::Photograph>> recordKept(Session& session, const IntakeResult& result,
-                                                     const IntakePlace& place) {
+Recorded recordKept(Session& session, const IntakeResult& result, const IntakePlace& place) {
     const auto photographs = photographsOf(session, place.job);
     std::set<core::Digest> there;
     for (const core::Photograph& photo : photographs) {
@@ -90,7 +89,7 @@ std::optional<core::Id<core::Photograph>> recordKept(Session& session, const Int
     change.sentence = toCore(
         counted(taken, Words::tr("%1 photograph taken in"), Words::tr("%1 photographs taken in")));
     if (taken > 0 && !session.apply(std::move(change))) {
-        return std::nullopt;
+        return {};
     }
     if (result.failure) {
         session.say({Notice::Kind::failed, sentence(*result.failure)});
@@ -98,7 +97,8 @@ std::optional<core::Id<core::Photograph>> recordKept(Session& session, const Int
         const auto kind = refused.isEmpty() ? Notice::Kind::done : Notice::Kind::refused;
         session.say({kind, saidOf(taken, put, refused), taken > 0});
     }
-    return fresh.empty() ? std::nullopt : std::optional{fresh.front().id};
+    return {.isWhole = !result.failure,
+            .first = fresh.empty() ? std::nullopt : std::optional{fresh.front().id}};
 }
 
 } // namespace headcap::app::photo

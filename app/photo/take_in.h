@@ -6,10 +6,13 @@
 
 namespace headcap::app::photo {
 
+struct Recorded {
+    bool isWhole = false; // false: the storage failed under it, and they may be taken in again
+    std::optional<core::Id<core::Photograph>> first{};
+};
+
 // Records what was kept, behind the last of its role, and says what was taken in and what was
-// not, each for its reason. What the job already has is not taken in again. Gives the first new
-// one.
-std::optional<core::Id<core::Photograph>> recordKept(Session& session, const IntakeResult& result,
-                                                     const IntakePlace& place);
+// not, each for its reason. What the job already has is not taken in again.
+Recorded recordKept(Session& session, const IntakeResult& result, const IntakePlace& place);
 
 } // namespace headcap::app::photo

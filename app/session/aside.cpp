@@ -23,14 +23,20 @@ void Aside::start(std::function<Shown()> read, Shown failed) {
                 show = read();
             }
         } catch (const core::StoreError& error) {
-            show = [this, why = sentence(error), failed] {
-                m_session.say({Notice::Kind::failed, why});
-                failed();
-            };
+            show = sayWhy(error, failed);
+        } catch (const std::exception& error) {
+            show = sayWhy({core::StoreError::Code::internal, error.what()}, failed);
         }
         QMetaObject::invokeMethod(
             this, [this, turn, show] { finish(turn, show); }, Qt::QueuedConnection);
     });
+}
+
+Aside::Shown Aside::sayWhy(const core::StoreError& error, const Shown& failed) {
+    return [this, why = sentence(error), failed] {
+        m_session.say({Notice::Kind::failed, why});
+        failed();
+    };
 }
 
 void Aside::finish(int turn, const Shown& show) {

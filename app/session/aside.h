@@ -38,6 +38,7 @@ public:
 private:
     using Shown = std::function<void()>;
     void start(std::function<Shown()> read, Shown failed);
+    Shown sayWhy(const core::StoreError& error, const Shown& failed);
     void finish(int turn, const Shown& show);
 
     Session& m_session;

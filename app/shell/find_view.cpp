@@ -186,7 +186,10 @@ void FindView::open() {
             hit = &one;
         }
     }
-    const auto job = hit->job ? hit->job : jobAbout(m_session.records(), hit->record);
+    auto job = hit->job;
+    if (!job && !m_session.guarded([&] { job = jobAbout(m_session.records(), hit->record); })) {
+        return;
+    }
     if (job) {
         Q_EMIT goAsked({.view = ViewId::job,
                         .job = job,

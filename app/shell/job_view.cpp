@@ -35,7 +35,7 @@ bool JobView::enter(const Destination& destination) {
         return false;
     }
     const bool isOther = !m_file || m_file->job.id != *destination.job;
-    if (!read(*destination.job) && isOther) {
+    if (read(*destination.job) != Found::read && isOther) {
         return false;
     }
     if (isOther) {
@@ -54,28 +54,45 @@ bool JobView::enter(const Destination& destination) {
 
 bool JobView::leave() {
     JobPage* page = currentPage();
-    return page == nullptr || page->leave();
+    return !m_file || page == nullptr || page->leave();
 }
 
 void JobView::refresh() {
-    // Gone, or not to be read just now: a notice has said so.
-    if (m_file && read(m_file->job.id)) {
+    if (!m_file) {
+        return;
+    }
+    const Found found = read(m_file->job.id);
+    if (found == Found::gone) {
+        leaveForGood();
+    } else if (found == Found::read) {
         showAround();
         m_margin->show(*m_file, m_points, m_page);
         loadPage();
     }
 }
 
-bool JobView::read(const core::Id<core::Job>& job) {
+// Its taking in was undone, here or elsewhere: there is nothing left to say about it.
+void JobView::leaveForGood() {
+    const QString number = fromCore(m_file->job.number);
+    m_file.reset();
+    m_session.say({Notice::Kind::refused,
+                   tr("Job %1 is no longer there: its taking in was undone.").arg(number)});
+    QMetaObject::invokeMethod(
+        this, [this] { Q_EMIT goAsked({ViewId::worklist}); }, Qt::QueuedConnection);
+}
+
+JobView::Found JobView::read(const core::Id<core::Job>& job) {
     std::optional<core::JobFile> fresh;
-    m_session.guarded([&] { fresh = core::loadJobFile(m_session.records(), job); });
+    if (!m_session.guarded([&] { fresh = core::loadJobFile(m_session.records(), job); })) {
+        return Found::notNow;
+    }
     if (!fresh) {
-        return false;
+        return Found::gone;
     }
     m_file = std::move(fresh);
     m_points = core::audit(*m_file, m_session.clock());
     m_isStale.fill(true);
-    return true;
+    return Found::read;
 }
 
 // What stands around the page whichever it is.

@@ -53,7 +53,9 @@ private:
     void layOut();
     void addKeys();
     void connectParts();
-    bool read(const core::Id<core::Job>& job); // false: not there, and a notice has said why
+    enum class Found { read, gone, notNow }; // of the last a notice has said why
+    Found read(const core::Id<core::Job>& job);
+    void leaveForGood();
     void showAround();
     void loadPage();
     void foldMargin(bool isFolded);

@@ -84,8 +84,11 @@ void JobView::connectParts() {
         }
     });
     connect(m_head, &JobHead::backAsked, this, [this] { Q_EMIT goAsked({ViewId::worklist}); });
-    connect(m_margin, &Margin::pointChosen, this,
-            [this](const core::RecordRef& record, core::Page page) { goTo(record, page); });
+    // The margin is made anew on the way: the note that was clicked comes to its end first.
+    connect(
+        m_margin, &Margin::pointChosen, this,
+        [this](const core::RecordRef& record, core::Page page) { goTo(record, page); },
+        Qt::QueuedConnection);
     connect(m_margin, &Margin::foldAsked, this, [this] {
         m_isFoldChosen = true;
         foldMargin(!m_margin->isFolded());

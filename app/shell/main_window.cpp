@@ -15,6 +15,7 @@
 #include "app/photo/camera_desk.h"
 #include "app/session/actions.h"
 #include "app/session/aside.h"
+#include "app/session/intake.h"
 #include "app/session/keys_first.h"
 #include "app/shell/notice_bar.h"
 #include "app/shell/quiet_line.h"
@@ -27,6 +28,7 @@ namespace {
 constexpr int kLeastText = 100;
 constexpr int kMostText = 200;
 constexpr int kTextStep = 10;
+constexpr std::chrono::minutes kMeantFor{1};
 constexpr int kReadAheadMs = 500;
 constexpr QSize kFrame{16, 64}; // what a desktop draws around a window, at most
 
@@ -140,10 +142,30 @@ void MainWindow::keepFocus(const QWidget*, const QWidget* now) {
     });
 }
 
+// What is being taken in, and what can't be read, is said once; who closes again means it. What
+// can be kept is kept all the same.
+bool MainWindow::mayClose() {
+    const bool isMeant = !m_isMeant.hasExpired();
+    bool isBusy = false;
+    for (Intake* intake : findChildren<Intake*>()) {
+        if (intake->isBusy() && isMeant) {
+            intake->finish();
+        }
+        isBusy = isBusy || intake->isBusy();
+    }
+    if (isBusy) {
+        m_session.say(
+            {Notice::Kind::refused,
+             tr("Files are still being taken in: wait a moment, or close again to take in "
+                "no more of them.")});
+    }
+    const bool isLeft = !isBusy && current()->leave();
+    return isLeft || isMeant;
+}
+
 void MainWindow::closeEvent(QCloseEvent* event) {
-    // What can't be read is shown once; who closes again means it.
-    if (!m_isClosingAnyway && !current()->leave()) {
-        m_isClosingAnyway = true;
+    if (!mayClose()) {
+        m_isMeant.setRemainingTime(kMeantFor);
         event->ignore();
         return;
     }

@@ -5,6 +5,7 @@
 #include <map>
 #include <vector>
 
+#include <QDeadlineTimer>
 #include <QWidget>
 
 #include "app/session/session.h"
@@ -63,6 +64,7 @@ private:
     bool open(const Destination& destination);
     void turnTo(View* view);
     void leaveWorkshop(const QString& folder);
+    [[nodiscard]] bool mayClose();
     void askWho();
     void changeText(int byPercent);
     void turnTone();
@@ -77,7 +79,7 @@ private:
     QPushButton* m_back;
     std::map<ViewId, View*> m_made;
     std::vector<Destination> m_way; // the last is where we are
-    bool m_isClosingAnyway = false;
+    QDeadlineTimer m_isMeant{0};    // till then, closing again closes all the same
 };
 
 } // namespace headcap::app

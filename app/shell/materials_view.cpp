@@ -18,7 +18,7 @@
 #include "app/stock/lot_story.h"
 #include "app/stock/lot_whereabouts.h"
 #include "app/stock/ways_on.h"
-#include "core/custody/job_states.h"
+#include "core/materials/free_lot_number.h"
 #include "core/materials/ledger_in_brief.h"
 #include "core/materials/material_kinds.h"
 #include "core/materials/shelf_life.h"
@@ -145,10 +145,9 @@ std::optional<core::Lot> MaterialsView::newLot() {
         m_materials->startNew(); // a lot is of a kind
         return std::nullopt;
     }
-    const auto year = m_session.clock().today().year();
-    const auto number = core::nextLotNumber(
-        m_session.records().greatest(core::RecordKind::lot, "number", core::lotNumberPrefix(year)),
-        year);
+    std::optional<std::string> number;
+    m_session.guarded(
+        [&] { number = core::freeLotNumber(m_session.records(), m_session.clock().today()); });
     return core::Lot{.id = m_session.ids().next<core::Lot>(),
                      .number = number.value_or(std::string{}),
                      .material = m_session.ids().next<core::Material>(), // to be said
@@ -210,11 +209,13 @@ void MaterialsView::focusFirst() {
 
 bool MaterialsView::enter(const Destination& destination) {
     if (destination.record) {
-        const auto shelf = core::shelfInBrief(m_session.records());
-        const core::Lot* asked = shelf->lot(core::Id<core::Lot>{destination.record->id});
-        if (asked != nullptr && asked->finished) {
-            m_done->setChecked(true);
-        }
+        m_session.guarded([&] {
+            const auto shelf = core::shelfInBrief(m_session.records());
+            const core::Lot* asked = shelf->lot(core::Id<core::Lot>{destination.record->id});
+            if (asked != nullptr && asked->finished) {
+                m_done->setChecked(true);
+            }
+        });
     }
     refresh();
     if (!destination.record) {

@@ -1,5 +1,7 @@
 #include "app/shell/new_job_view.h"
 
+#include <algorithm>
+
 #include <QKeyEvent>
 #include <QLineEdit>
 #include <QPushButton>
@@ -49,7 +51,10 @@ void NewJobView::buildForms(QVBoxLayout& down) {
     m_book->choice(tr("It is"), &core::Item::nature);
     m_owner->text(tr("Name"), &core::Owner::name)
         .placeholder(tr("one who is known, or a new one"))
-        .searched([this](const QString& typed) { return ownersLike(m_session, typed); });
+        .searched([this](const QString& typed) {
+            m_owners = ownersLike(m_session, typed);
+            return wordsOf(m_owners);
+        });
     m_owner->choice(tr("Kind"), &core::Owner::kind).tip(tr("Of a new owner"));
     m_job->value(tr("Received"), &core::Job::receivedOn);
     m_job->value(tr("Due"), &core::Job::dueOn);
@@ -100,18 +105,32 @@ bool NewJobView::enter(const Destination&) {
     return true;
 }
 
+// One who is known: as offered, or the only one of that name.
 std::optional<core::Id<core::Owner>> NewJobView::ownerFor(core::Change& change) {
     QStringList labels;
     const core::Owner typed = m_owner->taken(labels);
-    const auto known = m_session.records().allWith(core::RecordKind::owner, "name", typed.name);
-    if (!known.empty()) {
-        return std::get<core::Owner>(known.front().record).id;
-    }
-    if (typed.name.empty()) {
-        FieldRow& row = *m_owner->rows().front();
-        row.setError(tr("Whose is it? A book is only taken in for somebody."));
+    FieldRow& row = *m_owner->rows().front();
+    const auto refuse = [&row](const QString& why) {
+        row.setError(why);
         row.control()->setFocus(Qt::OtherFocusReason);
         return std::nullopt;
+    };
+    if (typed.name.empty()) {
+        return refuse(tr("Whose is it? A book is only taken in for somebody."));
+    }
+    const auto offered = std::ranges::find(m_owners, fromCore(typed.name), &Choice::words);
+    if (offered != m_owners.end()) {
+        if (const auto id = core::Uuid::fromText(offered->key)) {
+            return core::Id<core::Owner>{*id};
+        }
+    }
+    const auto known = m_session.records().allWith(core::RecordKind::owner, "name", typed.name);
+    if (known.size() > 1) {
+        return refuse(
+            tr("%1 owners have this name: choose one of those offered (Down).").arg(known.size()));
+    }
+    if (!known.empty()) {
+        return std::get<core::Owner>(known.front().record).id;
     }
     change.add(typed);
     return typed.id;

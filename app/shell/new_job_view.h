@@ -31,8 +31,9 @@ private:
     RecordForm<core::Owner>* m_owner;
     RecordForm<core::Item>* m_book;
     RecordForm<core::Job>* m_job;
-    FieldRow* m_before; // the book, where it has been here before
-    std::vector<Choice> m_offered{};
+    FieldRow* m_before;              // the book, where it has been here before
+    std::vector<Choice> m_offered{}; // books
+    std::vector<Choice> m_owners{};  // offered
 };
 
 } // namespace headcap::app

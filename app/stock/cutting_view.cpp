@@ -186,7 +186,10 @@ void CuttingView::refresh() {
                                                      : static_cast<int>(at - m_materials.begin()));
     });
     showSheets();
-    if (!m_isBooked) {
+    // Most of what changes in the workshop changes no plan.
+    std::vector<core::Id<core::Lot>> lots;
+    const bool isTheSame = m_asked && *m_asked == problem(lots) && lots == m_lots;
+    if (!m_isBooked && !isTheSame) {
         planSoon();
     }
 }

@@ -43,6 +43,8 @@ public:
     [[nodiscard]] WorkProposer& proposer() { return *m_proposer; }
     [[nodiscard]] QPushButton& bookButton() { return *m_book; }
     [[nodiscard]] const std::optional<core::CuttingToBook>& planned() const { return m_planned; }
+    [[nodiscard]] bool isPlanning() const;
+    [[nodiscard]] QString standing() const; // how the plan stands, a sentence
 
 private:
     void layOut();
@@ -72,7 +74,8 @@ private:
     std::vector<core::SheetOfLot> m_sheets;
     std::vector<core::Id<core::Material>> m_materials; // as the choice lists them
     std::set<core::Id<core::Lot>> m_spared;            // not to be cut
-    std::vector<core::Id<core::Lot>> m_lots;           // of the problem that is being planned
+    std::optional<core::CutProblem> m_asked{};         // that is being planned, or was
+    std::vector<core::Id<core::Lot>> m_lots;           // of its sheets
     std::optional<core::CuttingToBook> m_planned;
     bool m_isBooked = false; // the plan that stands there: it is cut by, and no more planned
 

@@ -100,8 +100,17 @@ core::CutProblem CuttingView::problem(std::vector<core::Id<core::Lot>>& lots) co
     return problem;
 }
 
+bool CuttingView::isPlanning() const {
+    return m_soon->isActive() || m_work->isRunning();
+}
+
+QString CuttingView::standing() const {
+    return m_standing->text();
+}
+
 void CuttingView::planSoon() {
     m_isBooked = false;
+    m_asked.reset();
     m_book->setText(tr("Book the cutting"));
     forget(m_pieces->pieces().empty() ? tr("Say what is wanted, and the plan stands here.")
                                       : tr("Planning …"));
@@ -109,11 +118,11 @@ void CuttingView::planSoon() {
 }
 
 void CuttingView::plan() {
-    core::CutProblem asked = problem(m_lots);
-    if (asked.pieces.empty()) {
+    m_asked = problem(m_lots);
+    if (m_asked->pieces.empty()) {
         return;
     }
-    m_work->start(std::move(asked));
+    m_work->start(*m_asked);
     m_stop->setVisible(true);
 }
 
@@ -188,18 +197,25 @@ void CuttingView::book() {
         return;
     }
     const core::Day today = m_session.clock().today();
-    const auto last = m_session.records().greatest(core::RecordKind::lot, "number",
-                                                   core::lotNumberPrefix(today.year()));
-    auto change =
-        core::bookCutting(*m_planned, *core::shelfInBrief(m_session.records()), last, today,
-                          {m_session.person(), m_session.clock().now()}, m_session.ids());
-    if (!change) {
-        m_session.say({Notice::Kind::refused, sentenceFor(change.error())});
+    core::Change change;
+    const bool isMade = m_session.guarded([&] {
+        const auto last = m_session.records().greatest(core::RecordKind::lot, "number",
+                                                       core::lotNumberPrefix(today.year()));
+        auto booked =
+            core::bookCutting(*m_planned, *core::shelfInBrief(m_session.records()), last, today,
+                              {m_session.person(), m_session.clock().now()}, m_session.ids());
+        if (booked) {
+            change = *std::move(booked);
+        } else {
+            m_session.say({Notice::Kind::refused, sentenceFor(booked.error())});
+        }
+    });
+    if (!isMade || change.writes.empty()) {
         return;
     }
-    const QString done = fromCore(change->sentence);
+    const QString done = fromCore(change.sentence);
     m_isBooked = true; // before all is read anew
-    if (m_session.apply(std::move(*change))) {
+    if (m_session.apply(std::move(change))) {
         keepInSight(done);
         m_session.say({Notice::Kind::done, done, true});
     } else {

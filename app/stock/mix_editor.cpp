@@ -11,7 +11,7 @@
 #include "app/look/quiet_button.h"
 #include "app/stock/ledger_words.h"
 #include "app/stock/plain_form.h"
-#include "core/custody/job_states.h"
+#include "core/materials/free_lot_number.h"
 
 namespace headcap::app {
 namespace {
@@ -106,10 +106,8 @@ void MixEditor::build() {
     m_yield->accept(m_recipe.yields ? fromCore(core::toText(*m_recipe.yields)) : QString{});
     connect(m_yield, &FieldRow::left, this, &MixEditor::scale);
     m_number = &m_form->line(tr("Its number"), tr("on its label"));
-    const auto number =
-        core::nextLotNumber(m_session.records().greatest(core::RecordKind::lot, "number",
-                                                         core::lotNumberPrefix(today.year())),
-                            today.year());
+    std::optional<std::string> number;
+    m_session.guarded([&] { number = core::freeLotNumber(m_session.records(), today); });
     m_number->accept(fromCore(number.value_or(std::string{})));
     for (const core::RecipeCardPart& part : m_recipe.parts) {
         addPart(part);
@@ -205,20 +203,24 @@ core::RecipeCard MixEditor::asTyped() {
 }
 
 void MixEditor::removeOwn() {
-    const auto id = core::Uuid::fromText(m_recipe.key);
-    const auto recipe =
-        id ? core::find(m_session.records(), core::Id<core::Recipe>{*id}) : std::nullopt;
-    if (!recipe) {
+    core::Change change{.who = m_session.person()};
+    m_session.guarded([&] {
+        const auto id = core::Uuid::fromText(m_recipe.key);
+        const auto recipe =
+            id ? core::find(m_session.records(), core::Id<core::Recipe>{*id}) : std::nullopt;
+        if (!recipe) {
+            return;
+        }
+        change.sentence = toCore(tr("Recipe removed: %1").arg(fromCore(recipe->record.name)));
+        for (const auto& part :
+             core::allWith(m_session.records(), &core::RecipePart::recipe, recipe->record.id)) {
+            change.remove(part.record, part.revision);
+        }
+        change.remove(recipe->record, recipe->revision);
+    });
+    if (change.writes.empty()) {
         return;
     }
-    core::Change change{.sentence =
-                            toCore(tr("Recipe removed: %1").arg(fromCore(recipe->record.name))),
-                        .who = m_session.person()};
-    for (const auto& part :
-         core::allWith(m_session.records(), &core::RecipePart::recipe, recipe->record.id)) {
-        change.remove(part.record, part.revision);
-    }
-    change.remove(recipe->record, recipe->revision);
     const QString done = fromCore(change.sentence);
     if (m_session.apply(std::move(change))) {
         m_session.say({Notice::Kind::done, done, true});

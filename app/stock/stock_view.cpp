@@ -83,16 +83,18 @@ RuledTable* StockView::addTable(QVBoxLayout& down, const QString& heading, Ruled
 
 bool StockView::enter(const Destination& destination) {
     refresh();
-    if (destination.record && destination.record->kind == core::RecordKind::lot) {
-        if (const auto lot =
-                core::find(m_session.records(), core::Id<core::Lot>{destination.record->id})) {
-            m_labels->choose(fromCore(lot->record.number));
+    m_session.guarded([&] {
+        if (destination.record && destination.record->kind == core::RecordKind::lot) {
+            if (const auto lot =
+                    core::find(m_session.records(), core::Id<core::Lot>{destination.record->id})) {
+                m_labels->choose(fromCore(lot->record.number));
+            }
+        } else if (destination.job) {
+            if (const auto job = core::find(m_session.records(), *destination.job)) {
+                m_labels->choose(fromCore(job->record.number));
+            }
         }
-    } else if (destination.job) {
-        if (const auto job = core::find(m_session.records(), *destination.job)) {
-            m_labels->choose(fromCore(job->record.number));
-        }
-    }
+    });
     m_labels->form().focusFirst();
     return true;
 }
@@ -102,13 +104,15 @@ void StockView::refresh() {
     m_labels->refresh();
     m_reading->setVisible(m_shelf == nullptr);
     struct Read {
+        core::Day day;
         std::shared_ptr<const core::Shelf> shelf;
         std::vector<TableRow> stock, ending, use, saved;
     };
     m_aside.ask(
         [&records = m_session.records(), &clock = m_session.clock(), day = dayShown()] {
             core::IdSource keys{clock}; // of rows that are no record
-            Read read{.shelf = std::make_shared<const core::Shelf>(core::loadShelf(records))};
+            Read read{.day = day,
+                      .shelf = std::make_shared<const core::Shelf>(core::loadShelf(records))};
             read.stock = stockRows(*read.shelf, day, clock);
             read.ending = endingRows(*read.shelf, clock.today(), clock, keys);
             read.use = useRows(*read.shelf, clock, keys);
@@ -118,7 +122,11 @@ void StockView::refresh() {
         [this](Read read) {
             m_shelf = std::move(read.shelf);
             m_reading->hide();
-            put(*m_stock, std::move(read.stock));
+            if (read.day == dayShown()) {
+                put(*m_stock, std::move(read.stock));
+            } else { // another was asked for meanwhile
+                showStock();
+            }
             put(*m_ending, std::move(read.ending));
             put(*m_use, std::move(read.use));
             m_noSaved->setVisible(read.saved.empty());
@@ -132,7 +140,7 @@ void StockView::showStock() {
         refresh();
         return;
     }
-    m_aside.ask([shelf = m_shelf, &clock = m_session.clock(),
+    m_ofDay.ask([shelf = m_shelf, &clock = m_session.clock(),
                  day = dayShown()] { return stockRows(*shelf, day, clock); },
                 [this](std::vector<TableRow> rows) { put(*m_stock, std::move(rows)); });
 }
@@ -165,7 +173,10 @@ void StockView::saveStockList() {
 
 void StockView::open(const RuledTable& table) {
     const auto id = table.current();
-    if (id && core::find(m_session.records(), core::Id<core::Lot>{*id})) {
+    bool isLot = false;
+    m_session.guarded(
+        [&] { isLot = id && core::find(m_session.records(), core::Id<core::Lot>{*id}); });
+    if (isLot) {
         Q_EMIT goAsked(
             {.view = ViewId::materials, .record = core::RecordRef{core::RecordKind::lot, *id}});
     }

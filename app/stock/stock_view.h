@@ -36,7 +36,7 @@ public:
     [[nodiscard]] FieldRow& day() { return *m_day; }
     [[nodiscard]] LabelChooser& labels() { return *m_labels; }
     // The ledger is being added up.
-    [[nodiscard]] bool isReading() const { return m_aside.isReading(); }
+    [[nodiscard]] bool isReading() const { return m_aside.isReading() || m_ofDay.isReading(); }
 
 private:
     void showStock();
@@ -47,7 +47,8 @@ private:
     Session& m_session;
     [[nodiscard]] std::shared_ptr<const core::Shelf> wholeShelf();
 
-    Aside m_aside{m_session};
+    Aside m_aside{m_session};                     // the whole ledger
+    Aside m_ofDay{m_session};                     // the stock of another day, out of it
     std::shared_ptr<const core::Shelf> m_shelf{}; // with its whole ledger, once it was read
     Label* m_reading;
     LabelChooser* m_labels;

@@ -122,7 +122,12 @@ void TitrationForm::reckon() {
 void TitrationForm::keep() {
     const auto key = keyOf(lotsOf(m_session)(), m_lot->text().trimmed());
     const auto id = key ? core::Uuid::fromText(*key) : std::nullopt;
-    auto lot = id ? core::find(m_session.records(), core::Id<core::Lot>{*id}) : std::nullopt;
+    std::optional<core::Stored<core::Lot>> lot;
+    if (!m_session.guarded([&] {
+            lot = id ? core::find(m_session.records(), core::Id<core::Lot>{*id}) : std::nullopt;
+        })) {
+        return;
+    }
     if (!lot || !m_reserve) {
         m_lot->setError(notAmongThem());
         return;

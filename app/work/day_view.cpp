@@ -208,13 +208,15 @@ void DayView::openCurrent(const RuledTable& table) {
 }
 
 core::Document DayView::document() {
-    if (isReading()) { // on paper goes what was asked for
-        showRead(read(m_session.records(), m_session.clock(), asked()));
-    }
     std::string workshop;
-    for (const auto& one : core::all<core::Workshop>(m_session.records())) {
-        workshop = one.record.name;
-    }
+    m_session.guarded([&] {
+        if (isReading()) { // on paper goes what was asked for
+            showRead(read(m_session.records(), m_session.clock(), asked()));
+        }
+        for (const auto& one : core::all<core::Workshop>(m_session.records())) {
+            workshop = one.record.name;
+        }
+    });
     return core::daySheet(m_shown,
                           {.workshop = workshop,
                            .techniques = m_techniques,

@@ -21,11 +21,13 @@ enum class GrainWay { none, alongWidth, alongHeight };
 struct Stretch {
     std::int64_t acrossPpm = 0;
     std::int64_t alongPpm = 0;
+    friend bool operator==(const Stretch&, const Stretch&) = default;
 };
 
 // What is cut away from the edges of a sheet before anything else, because it is damaged.
 struct EdgeTrim {
     Length left, right, top, bottom;
+    friend bool operator==(const EdgeTrim&, const EdgeTrim&) = default;
 };
 
 struct StockSheet {
@@ -37,6 +39,7 @@ struct StockSheet {
     bool isKeptBack = false;          // taken only where nothing else will do
     EdgeTrim trim = {};
     Stretch stretch = {};
+    friend bool operator==(const StockSheet&, const StockSheet&) = default;
 };
 
 struct WantedPiece {
@@ -47,6 +50,7 @@ struct WantedPiece {
     std::optional<std::int64_t> value; // millionths; unset: its area
     bool isPasted = false;             // cut smaller by the sheet's stretch
     Length overlap = {};               // left on each edge, to be trimmed after drying
+    friend bool operator==(const WantedPiece&, const WantedPiece&) = default;
 };
 
 enum class CutObjective {
@@ -59,6 +63,7 @@ struct CutRules {
     Length leastStrip;   // no narrower strip can be cut off; the trim of edges is exempt
     Length leastOffcut;  // a remainder with a shorter side is waste, not stock
     bool mayTurn = true; // pieces may be turned by 90° where the grain allows
+    friend bool operator==(const CutRules&, const CutRules&) = default;
 };
 
 struct CutProblem {
@@ -66,6 +71,7 @@ struct CutProblem {
     std::vector<WantedPiece> pieces;
     CutObjective objective = CutObjective::allPieces;
     CutRules rules;
+    friend bool operator==(const CutProblem&, const CutProblem&) = default;
 };
 
 struct SheetPlace {

@@ -134,6 +134,11 @@ OptionsTable::OptionsTable(QWidget* parent) : QWidget(parent), m_top(new QGridLa
     down->addLayout(m_top);
 }
 
+void OptionsTable::choose(std::size_t at) {
+    const auto id = m_ids[at]; // who hears of it has all shown anew
+    Q_EMIT chosen(id);
+}
+
 void OptionsTable::show(const core::JobFile& file, const core::Proposal& proposal,
                         const std::optional<core::Id<core::ProposalOption>>& chosen) {
     const auto all = core::optionsOf(file, proposal.id);
@@ -163,13 +168,13 @@ void OptionsTable::showHeads(const core::JobFile& file,
         m_heads.push_back(head);
         m_top->addWidget(head, 0, static_cast<int>(at) + 1);
         m_top->setColumnStretch(static_cast<int>(at) + 1, 1);
-        connect(head, &OptionHead::chosen, this, [this, at] { Q_EMIT this->chosen(m_ids[at]); });
+        connect(head, &OptionHead::chosen, this, [this, at] { choose(at); });
         connect(head, &OptionHead::opened, this, &OptionsTable::opened);
         connect(head, &OptionHead::stepAsked, this, [this, at](int by) {
             const auto next = static_cast<std::size_t>(static_cast<int>(at) + by);
             if (next < m_heads.size()) {
                 m_heads[next]->setFocus(Qt::TabFocusReason);
-                Q_EMIT this->chosen(m_ids[next]);
+                choose(next);
             }
         });
     }

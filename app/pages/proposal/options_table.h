@@ -26,6 +26,7 @@ Q_SIGNALS:
     void opened();
 
 private:
+    void choose(std::size_t at);
     void showHeads(const core::JobFile& file, const std::vector<const core::ProposalOption*>& all,
                    const std::optional<core::Id<core::ProposalOption>>& chosen);
     void fill(QGridLayout& grid, const core::JobFile& file, const core::Proposal& proposal,

@@ -73,6 +73,21 @@ TEST_F(RecordListTest, removesByDeleteWithoutAskingAndUndoBringsBack) {
     EXPECT_EQ(kept(), before);
 }
 
+TEST_F(RecordListTest, whatCouldNotBeRemovedGoesOnBeingKept) {
+    const auto before = kept();
+    pieces.list().setFocus();
+    pieces.list().select(before.front().id.uuid());
+    sample.store.failNext = core::StoreError::Code::busy;
+    QTest::keyClick(&pieces.list(), Qt::Key_Delete);
+    ASSERT_EQ(kept(), before);
+    QWidget* what = pieces.form().rowLabelled(QStringLiteral("What"))->control();
+    what->setFocus();
+    QTest::keyClick(what, Qt::Key_End);
+    QTest::keyClicks(what, QStringLiteral(", torn"));
+    EXPECT_TRUE(edits.leave());
+    EXPECT_EQ(kept().front().what, before.front().what + ", torn");
+}
+
 TEST_F(RecordListTest, anEmptyDraftLeavesNothingBehind) {
     const std::size_t changes = sample.store.changes();
     pieces.startNew();

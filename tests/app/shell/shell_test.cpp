@@ -230,7 +230,7 @@ TEST_F(ShellTest, aNoteOfTheMarginGoesToItsPlaceByEnter) {
             QTest::keyClick(note, Qt::Key_Return);
         }
     }
-    EXPECT_EQ(job().page(), core::Page::book);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return job().page() == core::Page::book; }));
     EXPECT_EQ(row(QStringLiteral("Hazard"))->text().toStdString(),
               core::hazardName("arsenical_green"));
     EXPECT_TRUE(row(QStringLiteral("Hazard"))->isVisible());
@@ -297,7 +297,7 @@ TEST_F(ShellTest, booksAndOwnersAreOfferedByWhatIsTyped) {
               offered.front().key);
     EXPECT_FALSE(booksLike(session, {}).empty()) << "the newest";
     EXPECT_TRUE(booksLike(session, QStringLiteral("no such words")).empty());
-    EXPECT_EQ(ownersLike(session, QStringLiteral("mere c")),
+    EXPECT_EQ(wordsOf(ownersLike(session, QStringLiteral("mere c"))),
               QStringList{QStringLiteral("Mere College")});
 }
 

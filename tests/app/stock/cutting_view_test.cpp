@@ -103,6 +103,28 @@ TEST_F(CuttingViewTest, thePlanThatWasBookedStaysUntilAnotherIsBegun) {
     EXPECT_FALSE(view.planned().has_value());
 }
 
+TEST_F(CuttingViewTest, whatChangesNothingOfThePlanLeavesItStanding) {
+    addPiece("242 mm", "196 mm", "4");
+    ASSERT_TRUE(isPlanned());
+    auto job = core::find(sample.store, *sample.hymnal);
+    job->record.keptAt = "shelf 4";
+    core::Change change{.sentence = "Moved"};
+    change.update(job->record, job->revision);
+    ASSERT_TRUE(session.apply(std::move(change)));
+    EXPECT_TRUE(view.planned().has_value());
+    EXPECT_TRUE(view.bookButton().isEnabled());
+    // A sheet less is another plan.
+    core::Change spoilt{.sentence = "Spoilt"};
+    spoilt.add(core::LedgerEntry{.id = sample.ids.next<core::LedgerEntry>(),
+                                 .lot = lot->id,
+                                 .at = sample.clock.now(),
+                                 .who = *sample.orrin,
+                                 .kind = core::LedgerKind::discarded,
+                                 .amount = core::Amount::sheets(-4)});
+    ASSERT_TRUE(session.apply(std::move(spoilt)));
+    EXPECT_FALSE(view.planned().has_value());
+}
+
 // The sheets' grain runs along their height; a piece that wants it along its width lies across.
 TEST_F(CuttingViewTest, grainAcrossTheSpineOfABookIsExplainedBeforeItIsBooked) {
     ASSERT_TRUE(view.enter({.view = ViewId::cutting, .job = sample.grafting}));
@@ -212,7 +234,8 @@ TEST_F(CuttingViewTest, nonsenseIsRefusedInASentenceAndInTime) {
           std::array{"800 mm", "950 mm", "1"}}) {
         view.pieces().clear();
         addPiece(width, height, count);
-        QTest::qWait(700);
+        ASSERT_TRUE(QTest::qWaitFor([this] { return !view.isPlanning(); }, 10'000));
+        EXPECT_TRUE(view.standing().endsWith(u'.')) << view.standing().toStdString();
         EXPECT_FALSE(view.bookButton().isEnabled()) << width << " " << count;
         EXPECT_EQ(stock.shelf().balanceOf(lot->id), Amount::sheets(4));
     }

@@ -1,6 +1,7 @@
 #include "app/photo/camera_folder.h"
 
 #include <QFile>
+#include <QSignalSpy>
 
 #include "app/photo/camera_desk.h"
 #include "app/photo/exif.h"
@@ -26,10 +27,15 @@ protected:
         file.write(bytes);
         return path;
     }
+    void lookOnce() {
+        QSignalSpy looked(&window.camera(), &photo::CameraDesk::looked);
+        window.camera().look();
+        ASSERT_TRUE(looked.wait());
+    }
     // A picture is whole when it has not grown between two looks.
     void look() {
-        window.camera().look();
-        window.camera().look();
+        lookOnce();
+        lookOnce();
     }
     QString said() { return window.cameraLine().sentence(); }
     bool waitFor(std::size_t photographs) {
@@ -49,14 +55,30 @@ TEST_F(CameraFolderTest, whatLayThereBeforeIsNotOffered) {
 TEST_F(CameraFolderTest, whatComesIsOfferedOnAnyViewAndTakenIntoTheJobInHand) {
     const auto before = file().photographs.size();
     written("new.jpg", tests::drawnJpeg({400, 300}, 2));
-    window.camera().look();
+    lookOnce();
     EXPECT_EQ(said(), QString{}) << "it may still grow";
-    window.camera().look();
+    lookOnce();
     EXPECT_TRUE(said().contains(QStringLiteral("1 photograph"))) << said().toStdString();
     press(ActionId::takeFromCamera);
     EXPECT_EQ(file().photographs.size(), before) << "no job is open";
     window.go({.view = ViewId::job, .job = sample.grafting, .page = core::Page::bench});
     EXPECT_TRUE(said().contains(fromCore(file().job.number))) << said().toStdString();
+    press(ActionId::takeFromCamera);
+    ASSERT_TRUE(waitFor(before + 1));
+    EXPECT_EQ(said(), QString{});
+}
+
+TEST_F(CameraFolderTest, whatCouldNotBeKeptIsOfferedAgain) {
+    const auto before = file().photographs.size();
+    written("new.jpg", tests::drawnJpeg({400, 300}, 2));
+    look();
+    window.go({.view = ViewId::job, .job = sample.grafting, .page = core::Page::bench});
+    sample.store.failNext = core::StoreError::Code::diskFull;
+    QSignalSpy taken(&window.camera(), &photo::CameraDesk::takenIn);
+    press(ActionId::takeFromCamera);
+    ASSERT_TRUE(taken.wait());
+    EXPECT_EQ(file().photographs.size(), before);
+    EXPECT_TRUE(said().contains(QStringLiteral("1 photograph"))) << said().toStdString();
     press(ActionId::takeFromCamera);
     ASSERT_TRUE(waitFor(before + 1));
     EXPECT_EQ(said(), QString{});
