@@ -50,6 +50,7 @@ private:
     void build();
     void addPart(const core::RecipeCardPart& part);
     void scale();
+    [[nodiscard]] QString lossOf(const QString& yield) const;
     void book();
     void keepAsOwn();
     void removeOwn();

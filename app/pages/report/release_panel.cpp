@@ -43,8 +43,8 @@ void ReleasePanel::buildForm() {
     m_form->lines(tr("With it went"), &R::wentWith)
         .placeholder(tr("report, box, what was taken out"));
     m_form->text(tr("Receipt"), &R::receipt).placeholder(tr("signed by whom, on what"));
-    m_form->value(tr("To object by"), &R::objectBy);
-    m_form->value(tr("Next look"), &R::nextLookOn);
+    m_form->value(tr("To object by"), &R::objectBy).placeholder(tr("in 4 weeks"));
+    m_form->value(tr("Next look"), &R::nextLookOn).placeholder(tr("in 52 weeks"));
     m_form->lines(tr("Note"), &R::note);
     m_giveBack->setToolTip(tr("Notes the return; the job is then returned"));
     connect(m_giveBack, &QPushButton::clicked, this, &ReleasePanel::returnIt);
