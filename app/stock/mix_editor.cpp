@@ -11,6 +11,7 @@
 #include "app/look/quiet_button.h"
 #include "app/stock/ledger_words.h"
 #include "app/stock/plain_form.h"
+#include "core/materials/boiled_away.h"
 #include "core/materials/free_lot_number.h"
 
 namespace headcap::app {
@@ -101,18 +102,21 @@ void MixEditor::build() {
     m_form = new PlainForm;
     const core::Day today = m_session.clock().today();
     m_yield = &m_form->line(tr("To make"), tr("450 g"));
-    m_yield->tip(tr("What is left of it once it is made: some water boils away"))
-        .understood([](const QString&) { return tr("once it is made: some water boils away"); });
+    m_yield->tip(tr("What it comes to once it is made")).understood([this](const QString& text) {
+        return lossOf(text);
+    });
     m_yield->accept(m_recipe.yields ? fromCore(core::toText(*m_recipe.yields)) : QString{});
     connect(m_yield, &FieldRow::left, this, &MixEditor::scale);
     m_number = &m_form->line(tr("Its number"), tr("on its label"));
     std::optional<std::string> number;
     m_session.guarded([&] { number = core::freeLotNumber(m_session.records(), today); });
     m_number->accept(fromCore(number.value_or(std::string{})));
+    bool isOfWater = true;
     for (const core::RecipeCardPart& part : m_recipe.parts) {
+        isOfWater = isOfWater && part.kindKey != "solvent/ethanol";
         addPart(part);
     }
-    m_keptAt = &m_form->line(tr("Kept at"), tr("cold shelf"));
+    m_keptAt = &m_form->line(tr("Kept at"), isOfWater ? tr("cold shelf") : tr("solvent cupboard"));
     m_until = &m_form->line(tr("Good until"), tr("a day; look and smell before use all the same"));
     if (m_recipe.keepsDays > 0) {
         m_until->accept(printed(
@@ -138,6 +142,19 @@ void MixEditor::alignPairs() {
     for (FieldRow* row : seconds) {
         row->setLabelWidth(widest);
     }
+}
+
+// Where the parts together are more than what they come to.
+QString MixEditor::lossOf(const QString& yield) const {
+    const auto amount = core::parseAmount(toCore(yield));
+    if (!amount) {
+        return tr("once it is made");
+    }
+    const auto scaled = core::scaledToYield(m_recipe, *amount);
+    const auto lost = scaled ? core::boiledAway(*scaled) : std::nullopt;
+    return lost ? tr("once it is made: %1 of water boils off or stays behind")
+                      .arg(fromCore(core::toText(*lost)))
+                : tr("once it is made");
 }
 
 // By what is to be made; amounts changed by hand are put anew.

@@ -51,6 +51,7 @@ private:
     void alignPairs();
     void addPart(const core::RecipeCardPart& part);
     void scale();
+    [[nodiscard]] QString lossOf(const QString& yield) const;
     void book();
     void keepAsOwn();
     void removeOwn();

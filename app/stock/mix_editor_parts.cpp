@@ -7,12 +7,14 @@
 #include "app/stock/plain_form.h"
 #include "core/custody/job_states.h"
 #include "core/materials/fitness.h"
+#include "core/values/english.h"
 
 namespace headcap::app {
 
 void MixEditor::addPart(const core::RecipeCardPart& part) {
     const core::Material* kind = part.material ? m_shelf.material(*part.material) : nullptr;
-    const QString name = fromCore(kind != nullptr && part.what.empty() ? kind->name : part.what);
+    const QString name =
+        fromCore(core::capitalised(kind != nullptr && part.what.empty() ? kind->name : part.what));
     PartRows rows{&m_form->line(name), &m_form->line(tr("from lot")), nullptr, false};
     rows.amount->accept(fromCore(core::toText(part.amount)));
     const auto offered = core::lotsFor(part, m_shelf, m_session.clock().today());

@@ -3,7 +3,7 @@
 namespace headcap::core {
 namespace {
 
-std::string remark(const PlateFinding& finding) {
+std::string remark(const PlateFinding& finding, const CalledPlate& plate) {
     switch (finding.problem) {
     case PlateProblem::placeNotInBook:
         return "its place is not in this book's make-up";
@@ -12,7 +12,9 @@ std::string remark(const PlateFinding& finding) {
     case PlateProblem::outOfOrder:
         return "it belongs before the one listed ahead of it";
     case PlateProblem::unplaced:
-        return "where it belongs is not said";
+        return plate.belongsAt.empty() || parsePlatePlace(plate.belongsAt)
+                   ? "where it belongs is not said"
+                   : "where it belongs is not understood; say it like \"to face A1r\"";
     case PlateProblem::lacking:
         break; // its presence says so
     }
@@ -34,10 +36,12 @@ PlateCheck checkPlates(const LaidBook& book, const std::vector<CalledPlate>& pla
     return checkPlates(book, called);
 }
 
-std::string remarkOn(const PlateCheck& check, std::size_t plate) {
+std::string remarkOn(const PlateCheck& check, const std::vector<CalledPlate>& plates,
+                     std::size_t plate) {
     std::string text;
     for (const PlateFinding& finding : check.findings) {
-        const std::string one = finding.plate == plate ? remark(finding) : std::string{};
+        const std::string one =
+            finding.plate == plate ? remark(finding, plates[plate]) : std::string{};
         text += (text.empty() || one.empty() ? "" : "; ") + one;
     }
     return text;

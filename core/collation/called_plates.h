@@ -14,6 +14,7 @@ namespace headcap::core {
 [[nodiscard]] PlateCheck checkPlates(const LaidBook& book, const std::vector<CalledPlate>& plates);
 
 // What is not as it should be with one of them; empty: nothing.
-[[nodiscard]] std::string remarkOn(const PlateCheck& check, std::size_t plate);
+[[nodiscard]] std::string remarkOn(const PlateCheck& check, const std::vector<CalledPlate>& plates,
+                                   std::size_t plate);
 
 } // namespace headcap::core

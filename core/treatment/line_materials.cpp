@@ -175,6 +175,8 @@ std::vector<LineUse> takeMaterials(Words& words, const LineContext& context) {
 }
 
 void takeWasted(Words& words, StepKind kind, const Shelf& shelf, std::vector<LineUse>& uses) {
+    const bool hasTechnique =
+        std::ranges::find(words, LinePart::technique, &Word::part) != words.end();
     constexpr auto kWasted = std::to_array<std::string_view>({"wasted", "spilt", "spoilt"});
     for (std::size_t at = 1; at < words.size(); ++at) {
         const bool isWasted = isOneOf(kWasted, words[at].lower) ||
@@ -189,6 +191,11 @@ void takeWasted(Words& words, StepKind kind, const Shelf& shelf, std::vector<Lin
                 take(words, amount->begin, amount->end, LinePart::material, uses.size());
                 uses.push_back({.lot = lot, .amount = amount->amount, .isWasted = true});
             }
+        }
+        // Where the line says nothing else that was done, the word is what was.
+        if (hasTechnique && words[at - 1].part == LinePart::material) {
+            const std::size_t length = words[at].lower == "thrown" ? 2 : 1;
+            take(words, at, at + length, LinePart::material, words[at - 1].group);
         }
     }
 }

@@ -16,8 +16,8 @@ namespace headcap::core::line {
 // Pieces cut for the job are taken by their number: "26-003 2 pieces".
 [[nodiscard]] std::vector<LineUse> takeMaterials(Words& words, const LineContext& context);
 
-// "2 g of paste 26-014 wasted"; "2 g wasted" of the one lot that is counted so. The word stays in
-// the description.
+// "2 g of paste 26-014 wasted"; "2 g wasted" of the one lot that is counted so. Once the
+// technique is taken.
 void takeWasted(Words& words, StepKind kind, const Shelf& shelf, std::vector<LineUse>& uses);
 
 } // namespace headcap::core::line

@@ -37,7 +37,7 @@ Ink inkOf(core::PlatePresence presence) {
 }
 
 RowWords describePlate(const core::CalledPlate& plate, const core::LaidBook& book) {
-    const QString remark = fromCore(remarkOn(checkPlates(book, {plate}), 0));
+    const QString remark = fromCore(remarkOn(checkPlates(book, {plate}), {plate}, 0));
     return {.mark = QString::number(plate.position),
             .title = fromCore(plate.name),
             .detail = dotted({fromCore(plate.belongsAt), remark, fromCore(plate.note)}),

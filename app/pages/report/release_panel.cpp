@@ -44,9 +44,9 @@ void ReleasePanel::buildForm() {
         .placeholder(tr("report, box, what was taken out"));
     m_form->text(tr("Receipt"), &R::receipt).placeholder(tr("signed by whom, on what"));
     m_form->value(tr("To object by"), &R::objectBy)
-        .placeholder(tr("until when it may be objected to: 14 May"));
+        .placeholder(tr("until when it may be objected to: in 4 weeks"));
     m_form->value(tr("Next look"), &R::nextLookOn)
-        .placeholder(tr("when it should be looked at again: May 2033"));
+        .placeholder(tr("when it should be looked at again: in 52 weeks"));
     m_form->lines(tr("Note"), &R::note);
     m_giveBack->setToolTip(tr("Notes the return; the job is then returned"));
     connect(m_giveBack, &QPushButton::clicked, this, &ReleasePanel::returnIt);

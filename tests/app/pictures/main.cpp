@@ -392,6 +392,15 @@ std::vector<Scene> scenes() {
              line.setText(QStringLiteral("mended B2 EVA 2 g, press until tomorrow 9am, 20 min"));
              QTest::keyClick(&line, Qt::Key_Return);
          }},
+        {QStringLiteral("bench-times"),
+         [](app::MainWindow& window, SampleWorkshop& sample) {
+             window.go({.view = ViewId::job, .job = sample.grafting, .page = core::Page::bench});
+             QLineEdit& line = jobView(window).benchLine().line();
+             line.setFocus();
+             line.setText(
+                 QStringLiteral("set label back 31-006 2 g, 1 g wasted, 25 min, 1 h 15 min"));
+             QTest::keyClick(&line, Qt::Key_Return);
+         }},
         {QStringLiteral("bench-undoing"),
          [](app::MainWindow& window, SampleWorkshop& sample) {
              window.go({.view = ViewId::job, .job = sample.grafting, .page = core::Page::bench});

@@ -22,7 +22,7 @@ protected:
         made.presence = presence;
         plates.push_back(made);
     }
-    std::string remark(std::size_t at) { return remarkOn(checkPlates(book, plates), at); }
+    std::string remark(std::size_t at) { return remarkOn(checkPlates(book, plates), plates, at); }
 };
 
 TEST_F(CalledPlatesTest, countsThoseCalledForAndThoseThere) {
@@ -45,6 +45,8 @@ TEST_F(CalledPlatesTest, checksEachPlaceAgainstTheMakeUp) {
     EXPECT_EQ(remark(1), "it belongs before the one listed ahead of it");
     EXPECT_EQ(remark(2), "its place is not in this book's make-up");
     EXPECT_EQ(remark(3), "another is called the same; where it belongs is not said");
+    plate("4", "to face A1r of the first work");
+    EXPECT_EQ(remark(4), "where it belongs is not understood; say it like \"to face A1r\"");
 }
 
 } // namespace

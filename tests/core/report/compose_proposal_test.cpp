@@ -127,6 +127,30 @@ TEST_F(ComposeProposalTest, wordsThatBeginWithTheTechniqueDoNotSayItTwice) {
     b.file.lines.back().description = "Guarding of four folds";
     EXPECT_TRUE(says("Guarding of four folds"));
     EXPECT_FALSE(says("Guarding. Guarding"));
+    b.file.lines.back().count = 4;
+    EXPECT_TRUE(says("Guarding of four folds (4)"));
+    struct Words {
+        const char* technique;
+        const char* words;
+        bool isSaid;
+    };
+    for (const Words& one : std::initializer_list<Words>{
+             {"washing", "Wash the stained leaves", true},
+             {"tear_mending", "Mend tears, fill the corner", true},
+             {"disbinding", "Take down, remove the glue", true},
+             {"wrapper", "Wrapper and folders", true},
+             {"guarding", "Guard folds; charts on new guards", true},
+             {"tear_mending", "Mend the corner", true},
+             {"printing_facsimile", "Two charts, marked on the leaf", false},
+             {"rebacking", "New back under the old", false},
+             {"washing", "Was never washed", false},
+             {"washing", "", false}}) {
+        b.file.lines.back().technique = one.technique;
+        b.file.lines.back().description = one.words;
+        const std::string name = b.file.techniques.nameOf(one.technique);
+        EXPECT_EQ(says(name + " (4)"), !one.isSaid) << one.words;
+        EXPECT_TRUE(says(one.words)) << one.words;
+    }
 }
 
 TEST_F(ComposeProposalTest, anEmptyColumnIsLeftOut) {
