@@ -83,7 +83,9 @@ void FieldRow::setText(const QString& text) {
     m_isSetting = true;
     if (auto* line = qobject_cast<QLineEdit*>(m_control)) {
         line->setText(text);
-        line->setCursorPosition(0);
+        if (!line->hasFocus()) {
+            line->setCursorPosition(0); // a long text is seen from its beginning
+        }
     } else if (auto* lines = qobject_cast<QPlainTextEdit*>(m_control)) {
         lines->setPlainText(text);
     } else if (auto* combo = qobject_cast<QComboBox*>(m_control)) {

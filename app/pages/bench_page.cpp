@@ -28,7 +28,7 @@ namespace {
 
 // In a window lower than that, the page scrolls.
 constexpr int kLeastLog = 320;
-constexpr int kLeastPanel = 420;
+constexpr int kLeastPanel = 380;
 
 } // namespace
 
@@ -156,6 +156,7 @@ void BenchPage::showLog() {
     for (const core::Step& step : m_file->steps) {
         if (m_known.insert(step.id.uuid()).second && !isFirst) {
             fresh = step.id.uuid();
+            reveal(m_log);
         }
     }
     m_log->show(logRows(*m_file, session().clock()));

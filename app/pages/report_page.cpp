@@ -29,7 +29,7 @@ QString cacheOf(const core::Stores& stores) {
     return QString::fromStdString(stores.files.cacheFolder().string());
 }
 
-constexpr int kLeastBelow = 400; // in a lower window the page scrolls
+constexpr int kLeastBelow = 340; // in a lower window the page scrolls
 
 QString suggestedName(const core::JobFile& file) {
     return fromCore(file.job.number) + QStringLiteral(" draft.pdf");
@@ -135,10 +135,8 @@ void ReportPage::showStanding() {
         // With the count that the margin shows when it is folded.
         m_standing->setText(
             counted(must,
-                    tr("%1 of the %2 open points must be settled before it can be issued; the "
-                       "margin names it (%3)."),
-                    tr("%1 of the %2 open points must be settled before it can be issued; the "
-                       "margin names them (%3)."))
+                    tr("%1 of %2 open points must be settled first; the margin names it (%3)."),
+                    tr("%1 of %2 open points must be settled first; the margin names them (%3)."))
                 .arg(points.size())
                 .arg(keyText(ActionId::toMargin)));
     }

@@ -3,6 +3,7 @@
 #include <QPushButton>
 #include <QStackedWidget>
 
+#include "app/look/grid.h"
 #include "app/shell/main_window.h"
 #include "app/shell/notice_bar.h"
 #include "app/shell/person_menu.h"
@@ -42,6 +43,7 @@ void MainWindow::turnTo(View* view) {
     m_views->setCurrentWidget(view);
     if (view != nullptr) {
         QBoxLayout* place = view->noticePlace();
+        m_notices->setLeft(place != nullptr ? kPageMargin : 15 * kGrid);
         (place != nullptr ? place : static_cast<QBoxLayout*>(layout()))->addWidget(m_notices);
     }
 }

@@ -18,6 +18,7 @@ namespace {
 
 constexpr int kStaysMs = 8'000;
 constexpr int kAround = 2 * kGrid; // above and below it
+constexpr int kWidest = 860;
 
 } // namespace
 
@@ -29,8 +30,6 @@ NoticeBar::NoticeBar(Session& session, QWidget* parent)
     m_words->setWordWrap(true);
     m_close->setAccessibleName(tr("Close the notice"));
     auto* across = new QHBoxLayout(this);
-    across->setContentsMargins(kPageMargin + kSpace, kAround + kGrid, kPageMargin + kGrid,
-                               kAround + kGrid);
     across->addWidget(m_words, 1);
     across->addWidget(m_undo);
     across->addWidget(m_close);
@@ -45,6 +44,22 @@ NoticeBar::NoticeBar(Session& session, QWidget* parent)
     connect(&session, &Session::personChanged, this, &NoticeBar::putAway); // who was asked for
     connect(&session, &Session::changed, this, &NoticeBar::putAway);       // what it stood against
     hide();
+}
+
+void NoticeBar::setLeft(int left) {
+    m_left = left;
+    fit();
+}
+
+// Its words inside the frame that is painted.
+void NoticeBar::fit() {
+    const int right = std::max(m_left, width() - m_left - kWidest);
+    layout()->setContentsMargins(m_left + kSpace, kAround + kGrid, right + kGrid, kAround + kGrid);
+}
+
+void NoticeBar::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    fit();
 }
 
 QString NoticeBar::sentence() const {
@@ -91,7 +106,8 @@ void NoticeBar::paintEvent(QPaintEvent*) {
     const bool isDone = m_kind == Notice::Kind::done;
     painter.setPen(QPen(isDone ? c.edge : c.must, 1));
     painter.setBrush(c.raised);
-    const QRect all = rect().adjusted(kPageMargin, kAround, -kPageMargin, -kAround);
+    const QMargins in = layout()->contentsMargins();
+    const QRect all = rect().adjusted(in.left() - kSpace, kAround, kGrid - in.right(), -kAround);
     painter.drawRoundedRect(QRectF(all).adjusted(0.5, 0.5, -0.5, -0.5), 3, 3);
     painter.fillRect(QRect(all.left(), all.top() + 3, 4, all.height() - 6),
                      isDone ? c.settled : c.must);

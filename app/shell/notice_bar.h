@@ -19,20 +19,25 @@ class NoticeBar : public QWidget {
 public:
     explicit NoticeBar(Session& session, QWidget* parent);
     [[nodiscard]] QString sentence() const;
+    // Where its left edge stands: on that of the page's words.
+    void setLeft(int left);
     // A refusal belongs to the view where it was said, and goes with what it stood against.
     void putAway();
 
 protected:
     void paintEvent(QPaintEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     void show(const Notice& notice);
     void revealFocus();
+    void fit();
 
     Label* m_words;
     QPushButton* m_undo;
     QPushButton* m_close;
     QTimer* m_going;
+    int m_left = 0;
     Notice::Kind m_kind = Notice::Kind::done;
 };
 

@@ -122,7 +122,7 @@ void MixEditor::build() {
         m_until->accept(printed(
             core::Day{std::chrono::sys_days{today} + std::chrono::days{m_recipe.keepsDays}}));
     }
-    m_called = &m_form->line(tr("Recipe's name"), tr("under which it is kept as our own"));
+    m_called = &m_form->line(tr("Recipe's name"), tr("under which it is kept as our own"), true);
     m_called->accept(fromCore(m_recipe.name));
     alignPairs();
     m_down->insertWidget(5, m_form);

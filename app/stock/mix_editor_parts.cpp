@@ -24,8 +24,7 @@ void MixEditor::addPart(const core::RecipeCardPart& part) {
     }
     const Choices lots = lotsOf(m_session);
     rows.lot->completed([lots] { return wordsOf(lots()); })
-        .placeholder(offered.empty() ? tr("none yet: comes in with it")
-                                     : tr("scan its label, or type"))
+        .placeholder(offered.empty() ? tr("none: comes with it") : tr("scan its label, or type"))
         .understood([this, isNoneThere = offered.empty()](const QString& text) {
             return standingOf(text, isNoneThere);
         });

@@ -80,6 +80,9 @@ void VersionBar::show(const core::JobFile& file, const core::Id<core::Proposal>&
                     Q_EMIT chosen(id);
                 });
         if (proposal.id == shown) {
+            if (m_sent->hasFocus() && proposal.sentOn) {
+                m_print->setFocus(Qt::OtherFocusReason); // a second Enter begins no new version
+            }
             m_sent->setVisible(!proposal.sentOn);
         }
     }

@@ -295,7 +295,7 @@ TEST_F(BenchPageTest, theLogKeepsItsHeightInALowWindow) {
     window.resize(1024, 640);
     press(ActionId::addRecord);
     QTest::qWait(50);
-    EXPECT_GE(page().form().height(), 400);
+    EXPECT_GE(page().form().height(), 360);
     page().log().setFocus();
     EXPECT_GE(page().log().height(), 300);
 }
