@@ -3,6 +3,7 @@
 #include "app/form/record_choices.h"
 #include "app/session/words.h"
 #include "app/work/sheet_paper.h"
+#include "core/custody/kept_at.h"
 #include "core/materials/leaf_weight.h"
 #include "core/report/receipt.h"
 
@@ -158,15 +159,10 @@ void BookPage::buildJob() {
     m_job->choice(tr("Earlier records"), &core::Job::earlierRecords);
     m_job->lines(tr("What they say"), &core::Job::earlierRecordsNote);
     m_job->lines(tr("Note"), &core::Job::note);
-    // Where it is kept changes by a move, and who moved it is on record.
     m_job->setAlso([this](const core::Job& before, const core::Job& after, core::Change& change) {
-        if (before.keptAt != after.keptAt) {
-            change.add(core::CustodyMove{.id = session().ids().next<core::CustodyMove>(),
-                                         .job = after.id,
-                                         .at = session().clock().now(),
-                                         .who = session().person(),
-                                         .fromPlace = before.keptAt,
-                                         .toPlace = after.keptAt});
+        if (const auto move = core::moveBehind(before, after, session().person(),
+                                               session().clock().now(), session().ids())) {
+            change.add(*move);
         }
     });
     edits().watch(m_job);

@@ -5,6 +5,7 @@
 #include "core/custody/follow_ups.h"
 #include "core/custody/hazard_evidence.h"
 #include "core/custody/hazards.h"
+#include "core/custody/kept_at.h"
 
 namespace headcap::app {
 
@@ -107,10 +108,8 @@ void BookPage::buildMoves() {
     form.text(tr("Why"), &core::CustodyMove::why);
     form.setAlso(
         [this](const core::CustodyMove&, const core::CustodyMove& move, core::Change& change) {
-            core::Job job = m_file->job;
-            if (!move.toPlace.empty() && job.keptAt != move.toPlace) {
-                job.keptAt = move.toPlace;
-                change.update(job, m_file->revisionOf(core::refOf(job.id)));
+            if (const auto job = core::jobAfterMove(*m_file, move)) {
+                change.update(*job, m_file->revisionOf(core::refOf(job->id)));
             }
         });
     m_moves->describe = [this](const core::CustodyMove& move) {

@@ -159,7 +159,7 @@ void ProposalPage::askForPast() {
                 return core::loadPastWork(records, {techniques.begin(), techniques.end()}, job);
             },
             [this](std::vector<core::PastWork> past) { takePast(std::move(past)); },
-            [this] { takePast({}); });
+            [this] { m_pastOf.clear(); }); // asked for again when it is next shown
     }
     m_pastOf = std::move(techniques);
 }

@@ -54,6 +54,11 @@ void JobView::addKeys() {
     const auto on = [this](ActionId id, auto work) {
         connect(app::addAction(this, id), &QAction::triggered, this, work);
     };
+    // The pages and the ways to them are told in one order.
+    static_assert(static_cast<std::size_t>(ActionId::toReport) -
+                          static_cast<std::size_t>(ActionId::toBook) ==
+                      static_cast<std::size_t>(core::Page::report) &&
+                  static_cast<std::size_t>(core::Page::report) + 1 == kPages);
     for (std::size_t i = 0; i < kPages; ++i) {
         on(static_cast<ActionId>(static_cast<std::size_t>(ActionId::toBook) + i),
            [this, i] { turnTo(static_cast<core::Page>(i)); });

@@ -32,10 +32,6 @@ constexpr std::size_t kChangesShown = 3;
 constexpr std::size_t kChangesLookedAt = 30; // in all jobs
 constexpr int kTickMs = 20'000;
 
-qint64 seconds(core::Instant instant) {
-    return instant.time_since_epoch().count() / 1000;
-}
-
 } // namespace
 
 Margin::Margin(Session& session, QWidget* parent)
@@ -152,10 +148,9 @@ void Margin::addSettings(const core::JobFile& file) {
         }
         const core::Day day = m_session.clock().dayOf(time.until);
         const core::Day today = m_session.clock().today();
-        auto* bar = new SettingBar(fromCore(time.what), seconds(time.from), seconds(time.until),
-                                   time.isOver() ? tr("it has set")
-                                                 : tr("until %1").arg(clockTime(time.until)),
-                                   day == today ? QString{} : weekday(day));
+        auto* bar = new SettingBar(
+            time, time.isOver() ? tr("it has set") : tr("until %1").arg(clockTime(time.until)),
+            day == today ? QString{} : weekday(day));
         m_bars.push_back(bar);
         m_down->addWidget(bar);
     }
@@ -239,7 +234,7 @@ void Margin::addLastChanges(const core::JobFile& file) {
 }
 
 void Margin::tick() {
-    const qint64 now = seconds(m_session.clock().now());
+    const core::Instant now = m_session.clock().now();
     for (SettingBar* bar : m_bars) {
         bar->setNow(now);
     }

@@ -72,13 +72,13 @@ void MarginNote::focusOutEvent(QFocusEvent* event) {
     update();
 }
 
-SettingBar::SettingBar(const QString& what, qint64 from, qint64 until, const QString& clock,
-                       const QString& day, QWidget* parent)
-    : QWidget(parent), m_what(what), m_from(from), m_until(until), m_clock(clock), m_day(day) {
+SettingBar::SettingBar(const core::SettingTime& time, const QString& clock, const QString& day,
+                       QWidget* parent)
+    : QWidget(parent), m_time(time), m_what(fromCore(time.what)), m_clock(clock), m_day(day) {
     setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
 }
 
-void SettingBar::setNow(qint64 now) {
+void SettingBar::setNow(core::Instant now) {
     m_now = now;
     setAccessibleName(dotted({tr("%1 sets").arg(m_what), m_clock, m_day}));
     update();
@@ -102,11 +102,8 @@ void SettingBar::paintEvent(QPaintEvent*) {
     painter.drawText(left, metrics.ascent(),
                      metrics.elidedText(tr("%1 sets").arg(m_what), Qt::ElideRight, wide));
     int y = metrics.height() + kGrid;
-    const double share = m_until > m_from ? static_cast<double>(m_until - m_now) /
-                                                static_cast<double>(m_until - m_from)
-                                          : 0.0;
     painter.fillRect(QRect(left, y, wide, 2 * kGrid), c.rule);
-    painter.fillRect(QRect(left, y, qRound(wide * std::clamp(share, 0.0, 1.0)), 2 * kGrid),
+    painter.fillRect(QRect(left, y, qRound(wide * core::shareLeft(m_time, m_now)), 2 * kGrid),
                      c.accent);
     y += 3 * kGrid;
     painter.setFont(faceFont(Face::clock));
@@ -115,7 +112,7 @@ void SettingBar::paintEvent(QPaintEvent*) {
     y += metrics.height();
     painter.setFont(faceFont(Face::small));
     painter.setPen(c.quiet);
-    const auto leftOver = core::Minutes{std::max<qint64>(0, (m_until - m_now + 59) / 60)};
+    const core::Minutes leftOver = core::leftOf(m_time, m_now);
     const QString remaining = leftOver > core::Minutes{0}
                                   ? tr("%1 left").arg(fromCore(core::toText(leftOver)))
                                   : QString{};

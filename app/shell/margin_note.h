@@ -5,6 +5,7 @@
 #include <QWidget>
 
 #include "app/look/palette.h"
+#include "core/treatment/setting_times.h"
 
 namespace headcap::app {
 
@@ -28,23 +29,21 @@ protected:
 class SettingBar : public QWidget {
     Q_OBJECT
 public:
-    // Seconds since 1970: from when, until when. In words: "until 09:00", and on which day where it
-    // is another than today.
-    SettingBar(const QString& what, qint64 from, qint64 until, const QString& clock,
-               const QString& day, QWidget* parent = nullptr);
-    void setNow(qint64 now);
+    // In words: "until 09:00", and on which day where it is another than today.
+    SettingBar(const core::SettingTime& time, const QString& clock, const QString& day,
+               QWidget* parent = nullptr);
+    void setNow(core::Instant now);
     [[nodiscard]] QSize sizeHint() const override;
 
 protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
+    core::SettingTime m_time; // its records are not asked for: they may be gone
     QString m_what;
-    qint64 m_from;
-    qint64 m_until;
     QString m_clock;
     QString m_day;
-    qint64 m_now = 0;
+    core::Instant m_now{};
 };
 
 } // namespace headcap::app

@@ -63,13 +63,17 @@ std::vector<SettingTime> settingTimes(const JobFile& file, Instant now) {
     const auto said = saidBySteps(file, now);
     times.insert(times.end(), said.begin(), said.end());
     for (SettingTime& time : times) {
-        time.left = time.until > now ? std::chrono::ceil<Minutes>(time.until - now) : Minutes{0};
+        time.left = leftOf(time, now);
     }
     std::ranges::stable_sort(times, {}, &SettingTime::until);
     const auto over = std::stable_partition(times.begin(), times.end(),
                                             [](const SettingTime& time) { return !time.isOver(); });
     std::reverse(over, times.end());
     return times;
+}
+
+Minutes leftOf(const SettingTime& time, Instant now) {
+    return time.until > now ? std::chrono::ceil<Minutes>(time.until - now) : Minutes{0};
 }
 
 double shareLeft(const SettingTime& time, Instant now) {

@@ -26,6 +26,9 @@ struct SettingTime {
 // after a day.
 [[nodiscard]] std::vector<SettingTime> settingTimes(const JobFile& file, Instant now);
 
+// What is left of it, rounded up to the minute; nothing where it is over.
+[[nodiscard]] Minutes leftOf(const SettingTime& time, Instant now);
+
 // The share of its time still to run, from 1 to 0.
 [[nodiscard]] double shareLeft(const SettingTime& time, Instant now);
 

@@ -230,7 +230,9 @@ TEST_F(ShellTest, aNoteOfTheMarginGoesToItsPlaceByEnter) {
             QTest::keyClick(note, Qt::Key_Return);
         }
     }
-    ASSERT_TRUE(QTest::qWaitFor([&] { return job().page() == core::Page::book; }));
+    ASSERT_TRUE(QTest::qWaitFor([&] {
+        return job().page() == core::Page::book && row(QStringLiteral("Hazard"))->isVisible();
+    }));
     EXPECT_EQ(row(QStringLiteral("Hazard"))->text().toStdString(),
               core::hazardName("arsenical_green"));
     EXPECT_TRUE(row(QStringLiteral("Hazard"))->isVisible());
