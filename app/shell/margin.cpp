@@ -10,12 +10,10 @@
 #include "app/look/label.h"
 #include "app/look/quiet_button.h"
 #include "app/look/style.h"
-#include "app/pages/job_page.h"
 #include "app/session/actions.h"
 #include "app/session/dates.h"
 #include "app/session/words.h"
 #include "app/shell/margin_note.h"
-#include "core/audit/point_groups.h"
 #include "core/custody/hazard_evidence.h"
 #include "core/custody/hazards.h"
 #include "core/record/acts_in_job.h"
@@ -99,46 +97,6 @@ void Margin::addHeading(const QString& words) {
     auto* heading = new Label(Face::heading, Ink::ink, words);
     heading->setContentsMargins(kGap, 0, 0, 0);
     m_down->addWidget(heading);
-}
-
-void Margin::addPoints(std::span<const core::AuditPoint> points, core::Page page) {
-    // Before it is issued, all that stands in the way is said in one place.
-    const bool isReport = page == core::Page::report;
-    addHeading(isReport ? tr("To settle before it is issued") : tr("Still open here"));
-    int here = 0;
-    std::array<int, 8> elsewhere{};
-    for (const core::PointGroup& point : core::grouped(points)) {
-        const bool isMust = point.severity == core::AuditSeverity::mustSettle;
-        if (point.page != page && !(isReport && isMust)) {
-            elsewhere[static_cast<std::size_t>(point.page)] += static_cast<int>(point.points);
-            continue;
-        }
-        ++here;
-        auto* note = new MarginNote(fromCore(point.sentence), fromCore(point.source),
-                                    isMust ? Ink::must : Ink::open);
-        connect(note, &MarginNote::chosen, this,
-                [this, ref = point.record, at = point.page] { Q_EMIT pointChosen(ref, at); });
-        m_down->addWidget(note);
-    }
-    if (here == 0) {
-        auto* nothing = new Label(Face::small, Ink::quiet,
-                                  isReport ? tr("Nothing.") : tr("Nothing on this page."));
-        nothing->setContentsMargins(kGap, 0, 0, 0);
-        m_down->addWidget(nothing);
-    }
-    QStringList others;
-    for (std::size_t i = 0; i < elsewhere.size(); ++i) {
-        if (elsewhere[i] > 0) {
-            others << tr("%1 %2").arg(titleOf(static_cast<core::Page>(i))).arg(elsewhere[i]);
-        }
-    }
-    if (!others.isEmpty()) {
-        auto* rest = new Label(Face::small, Ink::quiet,
-                               tr("Elsewhere: %1").arg(others.join(QStringLiteral(", "))));
-        rest->setWordWrap(true);
-        rest->setContentsMargins(kGap, 0, 0, 0);
-        m_down->addWidget(rest);
-    }
 }
 
 void Margin::addSettings(const core::JobFile& file) {

@@ -34,20 +34,26 @@ std::string_view afterWords(std::string_view text, std::size_t count) {
     return text;
 }
 
+std::string withoutStop(std::string_view text) {
+    return std::string{text.ends_with('.') ? text.substr(0, text.size() - 1) : text};
+}
+
 // "The facsimile of K5 is not marked as a facsimile; names no permission."
 bool join(PointGroup& group, const AuditPoint& point) {
     const std::size_t name = nameLength(group.sentence, point.sentence);
     if (name < 2 || name >= wordsOf(point.sentence).size()) {
         return false;
     }
-    if (group.sentence.ends_with('.')) {
-        group.sentence.pop_back();
+    if (group.open.empty()) {
+        const std::string_view open = afterWords(group.sentence, name);
+        group.name = group.sentence.substr(0, group.sentence.size() - open.size() - 1);
+        group.open.push_back(withoutStop(open));
     }
-    group.sentence += "; " + std::string{afterWords(point.sentence, name)};
+    group.open.push_back(withoutStop(afterWords(point.sentence, name)));
+    group.sentence = withoutStop(group.sentence) + "; " + group.open.back() + '.';
     if (group.source.find(point.source) == std::string::npos) {
         group.source += "; " + point.source;
     }
-    ++group.points;
     return true;
 }
 

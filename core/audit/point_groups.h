@@ -14,9 +14,12 @@ struct PointGroup {
     AuditSeverity severity = AuditSeverity::mustSettle;
     RecordRef record;
     Page page = Page::book;
-    std::string sentence;
-    std::string source; // each once
-    std::size_t points = 1;
+    std::string sentence; // the whole of it
+    std::string source;   // each once
+    // Of several: "The facsimile of K2", and what is open of it, one by one.
+    std::string name{};
+    std::vector<std::string> open{};
+    [[nodiscard]] std::size_t points() const { return open.empty() ? 1 : open.size(); }
 };
 
 // In the order of the first of each; only what is of one leaf, one page and one weight is put

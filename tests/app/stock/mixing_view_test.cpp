@@ -72,15 +72,15 @@ protected:
 
 TEST_F(MixingViewTest, aRecipeComesWithFitLotsOfTheShelf) {
     EXPECT_EQ(view.list().model()->rowCount(), static_cast<int>(core::shippedRecipes().size()));
-    EXPECT_EQ(field(QStringLiteral("wheat starch"))->text(), QStringLiteral("57 g"));
+    EXPECT_EQ(field(QStringLiteral("Wheat starch"))->text(), QStringLiteral("57 g"));
     EXPECT_TRUE(field(QStringLiteral("from lot"))->text().startsWith(QStringLiteral("31-901")));
     EXPECT_TRUE(field(QStringLiteral("from lot"), 1)->text().startsWith(QStringLiteral("31-902")));
 }
 
 TEST_F(MixingViewTest, whatIsToBeMadeScalesEveryPart) {
     write(field(QStringLiteral("To make")), "225 g");
-    EXPECT_EQ(field(QStringLiteral("wheat starch"))->text(), QStringLiteral("28.5 g"));
-    EXPECT_EQ(field(QStringLiteral("deionised water"))->text(), QStringLiteral("200 ml"));
+    EXPECT_EQ(field(QStringLiteral("Wheat starch"))->text(), QStringLiteral("28.5 g"));
+    EXPECT_EQ(field(QStringLiteral("Deionised water"))->text(), QStringLiteral("200 ml"));
 }
 
 TEST_F(MixingViewTest, bookingMakesALotAndTakesItsParts) {
@@ -158,7 +158,7 @@ TEST_F(MixingViewTest, aRecipeIsKeptAsOurOwnWithItsAmountsAndRemovedAgain) {
         return false;
     };
     EXPECT_FALSE(press("Remove this recipe"));
-    write(field(QStringLiteral("wheat starch")), "60 g");
+    write(field(QStringLiteral("Wheat starch")), "60 g");
     write(field(QStringLiteral("Recipe's name")), "Stiff paste");
     ASSERT_TRUE(press("Keep as a recipe of our own"));
     const auto own = core::all<core::Recipe>(sample.store);

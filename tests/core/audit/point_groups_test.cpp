@@ -35,7 +35,7 @@ TEST_F(TwoBareLeaves, areTwoNotesOfEachWeightAndPage) {
     std::size_t ofLeaves = 0;
     std::size_t told = 0;
     for (const PointGroup& group : grouped(points)) {
-        told += group.points;
+        told += group.points();
         if (group.record.kind == RecordKind::facsimile) {
             ++ofLeaves;
             const std::string& words = group.sentence;
@@ -45,6 +45,11 @@ TEST_F(TwoBareLeaves, areTwoNotesOfEachWeightAndPage) {
             EXPECT_TRUE(words.starts_with(name)) << words;
             EXPECT_EQ(words.find("The facsimile", 1), std::string::npos) << words;
             EXPECT_TRUE(words.ends_with('.')) << words;
+            std::string joined;
+            for (const std::string& open : group.open) {
+                joined += (joined.empty() ? name + ' ' : "; ") + open;
+            }
+            EXPECT_TRUE(group.open.empty() || joined + '.' == words) << joined;
         }
     }
     EXPECT_EQ(told, points.size()); // nothing is lost
