@@ -25,7 +25,7 @@ ListSection::ListSection(const Words& words, FormBase* form, QWidget* parent)
       m_count(new Label(Face::small, Ink::quiet)), m_note(new Label(Face::small, Ink::quiet)),
       m_add(new QPushButton(words.add)), m_filter(new QLineEdit),
       m_list(new RuledList(words.heading)), m_empty(new QWidget), m_formFrame(new QWidget),
-      m_body(new QBoxLayout(QBoxLayout::TopToBottom)) {
+      m_formBox(new QVBoxLayout(m_formFrame)), m_body(new QBoxLayout(QBoxLayout::TopToBottom)) {
     setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
     layOut(words);
     connectKeys();
@@ -55,11 +55,10 @@ void ListSection::layOut(const Words& words) {
     emptyBox->setContentsMargins(0, kGrid, 0, kGap);
     emptyBox->addWidget(emptyWords);
 
-    auto* formBox = new QVBoxLayout(m_formFrame);
-    formBox->setContentsMargins(0, kGap, 0, kGap);
+    m_formBox->setContentsMargins(0, kGap, 0, kGap);
     if (m_form != nullptr) {
-        formBox->addWidget(m_form);
-        formBox->addStretch();
+        m_formBox->addWidget(m_form);
+        m_formBox->addStretch();
     }
     auto* listBox = new QVBoxLayout;
     listBox->addWidget(m_list);
@@ -96,6 +95,11 @@ void ListSection::connectKeys() {
 void ListSection::setAddable(bool isAddable) {
     m_isAddable = isAddable;
     m_add->setVisible(isAddable);
+}
+
+void ListSection::addBelowForm(QWidget* part) {
+    part->setContentsMargins(0, kSection, 0, 0);
+    m_formBox->insertWidget(m_formBox->count() - 1, part);
 }
 
 void ListSection::setNote(const QString& sentence) {
