@@ -1,10 +1,13 @@
 #include "app/form/list_section.h"
 
 #include <QAction>
+#include <QApplication>
 #include <QBoxLayout>
 #include <QKeyEvent>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QScrollArea>
+#include <QTimer>
 
 #include "app/form/form_base.h"
 #include "app/look/grid.h"
@@ -17,6 +20,15 @@ namespace {
 
 constexpr int kBesideFrom = 860; // the form stands beside the list
 constexpr int kFilterFrom = 8;   // rows
+
+// The page may be scrolled far below the form that is gone into.
+void bringIntoView(QWidget* at) {
+    for (QWidget* up = at; up != nullptr; up = up->parentWidget()) {
+        if (auto* scroll = qobject_cast<QScrollArea*>(up)) {
+            scroll->ensureWidgetVisible(at, 0, kSection);
+        }
+    }
+}
 
 } // namespace
 
@@ -122,6 +134,7 @@ void ListSection::openForm(bool isFocused) {
     m_formFrame->show();
     if (isFocused) {
         m_form->focusFirst();
+        QTimer::singleShot(0, this, [this] { bringIntoView(QApplication::focusWidget()); });
     }
 }
 
