@@ -1,10 +1,13 @@
 #include "app/form/list_section.h"
 
 #include <QAction>
+#include <QApplication>
 #include <QBoxLayout>
 #include <QKeyEvent>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QScrollArea>
+#include <QTimer>
 
 #include "app/form/form_base.h"
 #include "app/look/grid.h"
@@ -18,6 +21,15 @@ namespace {
 constexpr int kBesideFrom = 860; // the form stands beside the list
 constexpr int kFilterFrom = 8;   // rows
 
+// The page may be scrolled far below the form that is gone into.
+void bringIntoView(QWidget* at) {
+    for (QWidget* up = at; up != nullptr; up = up->parentWidget()) {
+        if (auto* scroll = qobject_cast<QScrollArea*>(up)) {
+            scroll->ensureWidgetVisible(at, 0, kSection);
+        }
+    }
+}
+
 } // namespace
 
 ListSection::ListSection(const Words& words, FormBase* form, QWidget* parent)
@@ -25,7 +37,7 @@ ListSection::ListSection(const Words& words, FormBase* form, QWidget* parent)
       m_count(new Label(Face::small, Ink::quiet)), m_note(new Label(Face::small, Ink::quiet)),
       m_add(new QPushButton(words.add)), m_filter(new QLineEdit),
       m_list(new RuledList(words.heading)), m_empty(new QWidget), m_formFrame(new QWidget),
-      m_body(new QBoxLayout(QBoxLayout::TopToBottom)) {
+      m_formBox(new QVBoxLayout(m_formFrame)), m_body(new QBoxLayout(QBoxLayout::TopToBottom)) {
     setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
     layOut(words);
     connectKeys();
@@ -55,11 +67,10 @@ void ListSection::layOut(const Words& words) {
     emptyBox->setContentsMargins(0, kGrid, 0, kGap);
     emptyBox->addWidget(emptyWords);
 
-    auto* formBox = new QVBoxLayout(m_formFrame);
-    formBox->setContentsMargins(0, kGap, 0, kGap);
+    m_formBox->setContentsMargins(0, kGap, 0, kGap);
     if (m_form != nullptr) {
-        formBox->addWidget(m_form);
-        formBox->addStretch();
+        m_formBox->addWidget(m_form);
+        m_formBox->addStretch();
     }
     auto* listBox = new QVBoxLayout;
     listBox->addWidget(m_list);
@@ -98,6 +109,11 @@ void ListSection::setAddable(bool isAddable) {
     m_add->setVisible(isAddable);
 }
 
+void ListSection::addBelowForm(QWidget* part) {
+    part->setContentsMargins(0, kSection, 0, 0);
+    m_formBox->insertWidget(m_formBox->count() - 1, part);
+}
+
 void ListSection::setNote(const QString& sentence) {
     m_note->setText(sentence);
 }
@@ -118,6 +134,7 @@ void ListSection::openForm(bool isFocused) {
     m_formFrame->show();
     if (isFocused) {
         m_form->focusFirst();
+        QTimer::singleShot(0, this, [this] { bringIntoView(QApplication::focusWidget()); });
     }
 }
 

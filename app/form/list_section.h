@@ -34,6 +34,8 @@ public:
     // Without a form the list is only read.
     void setAddable(bool isAddable);
     void setNote(const QString& sentence); // beside the heading
+    // What belongs to the chosen one and is no field of it, below its form.
+    void addBelowForm(QWidget* part);
 
 Q_SIGNALS:
     void addAsked();
@@ -63,6 +65,7 @@ private:
     RuledList* m_list;
     QWidget* m_empty;
     QWidget* m_formFrame;
+    QBoxLayout* m_formBox;
     QBoxLayout* m_body;
     bool m_isAddable = true;
 };

@@ -69,6 +69,7 @@ int Style::styleHint(StyleHint hint, const QStyleOption* option, const QWidget* 
     case SH_EtchDisabledText:
     case SH_DitherDisabledText:
     case SH_ItemView_ArrowKeysNavigateIntoChildren:
+    case SH_UnderlineShortcut: // keys are in the catalogue: an underline would promise one
         return 0;
     case SH_ScrollBar_LeftClickAbsolutePosition:
         return 1;
@@ -76,8 +77,6 @@ int Style::styleHint(StyleHint hint, const QStyleOption* option, const QWidget* 
         return 1;
     case SH_ToolTip_WakeUpDelay:
         return 500;
-    case SH_UnderlineShortcut:
-        return 1;
     case SH_DialogButtonBox_ButtonsHaveIcons:
         return 0;
     default:

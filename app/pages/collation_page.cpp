@@ -86,9 +86,9 @@ std::optional<core::Id<core::Item>> CollationPage::volume() const {
 }
 
 void CollationPage::enter() {
-    // A book begins with its formula.
+    // A book begins with its formula; one that gives no leaf is to be written rightly.
     const auto& collation = m_collation->record();
-    if (collation && collation->formula.empty()) {
+    if (collation && (collation->formula.empty() || m_book.leaves.empty())) {
         m_collation->focusFirst();
     } else {
         JobPage::enter();

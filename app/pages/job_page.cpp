@@ -1,6 +1,9 @@
 #include "app/pages/job_page.h"
 
+#include <algorithm>
+
 #include <QCoreApplication>
+#include <QEvent>
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QTimer>
@@ -41,6 +44,28 @@ constexpr std::array<PageWords, 8> kWords{{
      QT_TRANSLATE_NOOP("page", "The treatment report, and everything it must disclose.")},
 }};
 
+// As high as what it stands in, and no less than its parts need: what they would like to have
+// makes no page scroll.
+class FixedSheet : public QWidget {
+public:
+    explicit FixedSheet(QWidget* sheet) : m_sheet(sheet) { m_sheet->setParent(this); }
+    [[nodiscard]] QSize minimumSizeHint() const override { return m_sheet->minimumSizeHint(); }
+
+protected:
+    void resizeEvent(QResizeEvent*) override {
+        m_sheet->setGeometry(0, 0, std::min(width(), m_sheet->maximumWidth()), height());
+    }
+    bool event(QEvent* event) override {
+        if (event->type() == QEvent::LayoutRequest) {
+            updateGeometry(); // its parts need more or less
+        }
+        return QWidget::event(event);
+    }
+
+private:
+    QWidget* m_sheet;
+};
+
 } // namespace
 
 QString titleOf(core::Page page) {
@@ -76,7 +101,7 @@ JobPage::JobPage(core::Page page, Body body, Session& session, QWidget* parent)
     m_scroll->setWidgetResizable(true);
     m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_scroll->setFocusPolicy(Qt::NoFocus);
-    m_scroll->setWidget(sheet);
+    m_scroll->setWidget(body == Body::fixed ? new FixedSheet(sheet) : sheet);
     whole->addWidget(m_scroll);
 }
 

@@ -2,9 +2,9 @@
 
 #include <algorithm>
 
-#include <QAction>
 #include <QComboBox>
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -12,7 +12,6 @@
 #include "app/form/ruled_table.h"
 #include "app/look/grid.h"
 #include "app/look/label.h"
-#include "app/session/actions.h"
 #include "app/session/sentences.h"
 #include "app/session/words.h"
 #include "app/stock/fit_height.h"
@@ -63,7 +62,7 @@ std::vector<const core::TracedUse*> notEntered(const core::Lot& lot, const LotSt
 LotMovements::LotMovements(Session& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_heading(new Label(Face::heading)),
       m_balance(new Label(Face::strong)), m_what(new QComboBox), m_amount(new QLineEdit),
-      m_note(new QLineEdit), m_enter(new QPushButton(tr("Enter in the ledger"))),
+      m_note(new QLineEdit), m_enter(new QPushButton(tr("Enter it"))),
       m_ledger(new RuledTable(tr("Ledger of the lot"),
                               {.mark = 88, .right = 120, .title = 2, .middle = {5}})) {
     m_what->addItems({tr("came in"), tr("mixed from"), tr("thrown away"), tr("counted")});
@@ -78,11 +77,22 @@ LotMovements::LotMovements(Session& session, QWidget* parent)
         connect(field, &QLineEdit::returnPressed, this, &LotMovements::enterMovement);
     }
     m_enter->setToolTip(tr("Ins in the ledger begins an entry; Enter in its fields makes it"));
-    connect(app::addAction(this, ActionId::addRecord), &QAction::triggered, this, [this] {
-        m_amount->setFocus(Qt::ShortcutFocusReason);
-        m_amount->selectAll();
-    });
     showHints();
+}
+
+// Ins is the ledger's here, before it is the list's of lots that it stands in.
+bool LotMovements::event(QEvent* event) {
+    const bool isKey =
+        event->type() == QEvent::ShortcutOverride || event->type() == QEvent::KeyPress;
+    if (isKey && static_cast<QKeyEvent*>(event)->key() == Qt::Key_Insert) {
+        event->accept();
+        if (event->type() == QEvent::KeyPress) {
+            m_amount->setFocus(Qt::ShortcutFocusReason);
+            m_amount->selectAll();
+        }
+        return true;
+    }
+    return QWidget::event(event);
 }
 
 void LotMovements::layOut() {

@@ -31,6 +31,9 @@ public:
     // Whose movements are entered.
     [[nodiscard]] const std::optional<core::Id<core::Lot>>& lot() const { return m_lot; }
 
+protected:
+    bool event(QEvent* event) override;
+
 private:
     enum class Movement { cameIn, mixed, thrownAway, counted };
 

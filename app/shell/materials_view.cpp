@@ -106,11 +106,12 @@ void MaterialsView::layOut() {
     down->addWidget(new WaysOn(*this, {{ActionId::mixing, ViewId::mixing},
                                        {ActionId::cutting, ViewId::cutting},
                                        {ActionId::stockList, ViewId::stock}}));
-    for (QWidget* section :
-         {static_cast<QWidget*>(m_lots), static_cast<QWidget*>(m_lotSheet),
-          static_cast<QWidget*>(m_movements), static_cast<QWidget*>(m_whereabouts),
-          static_cast<QWidget*>(m_lotPapers), static_cast<QWidget*>(m_materials),
-          static_cast<QWidget*>(m_sheets)}) {
+    // Beside the list, however long that is.
+    m_lots->addBelowForm(m_movements);
+    m_lots->addBelowForm(m_whereabouts);
+    for (QWidget* section : {static_cast<QWidget*>(m_lots), static_cast<QWidget*>(m_lotSheet),
+                             static_cast<QWidget*>(m_lotPapers), static_cast<QWidget*>(m_materials),
+                             static_cast<QWidget*>(m_sheets)}) {
         down->addSpacing(kSection);
         down->addWidget(section);
         if (section == m_lots) {

@@ -101,7 +101,11 @@ void NewJobView::keyPressEvent(QKeyEvent* event) {
 }
 
 bool NewJobView::enter(const Destination&) {
-    m_book->focusFirst();
+    // The first book of a workshop can't have been here before.
+    const bool isAnyKnown = !booksLike(m_session, {}).empty();
+    m_before->setVisible(isAnyKnown);
+    const FieldRow* first = isAnyKnown ? m_before : m_book->rowLabelled(tr("Title"));
+    first->control()->setFocus(Qt::TabFocusReason);
     return true;
 }
 

@@ -3,6 +3,7 @@
 #include <QAccessible>
 #include <QApplication>
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QPainter>
 #include <QPushButton>
 #include <QScrollArea>
@@ -43,12 +44,22 @@ NoticeBar::NoticeBar(Session& session, QWidget* parent)
     connect(&session, &Session::said, this, &NoticeBar::show);
     connect(&session, &Session::personChanged, this, &NoticeBar::putAway); // who was asked for
     connect(&session, &Session::changed, this, &NoticeBar::putAway);       // what it stood against
+    qApp->installEventFilter(this);
     hide();
 }
 
 void NoticeBar::setLeft(int left) {
     m_left = left;
     fit();
+}
+
+// Esc takes back what was refused, or steps out of it: the sentence goes with it.
+bool NoticeBar::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::KeyPress && isVisible() &&
+        static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape) {
+        putAway();
+    }
+    return QWidget::eventFilter(watched, event);
 }
 
 // Its words inside the frame that is painted.

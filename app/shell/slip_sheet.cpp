@@ -23,7 +23,8 @@ bool isLeft(std::size_t group) {
 } // namespace
 
 SlipSheet::SlipSheet(QWidget* parent)
-    : QWidget(parent), m_columns(new QBoxLayout(QBoxLayout::LeftToRight)), m_empty(new QWidget) {
+    : QWidget(parent), m_columns(new QBoxLayout(QBoxLayout::LeftToRight)), m_empty(new QWidget),
+      m_nothing(new Label(Face::body, Ink::quiet)) {
     auto* left = new QVBoxLayout;
     auto* right = new QVBoxLayout;
     for (std::size_t i = 0; i < kSlipGroups; ++i) {
@@ -40,7 +41,10 @@ SlipSheet::SlipSheet(QWidget* parent)
     buildEmpty();
     auto* down = new QVBoxLayout(this);
     down->setContentsMargins(15 * kGrid, kGap, 15 * kGrid, kSpace);
+    m_nothing->setRunning();
+    m_nothing->hide();
     down->addWidget(m_empty);
+    down->addWidget(m_nothing);
     down->addLayout(m_columns);
     down->addStretch(1);
 }
@@ -72,9 +76,15 @@ void SlipSheet::show(Worklist list) {
 
 void SlipSheet::setFilter(const QString& words) {
     const std::string asked = core::foldForSearch(toCore(words.trimmed()));
+    bool isAnyShown = false;
     for (SlipGroup* group : m_groups) {
         group->setFilter(asked);
+        isAnyShown = isAnyShown || group->firstShown() != nullptr;
     }
+    m_nothing->setText(tr("No slip says “%1”. Enter looks everywhere: in past jobs, steps and "
+                          "lots; Esc shows the slips again.")
+                           .arg(words.trimmed()));
+    m_nothing->setVisible(!asked.empty() && !isAnyShown && m_empty->isHidden());
 }
 
 bool SlipSheet::focusFirst() {

@@ -13,6 +13,7 @@ class QPushButton;
 
 namespace headcap::app {
 
+class Label;
 class SlipGroup;
 
 class SlipSheet : public QWidget {
@@ -40,6 +41,7 @@ private:
     std::array<SlipGroup*, kSlipGroups> m_groups{};
     QBoxLayout* m_columns;
     QWidget* m_empty;
+    Label* m_nothing;               // no slip holds the words that are looked for
     QPushButton* m_first = nullptr; // where no book is in the house
 };
 

@@ -104,7 +104,8 @@ QString usedWords(const core::JobFile& file, const core::MaterialUse& use) {
         parts << fromCore(use.material);
     }
     if (use.amount) {
-        parts << fromCore(core::toText(*use.amount));
+        // A figure and its unit are not parted by the end of a line.
+        parts << fromCore(core::toText(*use.amount)).replace(u' ', QChar::Nbsp);
     } else if (lot != nullptr && !use.material.empty()) {
         parts << fromCore("(" + use.material + ")");
     }

@@ -1,7 +1,9 @@
 #include "app/pages/report/release_panel.h"
 
 #include <algorithm>
+#include <utility>
 
+#include <QApplication>
 #include <QHBoxLayout>
 #include <QLineEdit>
 #include <QPushButton>
@@ -16,6 +18,13 @@
 #include "app/pages/job_page.h"
 
 namespace headcap::app {
+namespace {
+
+bool asksCount(const QLineEdit& field) {
+    return field.property(kReleaseCount).toBool();
+}
+
+} // namespace
 
 ReleasePanel::ReleasePanel(Session& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_standing(new Label(Face::strong)),
@@ -73,12 +82,9 @@ void ReleasePanel::buildForm() {
 void ReleasePanel::show(const core::JobFile& file) {
     const bool isOther = !m_file || m_file->job.id != file.job.id;
     m_file = file;
+    const auto held = heldRow();
     m_rows = core::releaseList(*m_file, m_session.clock());
-    if (m_sheet != nullptr) {
-        m_sheet->hide();
-        m_sheet->deleteLater(); // a button of it may be the one that was pressed
-    }
-    m_sheet = new QWidget;
+    QWidget* before = std::exchange(m_sheet, new QWidget);
     m_list = new QVBoxLayout(m_sheet);
     m_list->setContentsMargins(0, 0, 0, 0);
     m_list->setSpacing(kGap);
@@ -87,6 +93,14 @@ void ReleasePanel::show(const core::JobFile& file) {
     }
     addReturned();
     m_down->insertWidget(1, m_sheet);
+    m_sheet->setVisible(true); // at once, so that it can take the focus
+    if (held) {
+        focusFrom(*held);
+    }
+    if (before != nullptr) {
+        before->hide();
+        before->deleteLater(); // a button of it may be the one that was pressed
+    }
     const auto open =
         std::ranges::count_if(m_rows, [](const core::ReleaseRow& row) { return !row.isSettled(); });
     m_standing->setInk(open == 0 ? Ink::settled : Ink::open);
@@ -128,10 +142,36 @@ QPushButton* ReleasePanel::buttonOf(const std::string& key) const {
 }
 
 void ReleasePanel::focusFirst() {
-    const auto buttons = m_sheet->findChildren<QPushButton*>();
-    if (!buttons.isEmpty()) {
-        buttons.front()->setFocus(Qt::OtherFocusReason);
+    focusFrom(0);
+}
+
+// The row that is being answered.
+std::optional<std::size_t> ReleasePanel::heldRow() const {
+    const QWidget* at = m_sheet == nullptr ? nullptr : QApplication::focusWidget();
+    if (at == nullptr || !m_sheet->isAncestorOf(at)) {
+        return std::nullopt;
     }
+    for (std::size_t i = 0; i < m_rows.size(); ++i) {
+        const QPushButton* button = buttonOf(m_rows[i].key);
+        if (button != nullptr && button->parentWidget()->isAncestorOf(at)) {
+            return i;
+        }
+    }
+    return 0;
+}
+
+// Goes on to the next row that is open, from this one on and round; then to the return.
+void ReleasePanel::focusFrom(std::size_t row) {
+    for (std::size_t i = 0; i < m_rows.size(); ++i) {
+        QPushButton* button = buttonOf(m_rows[(row + i) % m_rows.size()].key);
+        auto* why = button == nullptr ? nullptr : button->parentWidget()->findChild<QLineEdit*>();
+        if (why != nullptr) {
+            const bool isField = asksCount(*why) || button->isHidden();
+            (isField ? static_cast<QWidget*>(why) : button)->setFocus(Qt::OtherFocusReason);
+            return;
+        }
+    }
+    m_form->focusFirst();
 }
 
 void ReleasePanel::answer(const std::string& key, core::ReleaseAnswer given, const QString& why) {

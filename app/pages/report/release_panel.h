@@ -20,6 +20,8 @@ class Label;
 
 // On the button that answers a row: the row's key.
 inline constexpr const char* kReleaseKey = "releaseKey";
+// On the field of a row that asks for a number.
+inline constexpr const char* kReleaseCount = "releaseCount";
 
 class ReleasePanel : public QWidget {
     Q_OBJECT
@@ -39,6 +41,8 @@ Q_SIGNALS:
 
 private:
     void buildForm();
+    [[nodiscard]] std::optional<std::size_t> heldRow() const;
+    void focusFrom(std::size_t row);
     [[nodiscard]] static QString standingOf(int open, bool isGone);
     void addRow(const core::ReleaseRow& row);
     void addReturned();

@@ -65,6 +65,7 @@ void ReleasePanel::addRow(const core::ReleaseRow& row) {
         // Of the leaves the number is asked, which the audit holds against those that came in.
         const bool isCount = key == "leaf_tally" && !isClosed;
         why->setFixedWidth(kReasonWidth);
+        why->setProperty(kReleaseCount, isCount);
         why->setPlaceholderText(isCount    ? tr("how many go out")
                                 : isClosed ? tr("not done because …")
                                            : tr("or explained by …"));
@@ -83,11 +84,12 @@ void ReleasePanel::addRow(const core::ReleaseRow& row) {
         button->setMinimumWidth(kButtonWidth);
         button->setAccessibleName(QStringLiteral("%1: %2").arg(button->text(), said(row.asks)));
         connect(button, &QPushButton::clicked, this,
-                [this, key, isByRecord = row.isByRecord, page = row.page] {
+                [this, key, why, isCount, isByRecord = row.isByRecord, page = row.page] {
                     if (isByRecord) {
                         Q_EMIT pageAsked(page);
                     } else {
-                        answer(key, core::ReleaseAnswer::done, {});
+                        answer(key, core::ReleaseAnswer::done,
+                               isCount ? why->text().trimmed() : QString{});
                     }
                 });
         across->addWidget(button, 0, Qt::AlignTop);

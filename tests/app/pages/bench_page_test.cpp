@@ -3,6 +3,8 @@
 #include <QComboBox>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QScrollArea>
+#include <QScrollBar>
 
 #include "app/form/moment.h"
 #include "app/form/ruled_table.h"
@@ -288,6 +290,18 @@ TEST_F(BenchPageTest, theFormBeginsWithWhatEveryStepNeeds) {
     // Guarding dries, and wets no leaf: its conditions are folded.
     EXPECT_FALSE(form().rowLabelled(QStringLiteral("Humidity"))->isVisible());
     EXPECT_TRUE(form().rowLabelled(QStringLiteral("Sets for"))->isVisible());
+}
+
+// What the panel would like to have makes no page scroll where there is room for what it needs.
+TEST_F(BenchPageTest, aPageThatHasRoomEnoughDoesNotScroll) {
+    press(ActionId::addRecord);
+    QTest::qWait(50);
+    auto* scroll = page().findChild<QScrollArea*>();
+    ASSERT_NE(scroll, nullptr);
+    EXPECT_EQ(scroll->verticalScrollBar()->maximum(), 0);
+    window.resize(1024, 640);
+    QTest::qWait(50);
+    EXPECT_GT(scroll->verticalScrollBar()->maximum(), 0);
 }
 
 // In a low window the page scrolls: log and panel keep a height one can work in.

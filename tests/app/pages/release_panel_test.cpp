@@ -51,6 +51,29 @@ TEST_F(ReleasePanelTest, aRowIsAnsweredByItsButtonAndStandsWithWhoDidIt) {
     EXPECT_FALSE(isSettled("leaf_tally"));
 }
 
+// The number is asked for first, and the hand goes on down the list: never into the margin.
+TEST_F(ReleasePanelTest, theFocusGoesOnToTheNextOpenRow) {
+    auto* count = qobject_cast<QLineEdit*>(QApplication::focusWidget());
+    ASSERT_NE(count, nullptr);
+    EXPECT_TRUE(page().release().buttonOf("leaf_tally")->parentWidget()->isAncestorOf(count));
+    QTest::keyClicks(count, QStringLiteral("80"));
+    QTest::keyClick(count, Qt::Key_Return);
+    ASSERT_TRUE(isSettled("leaf_tally"));
+    EXPECT_EQ(file().releaseChecks.front().why, "80");
+    std::size_t answered = 1;
+    for (int i = 0; i < 2; ++i) {
+        auto* button = qobject_cast<QPushButton*>(QApplication::focusWidget());
+        ASSERT_NE(button, nullptr);
+        ASSERT_TRUE(page().release().isAncestorOf(button));
+        if (button->text() == QStringLiteral("Done")) {
+            QTest::keyClick(button, Qt::Key_Return);
+            EXPECT_EQ(file().releaseChecks.size(), ++answered);
+            EXPECT_TRUE(page().release().isAncestorOf(QApplication::focusWidget()));
+        }
+    }
+    EXPECT_GT(answered, 1U);
+}
+
 TEST_F(ReleasePanelTest, aRowOfTheRecordLeadsToWhereItIsSeenTo) {
     ASSERT_FALSE(isSettled("report_issued"));
     QPushButton* button = page().release().buttonOf("nothing_running");

@@ -1,10 +1,12 @@
 // Where the cursor, a notice and the menu of people come to stand.
+#include <QLabel>
 #include <QLineEdit>
 #include <QMenu>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QScrollBar>
 
+#include "app/form/field_row.h"
 #include "app/pages/job_page.h"
 #include "app/shell/bench_line.h"
 #include "app/shell/job_view.h"
@@ -72,6 +74,28 @@ TEST_F(FocusTest, aRefusalGoesWhenSomethingIsDoneAboutIt) {
     EXPECT_TRUE(window.notices().sentence().isEmpty());
 }
 
+// A date that can't be read keeps the page; Esc in it takes it back, and the sentence with it.
+TEST_F(FocusTest, escTakesBackWhatCannotBeKeptAndTheSentenceGoes) {
+    ASSERT_TRUE(open(core::Page::book));
+    FieldRow* date = nullptr;
+    for (FieldRow* row : job().currentPage()->findChildren<FieldRow*>()) {
+        date = date == nullptr && row->label() == QStringLiteral("Date") ? row : date;
+    }
+    ASSERT_NE(date, nullptr);
+    const QString was = date->text();
+    date->control()->setFocus();
+    QTest::keyClicks(date->control(), QStringLiteral("8vo"));
+    press(ActionId::toCollation);
+    EXPECT_EQ(job().page(), core::Page::book);
+    EXPECT_FALSE(window.notices().sentence().isEmpty());
+    ASSERT_TRUE(date->control()->hasFocus());
+    QTest::keyClick(date->control(), Qt::Key_Escape);
+    EXPECT_EQ(date->text(), was);
+    EXPECT_TRUE(window.notices().sentence().isEmpty());
+    press(ActionId::toCollation);
+    EXPECT_EQ(job().page(), core::Page::collation);
+}
+
 TEST_F(FocusTest, aPageComeToAgainStandsWhereItsCursorIs) {
     ASSERT_TRUE(open(core::Page::proposal));
     auto* scroll = job().currentPage()->findChild<QScrollArea*>();
@@ -82,6 +106,25 @@ TEST_F(FocusTest, aPageComeToAgainStandsWhereItsCursorIs) {
     QTest::qWait(20);
     const QRect at = inWindow(*QApplication::focusWidget());
     EXPECT_TRUE(inWindow(*scroll->viewport()).contains(at.center()));
+}
+
+TEST_F(FocusTest, whereNoSlipHoldsTheWordsThePageSaysWhatEnterDoes) {
+    auto* worklist = qobject_cast<WorklistView*>(window.current());
+    ASSERT_NE(worklist, nullptr);
+    const auto isSaid = [&] {
+        for (const QLabel* label : worklist->findChildren<QLabel*>()) {
+            if (label->isVisible() && label->text().contains(QStringLiteral("Enter looks"))) {
+                return true;
+            }
+        }
+        return false;
+    };
+    QTest::keyClicks(worklist, QStringLiteral("Grafting"));
+    EXPECT_FALSE(isSaid());
+    QTest::keyClicks(&worklist->find(), QStringLiteral(" of nothing here"));
+    EXPECT_TRUE(isSaid());
+    worklist->find().clear();
+    EXPECT_FALSE(isSaid());
 }
 
 TEST_F(FocusTest, theMenuOfPeopleOpensUnderTheButtonThatNamesThem) {

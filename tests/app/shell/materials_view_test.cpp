@@ -4,6 +4,8 @@
 #include <QComboBox>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QTest>
 
 #include <gtest/gtest.h>
@@ -197,6 +199,25 @@ TEST_F(MaterialsViewTest, aLotWithoutItsMaterialIsNotLeftUnsaid) {
     EXPECT_FALSE(form->isVisible());
     EXPECT_TRUE(view.leave());
     EXPECT_EQ(shelf().lots.size(), before);
+}
+
+// However far down the page is: the first field of the new one comes into view.
+TEST_F(MaterialsViewTest, aNewLotIsBegunInSight) {
+    chosen();
+    view.resize(1280, 420);
+    auto* scroll = view.findChild<QScrollArea*>();
+    ASSERT_NE(scroll, nullptr);
+    QTest::qWait(20);
+    auto* add = view.findChild<RuledList*>();
+    add->setFocus();
+    scroll->verticalScrollBar()->setValue(scroll->verticalScrollBar()->maximum());
+    QTest::keySequence(add, keysOf(ActionId::addRecord).front());
+    QTest::qWait(20);
+    const QWidget* at = QApplication::focusWidget();
+    ASSERT_NE(at, nullptr);
+    EXPECT_EQ(at->accessibleName(), QStringLiteral("Material"));
+    EXPECT_TRUE(
+        scroll->viewport()->rect().contains(at->mapTo(scroll->viewport(), at->rect().center())));
 }
 
 TEST_F(MaterialsViewTest, insertInTheLedgerBeginsAnEntry) {
