@@ -82,7 +82,7 @@ Exit issue(const Call& call) {
     const IssueRequest request{.who = std::nullopt,
                                .changes = call.option(QStringLiteral("changes")).toStdString()};
     auto issued = issueReport(stores, call.surroundings().clock, call.surroundings().ids,
-                              fileOf(stores, job), request);
+                              job.id, request);
     if (!issued) {
         printPoints(issued.error().open);
         throw Failure{issued.error().open.empty() ? Exit::workshopUnusable : Exit::answerIsNo,

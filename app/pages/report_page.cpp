@@ -20,6 +20,7 @@
 #include "app/report/issuing.h"
 #include "app/session/words.h"
 #include "core/audit/audit.h"
+#include "core/report/issuing.h"
 
 namespace headcap::app {
 namespace {
@@ -129,7 +130,7 @@ void ReportPage::showStanding() {
             must, tr("%1 point must be settled before it can be issued; the margin names it."),
             tr("%1 points must be settled before it can be issued; the margin names them.")));
     }
-    m_issue->setText(tr("Issue report %1").arg(m_file->reports.size() + 1));
+    m_issue->setText(tr("Issue report %1").arg(core::nextReportVersion(*m_file)));
     m_issue->setToolTip(must == 0 ? tr("Keeps the report as issued; it is never changed after")
                                   : tr("Can be done once every point that must be settled is"));
     m_issue->setEnabled(must == 0);
@@ -214,7 +215,7 @@ void ReportPage::issue() {
     }
     session().guarded([this] {
         const auto issued = issueReport(
-            session().stores(), session().clock(), session().ids(), *m_file,
+            session().stores(), session().clock(), session().ids(), m_file->job.id,
             {.who = session().person(), .changes = toCore(m_changes->text().trimmed())});
         if (!issued) {
             session().say({Notice::Kind::refused, issued.error().sentence});

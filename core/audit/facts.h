@@ -19,6 +19,10 @@ namespace headcap::core::facts {
 [[nodiscard]] bool isToldBy(const JobFile& file, NoticeSubject subject, Day day);
 [[nodiscard]] bool isToldFrom(const JobFile& file, NoticeSubject subject, Day day);
 
+// The owner was told since the step of a fault in it that is past mending: as of an incident, or of
+// a change.
+[[nodiscard]] bool isOwnedUp(const AuditContext& at, const Step& step);
+
 [[nodiscard]] bool lacksLeaves(const JobFile& file);
 [[nodiscard]] bool isFinishedBy(const JobFile& file, Day day); // the collation, all of it
 
