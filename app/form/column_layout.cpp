@@ -9,6 +9,7 @@ namespace {
 
 constexpr int kBetweenColumns = 8 * kGrid;
 constexpr int kBetweenRows = 2 * kGrid;
+constexpr int kTwoFrom = 720; // wide enough for two columns
 
 int heightOf(const QLayoutItem& item, int width) {
     return item.hasHeightForWidth() ? item.heightForWidth(width) : item.sizeHint().height();
@@ -55,7 +56,7 @@ QLayoutItem* ColumnLayout::takeAt(int index) {
 }
 
 int ColumnLayout::arrange(const QRect& rect, bool isReal) const {
-    const bool isTwo = rect.width() >= m_twoFrom;
+    const bool isTwo = rect.width() >= kTwoFrom;
     const int half = (rect.width() - kBetweenColumns) / 2;
     int y = rect.top();
     for (std::size_t i = 0; i < m_rows.size();) {
@@ -92,7 +93,7 @@ int ColumnLayout::heightForWidth(int width) const {
 }
 
 QSize ColumnLayout::sizeHint() const {
-    return {m_twoFrom, heightForWidth(m_twoFrom)};
+    return {kTwoFrom, heightForWidth(kTwoFrom)};
 }
 
 QSize ColumnLayout::minimumSize() const {

@@ -14,8 +14,6 @@ public:
     ~ColumnLayout() override;
 
     void addRow(QWidget* row, bool isWide);
-    // From this width on there are two columns.
-    void setTwoColumnsFrom(int width) { m_twoFrom = width; }
 
     void addItem(QLayoutItem* item) override;
     [[nodiscard]] int count() const override;
@@ -37,7 +35,6 @@ private:
     int arrange(const QRect& rect, bool isReal) const;
 
     std::vector<Row> m_rows;
-    int m_twoFrom = 720;
 };
 
 } // namespace headcap::app

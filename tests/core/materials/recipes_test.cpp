@@ -33,10 +33,14 @@ TEST(Recipes, areFromKindsThatAreKnownAndSayWhereTheyComeFrom) {
 // The strength a recipe claims is what its own amounts come to, grams in ml of the solvent.
 TEST(Recipes, sayTheStrengthTheyMake) {
     for (const RecipeCard& recipe : shippedRecipes()) {
-        const auto made = strengthOnSolvent(recipe.parts[0].amount, recipe.parts[1].amount);
-        ASSERT_TRUE(made) << recipe.key;
+        const Amount solute = recipe.parts[0].amount;
+        const Amount solvent = recipe.parts[1].amount;
+        ASSERT_EQ(solute.unit, Unit::gram) << recipe.key;
+        ASSERT_EQ(solvent.unit, Unit::millilitre) << recipe.key;
         ASSERT_TRUE(recipe.strength) << recipe.key;
-        EXPECT_EQ(made->partsPerMillion / 100, recipe.strength->partsPerMillion / 100)
+        // µg in µl: a thousandth is a thousand parts of a million.
+        EXPECT_EQ(solute.count * 1'000 / solvent.count / 100,
+                  recipe.strength->partsPerMillion / 100)
             << recipe.key;
     }
 }
