@@ -11,6 +11,7 @@
 #include "core/custody/release_list.h"
 #include "core/report/document.h"
 
+class QLineEdit;
 class QPushButton;
 class QVBoxLayout;
 
@@ -41,6 +42,9 @@ private:
     void buildForm();
     [[nodiscard]] static QString standingOf(int open, bool isGone);
     void addRow(const core::ReleaseRow& row);
+    QVBoxLayout* wordsOf(const core::ReleaseRow& row) const;
+    QLineEdit* reasonFor(const core::ReleaseRow& row);
+    QPushButton* doneButton(const core::ReleaseRow& row);
     void addReturned();
     void answer(const std::string& key, core::ReleaseAnswer given, const QString& why);
     void keep(tl::expected<core::Change, core::ReleaseProblem> change);
