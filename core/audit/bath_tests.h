@@ -1,5 +1,5 @@
-// Rules of the tests that come before a bath: of the inks and colours, by then, in its liquid, on its
-// leaves.
+// Rules of the tests that come before a bath: of the inks and colours, by then, in its liquid, on
+// its leaves.
 #pragma once
 
 #include "core/audit/rules.h"
