@@ -35,10 +35,7 @@ void chooseOffscreenWhereThereIsNoDisplay() {
 // The demo's finished jobs stand the audit: one that does not is a fault of its data.
 void issueOrFail(const core::Stores& stores, const core::Clock& clock, core::IdSource& ids,
                  const core::Id<core::Job>& job, const core::Id<core::Person>& who) {
-    const auto file = core::loadJobFile(stores.records, job);
-    const auto issued =
-        file ? app::issueReport(stores, clock, ids, *file, {.who = who, .changes = {}})
-             : tl::unexpected(app::IssueRefusal{});
+    const auto issued = app::issueReport(stores, clock, ids, job, {.who = who, .changes = {}});
     if (!issued) {
         throw core::StoreError{core::StoreError::Code::internal,
                                "a finished job of the demo can't be issued: " +
@@ -68,9 +65,10 @@ int main(int argc, char* argv[]) {
             [&](const std::filesystem::path& folder) {
                 return demo::buildDemo(
                     workshops, clock, folder,
-                    {.issueReport = [&](const core::Stores& stores, const core::Id<core::Job>& job,
+                    {.issueReport = [&](const core::Stores& stores, const core::Clock& then,
+                                        const core::Id<core::Job>& job,
                                         const core::Id<core::Person>& who) {
-                        issueOrFail(stores, clock, ids, job, who);
+                        issueOrFail(stores, then, ids, job, who);
                     }});
             },
         .defaultWorkshop = usualWorkshop(),

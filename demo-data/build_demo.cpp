@@ -17,7 +17,7 @@ core::Id<core::Job> jobNamed(const KnownNames& names, const std::string& scope,
     return core::Id<core::Job>{ref->id};
 }
 
-void issue(const Group& group, const Moment& moment, const core::Stores& stores,
+void issue(const Group& group, const Moment& moment, StoryClock& clock, const core::Stores& stores,
            const DemoWishes& wishes) {
     const std::string name = group.text("issue");
     if (name.empty() || !wishes.issueReport) {
@@ -27,7 +27,8 @@ void issue(const Group& group, const Moment& moment, const core::Stores& stores,
     if (!who) {
         throw DataError{group.file->name + ": a report is issued by nobody"};
     }
-    wishes.issueReport(stores, jobNamed(moment.names, moment.scope, name),
+    clock.set(group.at);
+    wishes.issueReport(stores, clock, jobNamed(moment.names, moment.scope, name),
                        core::Id<core::Person>{who->id});
 }
 
@@ -38,7 +39,7 @@ std::string tellAll(const Story& story, const DemoDays& days, const core::Clock&
     Teller teller{story, days, storyClock, stores.records, files};
     std::string first;
     for (const Group& group : story.groups()) {
-        issue(group, story.momentOf(group, teller.names()), stores, wishes);
+        issue(group, story.momentOf(group, teller.names()), storyClock, stores, wishes);
         teller.tell(group);
     }
     for (const DataFile& file : story.files()) {

@@ -14,8 +14,9 @@ namespace headcap::demo {
 struct DemoWishes {
     // Of the photographs' width and height; under 1 for tests, which look at the records.
     double photographScale = 1;
-    // Issues the report of a job whose work has passed; left out where nothing can issue one.
-    std::function<void(const core::Stores&, const core::Id<core::Job>&,
+    // Issues the report of a job whose work has passed, on the day the story tells of it; left out
+    // where nothing can issue one.
+    std::function<void(const core::Stores&, const core::Clock&, const core::Id<core::Job>&,
                        const core::Id<core::Person>&)>
         issueReport{};
 };

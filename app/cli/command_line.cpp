@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cstdio>
+#include <exception>
 
 #include <QCoreApplication>
 
@@ -90,6 +91,11 @@ int runCommand(const Command& command, const QStringList& arguments, Surrounding
                               error.code() == core::StoreError::Code::fileMissing;
         printError(QStringLiteral("%1 (%2)").arg(sentence(error), QString::fromUtf8(error.what())));
         return static_cast<int>(isDamage ? Exit::answerIsNo : Exit::workshopUnusable);
+    } catch (const std::exception& error) {
+        // A fault of the program, told like any other.
+        printError(QStringLiteral("%1 could not be done: %2")
+                       .arg(command.name, QString::fromUtf8(error.what())));
+        return static_cast<int>(Exit::inputUnusable);
     }
 }
 

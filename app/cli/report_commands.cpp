@@ -81,8 +81,8 @@ Exit issue(const Call& call) {
     const auto job = jobNumbered(stores, call.words().front());
     const IssueRequest request{.who = std::nullopt,
                                .changes = call.option(QStringLiteral("changes")).toStdString()};
-    auto issued = issueReport(stores, call.surroundings().clock, call.surroundings().ids,
-                              fileOf(stores, job), request);
+    auto issued =
+        issueReport(stores, call.surroundings().clock, call.surroundings().ids, job.id, request);
     if (!issued) {
         printPoints(issued.error().open);
         throw Failure{issued.error().open.empty() ? Exit::workshopUnusable : Exit::answerIsNo,

@@ -3,6 +3,7 @@
 #include <QFile>
 
 #include "app/cli/command.h"
+#include "core/values/utf8.h"
 
 namespace headcap::app::cli {
 
@@ -15,6 +16,10 @@ std::string textOf(const QString& path) {
     std::string text = file.readAll().toStdString();
     if (text.starts_with("\xEF\xBB\xBF")) {
         text.erase(0, 3);
+    }
+    if (const auto line = core::firstLineNotUtf8(text)) {
+        throw Failure{Exit::inputUnusable, path.toStdString() + " is not UTF-8 text from line " +
+                                               std::to_string(*line) + " on: save it as UTF-8."};
     }
     return text;
 }

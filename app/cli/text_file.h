@@ -7,7 +7,7 @@
 
 namespace headcap::app::cli {
 
-// Throws Failure where it can't be read. A byte order mark is left off.
+// Throws Failure where it can't be read, or is not UTF-8. A byte order mark is left off.
 [[nodiscard]] std::string textOf(const QString& path);
 
 } // namespace headcap::app::cli

@@ -37,7 +37,8 @@ ListSection::ListSection(const Words& words, FormBase* form, QWidget* parent)
       m_count(new Label(Face::small, Ink::quiet)), m_note(new Label(Face::small, Ink::quiet)),
       m_add(new QPushButton(words.add)), m_filter(new QLineEdit),
       m_list(new RuledList(words.heading)), m_empty(new QWidget), m_formFrame(new QWidget),
-      m_formBox(new QVBoxLayout(m_formFrame)), m_body(new QBoxLayout(QBoxLayout::TopToBottom)) {
+      m_head(new QHBoxLayout), m_formBox(new QVBoxLayout(m_formFrame)),
+      m_body(new QBoxLayout(QBoxLayout::TopToBottom)) {
     setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
     layOut(words);
     connectKeys();
@@ -53,13 +54,12 @@ void ListSection::layOut(const Words& words) {
     m_filter->setAccessibleName(tr("Filter %1").arg(words.heading.toLower()));
     m_filter->setMaximumWidth(220);
 
-    auto* head = new QHBoxLayout;
-    head->setSpacing(kSpace);
-    head->addWidget(m_heading);
-    head->addWidget(m_count);
-    head->addWidget(m_note, 1);
-    head->addWidget(m_filter);
-    head->addWidget(m_add);
+    m_head->setSpacing(kSpace);
+    m_head->addWidget(m_heading);
+    m_head->addWidget(m_count);
+    m_head->addWidget(m_note, 1);
+    m_head->addWidget(m_filter);
+    m_head->addWidget(m_add);
 
     auto* emptyWords = new Label(Face::small, Ink::quiet, words.empty);
     emptyWords->setRunning();
@@ -82,7 +82,7 @@ void ListSection::layOut(const Words& words) {
     auto* all = new QVBoxLayout(this);
     all->setContentsMargins(0, 0, 0, 0);
     all->setSpacing(kGrid);
-    all->addLayout(head);
+    all->addLayout(m_head);
     all->addWidget(new HairRule);
     all->addWidget(m_empty);
     all->addLayout(m_body);
@@ -116,6 +116,10 @@ void ListSection::addBelowForm(QWidget* part) {
 
 void ListSection::setNote(const QString& sentence) {
     m_note->setText(sentence);
+}
+
+void ListSection::addWay(QPushButton* way) {
+    m_head->insertWidget(m_head->count() - 1, way);
 }
 
 void ListSection::showRows(std::vector<RuledModel::Row> rows) {

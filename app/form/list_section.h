@@ -34,6 +34,7 @@ public:
     // Without a form the list is only read.
     void setAddable(bool isAddable);
     void setNote(const QString& sentence); // beside the heading
+    void addWay(QPushButton* way);         // before the one that adds
     // What belongs to the chosen one and is no field of it, below its form.
     void addBelowForm(QWidget* part);
 
@@ -65,6 +66,7 @@ private:
     RuledList* m_list;
     QWidget* m_empty;
     QWidget* m_formFrame;
+    QBoxLayout* m_head;
     QBoxLayout* m_formBox;
     QBoxLayout* m_body;
     bool m_isAddable = true;

@@ -74,29 +74,32 @@ QString titleIn(const QString& offered) {
     return comma > 0 ? heading.left(comma) : heading;
 }
 
-// Without one twice.
-std::vector<std::string> ownerNames(const core::Stores& stores, const QString& typed) {
-    if (typed.trimmed().isEmpty()) {
-        return stores.records.lately(core::RecordKind::owner, "name", kOffered);
-    }
-    std::vector<std::string> names;
-    const auto add = [&](const std::string& name) {
-        if (std::ranges::find(names, name) == names.end()) {
-            names.push_back(name);
+// Without one twice. Those of one name hold the same words, and are found together.
+std::vector<core::Owner> ownersWith(const core::Stores& stores, const QString& typed) {
+    std::vector<core::Owner> owners;
+    const auto addNamed = [&](const std::string& name) {
+        for (auto& one : stores.records.allWith(core::RecordKind::owner, "name", name)) {
+            owners.push_back(std::get<core::Owner>(std::move(one.record)));
         }
     };
-    // As it stands in the records, though the index parts words otherwise.
-    const std::string whole = toCore(typed.trimmed());
-    if (!stores.records.allWith(core::RecordKind::owner, "name", whole).empty()) {
-        add(whole);
+    if (typed.trimmed().isEmpty()) {
+        for (const std::string& name :
+             stores.records.lately(core::RecordKind::owner, "name", kOffered)) {
+            addNamed(name);
+        }
+        return owners;
     }
+    // As it stands in the records, though the index parts words otherwise.
+    addNamed(toCore(typed.trimmed()));
     for (const core::RecordRef& ref :
          stores.search.findOf(core::RecordKind::owner, toCore(typed), kOffered)) {
-        if (const auto owner = core::find(stores.records, core::Id<core::Owner>{ref.id})) {
-            add(owner->record.name);
+        const core::Id<core::Owner> id{ref.id};
+        const auto owner = core::find(stores.records, id);
+        if (owner && std::ranges::find(owners, id, &core::Owner::id) == owners.end()) {
+            owners.push_back(owner->record);
         }
     }
-    return names;
+    return owners;
 }
 
 } // namespace
@@ -123,13 +126,7 @@ std::vector<Choice> booksLike(Session& session, const QString& typed) {
 std::vector<Choice> ownersLike(Session& session, const QString& typed) {
     std::vector<Choice> choices;
     session.guarded([&] {
-        // Several of a name are told apart, those too that were not found by the words.
-        std::vector<core::Owner> owners;
-        for (const std::string& name : ownerNames(session.stores(), typed)) {
-            for (auto& one : session.records().allWith(core::RecordKind::owner, "name", name)) {
-                owners.push_back(std::get<core::Owner>(std::move(one.record)));
-            }
-        }
+        const auto owners = ownersWith(session.stores(), typed);
         for (const core::Owner& owner : owners) {
             choices.push_back({owner.id.text(), fromCore(core::ownerWords(owner, owners))});
         }

@@ -113,7 +113,8 @@ void BackupView::addOutside(QVBoxLayout& down) {
     down.addWidget(running(
         Ink::quiet,
         tr("Records, photographs, papers and issued reports, only what is lacking "
-           "there, each copy compared with what it is of; everybody can work on meanwhile. A "
+           "there, each copy compared with what it is of, and a share of the older ones read "
+           "again each time; everybody can work on meanwhile. A "
            "folder on another disk; two disks in turn, one of them in another "
            "building, are better. After seven days the worklist says so.")));
 }

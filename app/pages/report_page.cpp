@@ -17,6 +17,7 @@
 #include "app/session/actions.h"
 #include "app/session/words.h"
 #include "core/audit/audit.h"
+#include "core/report/issuing.h"
 
 namespace headcap::app {
 namespace {
@@ -132,7 +133,7 @@ void ReportPage::showStanding() {
                 .arg(points.size())
                 .arg(keyText(ActionId::toMargin)));
     }
-    m_issue->setText(tr("Issue report %1").arg(m_file->reports.size() + 1));
+    m_issue->setText(tr("Issue report %1").arg(core::nextReportVersion(*m_file)));
     m_issue->setToolTip(must == 0 ? tr("Keeps the report as issued; it is never changed after")
                                   : tr("Can be done once every point that must be settled is"));
     m_issue->setEnabled(must == 0);

@@ -64,7 +64,7 @@ void ReportPage::issue() {
     }
     session().guarded([this] {
         const auto issued = issueReport(
-            session().stores(), session().clock(), session().ids(), *m_file,
+            session().stores(), session().clock(), session().ids(), m_file->job.id,
             {.who = session().person(), .changes = toCore(m_changes->text().trimmed())});
         if (!issued) {
             session().say({Notice::Kind::refused, issued.error().sentence});

@@ -1,6 +1,5 @@
 #include "app/papers/attachment_list.h"
 
-#include <QBoxLayout>
 #include <QDragEnterEvent>
 #include <QLocale>
 #include <QMimeData>
@@ -39,7 +38,7 @@ AttachmentList::AttachmentList(Session& session, PageEdits& edits, const Words& 
     connect(this, &ListSection::addAsked, this, &AttachmentList::ask);
     connect(&m_intake, &FileIntake::finished, this, &AttachmentList::record);
     m_stop->hide();
-    static_cast<QBoxLayout*>(layout())->insertWidget(1, m_stop, 0, Qt::AlignLeft);
+    addWay(m_stop);
     connect(m_stop, &QPushButton::clicked, &m_intake, &FileIntake::stop);
     connect(&m_intake, &FileIntake::progressed, this, [this](int done, int total) {
         setNote(tr("taking in %1 of %2 …").arg(done + 1).arg(total));

@@ -60,11 +60,10 @@ private:
     const PhotoLookup& m_photos;
 };
 
-QPageLayout pageLayoutOf(const Pages& pages, Sheet sheet) {
+QPageLayout pageLayoutOf(Sheet sheet) {
     const QPageSize size(sheet == Sheet::a4 ? QPageSize::A4 : QPageSize::Letter);
     QPageLayout layout(size, QPageLayout::Portrait, {0, 0, 0, 0}, QPageLayout::Point);
     layout.setMode(QPageLayout::FullPageMode);
-    Q_UNUSED(pages)
     return layout;
 }
 
@@ -77,7 +76,7 @@ std::optional<QByteArray> drawPages(const Pages& pages, const PdfOptions& option
     QPdfWriter writer(&buffer);
     writer.setPdfVersion(QPagedPaintDevice::PdfVersion_A1b);
     writer.setResolution(kResolution);
-    writer.setPageLayout(pageLayoutOf(pages, options.sheet));
+    writer.setPageLayout(pageLayoutOf(options.sheet));
     QPainter painter(&writer);
     painter.scale(kResolution / 72.0, kResolution / 72.0);
     const int count = static_cast<int>(pages.pages.size());

@@ -38,8 +38,10 @@ struct IssueRefusal {
     QString sentence;
 };
 
+// The report of the record as it stands when this is called; refused where anybody changed the
+// workshop before the report was drawn, for its pages name the head of the journal.
 [[nodiscard]] tl::expected<core::IssuedReport, IssueRefusal>
 issueReport(const core::Stores& stores, const core::Clock& clock, core::IdSource& ids,
-            const core::JobFile& file, const IssueRequest& request);
+            const core::Id<core::Job>& job, const IssueRequest& request);
 
 } // namespace headcap::app

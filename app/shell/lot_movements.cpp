@@ -18,6 +18,7 @@
 #include "app/stock/ledger_words.h"
 #include "app/stock/lot_story.h"
 #include "core/materials/mix_text.h"
+#include "core/materials/uses_not_entered.h"
 
 namespace headcap::app {
 namespace {
@@ -37,24 +38,6 @@ QString sentenceFor(const core::MixTextError& error) {
             .arg(error.at + 1);
     }
     return {};
-}
-
-// Uses of this very lot that the ledger does not know: its balance is too high by them.
-std::vector<const core::TracedUse*> notEntered(const core::Lot& lot, const LotStory& story) {
-    std::vector<const core::TracedUse*> uses;
-    if (!story.trace || story.hasEarlier) {
-        return uses;
-    }
-    for (const core::TracedJob& job : story.trace->jobs) {
-        for (const core::TracedUse& one : job.uses) {
-            const bool isEntered = std::ranges::any_of(
-                story.newest, [&](const core::LedgerEntry& e) { return e.use == one.use->id; });
-            if (one.lot->id == lot.id && !isEntered) {
-                uses.push_back(&one);
-            }
-        }
-    }
-    return uses;
 }
 
 } // namespace
@@ -173,15 +156,19 @@ void LotMovements::showLedger(const core::Lot& lot, const LotStory& story, const
              .right = {amount.replace(QLatin1Char('-'), QChar(0x2212)), Face::body,
                        entry.amount.count < 0 ? Ink::quiet : Ink::ink}});
     }
-    for (const core::TracedUse* one : notEntered(lot, story)) {
-        const auto use = uses.find(one->use->id);
-        rows.push_back({.id = one->use->id.uuid(),
-                        .title = {tr("used, not entered"), Face::body, Ink::must},
-                        .mark = shortDay(clock.dayOf(one->step->at), clock.today()),
-                        .middle = {{use == uses.end() ? QString{} : use->second}},
-                        .right = {one->use->amount ? fromCore(core::toText(*one->use->amount))
-                                                   : tr("how much?"),
-                                  Face::body, Ink::must}});
+    // Of older entries nothing is known here.
+    const auto open = story.trace && !story.hasEarlier
+                          ? core::usesNotEntered(*story.trace, story.newest)
+                          : std::vector<core::TracedUse>{};
+    for (const core::TracedUse& one : open) {
+        const auto use = uses.find(one.use->id);
+        rows.push_back(
+            {.id = one.use->id.uuid(),
+             .title = {tr("used, not entered"), Face::body, Ink::must},
+             .mark = shortDay(clock.dayOf(one.step->at), clock.today()),
+             .middle = {{use == uses.end() ? QString{} : use->second}},
+             .right = {one.use->amount ? fromCore(core::toText(*one.use->amount)) : tr("how much?"),
+                       Face::body, Ink::must}});
     }
     m_ledger->setVisible(!rows.empty());
     m_ledger->show(std::move(rows));

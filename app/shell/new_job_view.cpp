@@ -52,8 +52,9 @@ void NewJobView::buildForms(QVBoxLayout& down) {
     m_owner->text(tr("Name"), &core::Owner::name)
         .placeholder(tr("one who is known, or a new one"))
         .searched([this](const QString& typed) {
-            m_owners = ownersLike(m_session, typed);
-            return wordsOf(m_owners);
+            const auto found = ownersLike(m_session, typed);
+            m_owners.insert(m_owners.end(), found.begin(), found.end());
+            return wordsOf(found);
         });
     m_owner->choice(tr("Kind"), &core::Owner::kind).tip(tr("Of a new owner"));
     m_job->value(tr("Received"), &core::Job::receivedOn);

@@ -33,7 +33,7 @@ private:
     RecordForm<core::Job>* m_job;
     FieldRow* m_before;              // the book, where it has been here before
     std::vector<Choice> m_offered{}; // books
-    std::vector<Choice> m_owners{};  // offered
+    std::vector<Choice> m_owners{};  // all that were offered
 };
 
 } // namespace headcap::app

@@ -111,12 +111,10 @@ void MixEditor::build() {
     std::optional<std::string> number;
     m_session.guarded([&] { number = core::freeLotNumber(m_session.records(), today); });
     m_number->accept(fromCore(number.value_or(std::string{})));
-    bool isOfWater = true;
     for (const core::RecipeCardPart& part : m_recipe.parts) {
-        isOfWater = isOfWater && part.kindKey != "solvent/ethanol";
         addPart(part);
     }
-    m_keptAt = &m_form->line(tr("Kept at"), isOfWater ? tr("cold shelf") : tr("solvent cupboard"));
+    m_keptAt = &m_form->line(tr("Kept at"), fromCore(core::usualPlaceOf(m_recipe)));
     m_until = &m_form->line(tr("Good until"), tr("a day; look and smell before use all the same"));
     if (m_recipe.keepsDays > 0) {
         m_until->accept(printed(

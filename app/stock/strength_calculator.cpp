@@ -44,7 +44,8 @@ QString measured(core::Amount amount) {
 
 StrengthCalculator::StrengthCalculator(Session& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_form(new PlainForm),
-      m_stock(&m_form->line(tr("The stock is"), tr("5 % w/v"))),
+      m_stock(
+          &m_form->line(tr("The stock is"), tr("5 % w/v; empty where it is made from the dry"))),
       m_wanted(&m_form->line(tr("Wanted"), tr("2 % w/v"))),
       m_total(&m_form->line(tr("How much"), tr("400 ml"))),
       m_density(&m_form->line(tr("Stock weighs"), tr("g/ml, where the basis changes"))),
@@ -66,10 +67,14 @@ QString StrengthCalculator::answer() const {
 
 void StrengthCalculator::reckon() {
     const ReadingContext context{.today = m_session.clock().today()};
-    const auto stock = valueOf<core::Strength>(*m_stock, context);
     const auto wanted = valueOf<core::Strength>(*m_wanted, context);
     const auto total = valueOf<core::Amount>(*m_total, context);
     m_answer->setInk(Ink::quiet);
+    if (m_stock->text().trimmed().isEmpty() && wanted && total) {
+        fromTheDry(*wanted, *total);
+        return;
+    }
+    const auto stock = valueOf<core::Strength>(*m_stock, context);
     if (!stock || !wanted || !total) {
         m_answer->setText(tr("Say the strength of the stock, the strength wanted, and how much."));
         return;
@@ -83,13 +88,28 @@ void StrengthCalculator::reckon() {
         *stock, *wanted, *total,
         {.solution = heavy ? std::optional{*heavy} : std::nullopt, .solute = std::nullopt});
     if (!made) {
-        m_answer->setInk(Ink::open);
-        m_answer->setText(sentenceFor(made.error()));
+        refuse(made.error());
         return;
     }
     m_answer->setInk(Ink::ink);
     m_answer->setText(tr("%1 of the stock and %2 of what thins it.")
                           .arg(measured(made->stock), measured(made->diluent)));
+}
+
+// How much is weighed out: the strength is on the solvent by volume, by weight on the whole.
+void StrengthCalculator::fromTheDry(const core::Strength& wanted, const core::Amount& solvent) {
+    const auto solute = core::soluteIn(solvent, wanted);
+    if (!solute) {
+        refuse(solute.error());
+        return;
+    }
+    m_answer->setInk(Ink::ink);
+    m_answer->setText(tr("%1 into %2 of the solvent.").arg(measured(*solute), measured(solvent)));
+}
+
+void StrengthCalculator::refuse(core::StrengthProblem problem) {
+    m_answer->setInk(Ink::open);
+    m_answer->setText(sentenceFor(problem));
 }
 
 } // namespace headcap::app

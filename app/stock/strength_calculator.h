@@ -1,10 +1,11 @@
-// How much of what: so much of a strength wanted, from a stock of another. Answers while it is
-// typed, and says what is missing.
+// How much of what: so much of a strength wanted, from a stock of another or from what is weighed
+// out dry. Answers while it is typed, and says what is missing.
 #pragma once
 
 #include <QWidget>
 
 #include "app/session/session.h"
+#include "core/materials/strengths.h"
 
 namespace headcap::app {
 
@@ -21,6 +22,8 @@ public:
 
 private:
     void reckon();
+    void fromTheDry(const core::Strength& wanted, const core::Amount& solvent);
+    void refuse(core::StrengthProblem problem);
 
     Session& m_session;
     PlainForm* m_form;

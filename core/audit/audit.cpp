@@ -22,9 +22,11 @@ std::vector<AuditPoint> audit(const JobFile& file, const Clock& clock) {
     std::vector<AuditPoint> points;
     const AuditContext context{file, clock};
     for (const AuditRule& rule : auditRules()) {
-        rule.look(context, AuditSink{[&](RecordRef record, std::string sentence) {
+        rule.look(context,
+                  AuditSink{[&](RecordRef record, std::string subject, std::string_view says) {
                       points.push_back({std::string{rule.id}, rule.severity, record, rule.page,
-                                        std::move(sentence), std::string{rule.source}});
+                                        subject + (subject.empty() ? "" : " ") + std::string{says},
+                                        std::string{rule.source}, std::move(subject)});
                   }});
     }
     return points;

@@ -25,6 +25,8 @@ struct AuditPoint {
     Page page = Page::book;
     std::string sentence; // what is open, and so what settles it
     std::string source;   // the clause or practice the rule comes from
+    // "The facsimile of K2": what the sentence begins with, where it can be said once for several.
+    std::string subject{};
 };
 
 } // namespace headcap::core

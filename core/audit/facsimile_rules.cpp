@@ -23,7 +23,7 @@ template <class Wanting>
 void each(const AuditContext& at, const AuditSink& found, std::string_view says, Wanting wanting) {
     for (const Facsimile& leaf : at.file.facsimiles) {
         if (wanting(leaf)) {
-            found(leaf, fmt::format("{} {}", nameOfLeaf(leaf), says));
+            found(leaf, nameOfLeaf(leaf), says);
         }
     }
 }

@@ -51,6 +51,12 @@ bool isToldFrom(const JobFile& file, NoticeSubject subject, Day day) {
     });
 }
 
+bool isOwnedUp(const AuditContext& at, const Step& step) {
+    const Day day = at.clock.dayOf(step.at);
+    return isToldFrom(at.file, NoticeSubject::incident, day) ||
+           isToldFrom(at.file, NoticeSubject::change, day);
+}
+
 bool lacksLeaves(const JobFile& file) {
     return std::ranges::any_of(file.collationFindings, [](const CollationFinding& finding) {
         return finding.onArrival && (finding.kind == CollationKind::lacking ||

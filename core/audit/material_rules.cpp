@@ -19,7 +19,7 @@ template <class Wanting>
 void each(const AuditContext& at, const AuditSink& found, std::string_view says, Wanting wanting) {
     for (const MaterialUse* use : facts::standingUses(at.file)) {
         if (wanting(*use)) {
-            found(*use, fmt::format("{} {}", facts::nameOf(*use, at), says));
+            found(*use, facts::nameOf(*use, at), says);
         }
     }
 }

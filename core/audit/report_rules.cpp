@@ -1,12 +1,11 @@
 #include "core/audit/rules.h"
 
-#include <algorithm>
-
 #include <fmt/format.h>
 
 #include "core/audit/facts.h"
 #include "core/custody/follow_ups.h"
 #include "core/custody/job_states.h"
+#include "core/report/issuing.h"
 #include "core/values/english.h"
 
 namespace headcap::core {
@@ -22,15 +21,13 @@ void followUpOverdue(const AuditContext& at, const AuditSink& found) {
 }
 
 void workAfterReport(const AuditContext& at, const AuditSink& found) {
-    const auto latest = std::ranges::max_element(at.file.reports, {}, &IssuedReport::issuedAt);
-    if (latest == at.file.reports.end()) {
+    const IssuedReport* latest = latestReport(at.file);
+    if (latest == nullptr) {
         return;
     }
-    for (const Step* step : facts::standing(at.file)) {
-        if (step->at > latest->issuedAt) {
-            found(*step, fmt::format("{} came after report {}: a new version would tell of it.",
-                                     facts::nameOf(*step, at), latest->version));
-        }
+    for (const Step* step : stepsSince(at.file, *latest)) {
+        found(*step, fmt::format("{} came after report {}: a new version would tell of it.",
+                                 facts::nameOf(*step, at), latest->version));
     }
 }
 

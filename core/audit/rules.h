@@ -23,14 +23,20 @@ struct AuditContext {
 
 class AuditSink {
 public:
-    explicit AuditSink(std::function<void(RecordRef, std::string)> add) : m_add(std::move(add)) {}
+    using Add = std::function<void(RecordRef, std::string subject, std::string_view says)>;
+    explicit AuditSink(Add add) : m_add(std::move(add)) {}
     template <class Record>
-    void operator()(const Record& record, std::string sentence) const {
-        m_add(refOf(record.id), std::move(sentence));
+    void operator()(const Record& record, std::string_view sentence) const {
+        m_add(refOf(record.id), {}, sentence);
+    }
+    // "The facsimile of K2", "is not marked as a facsimile."
+    template <class Record>
+    void operator()(const Record& record, std::string subject, std::string_view says) const {
+        m_add(refOf(record.id), std::move(subject), says);
     }
 
 private:
-    std::function<void(RecordRef, std::string)> m_add;
+    Add m_add;
 };
 
 struct AuditRule {

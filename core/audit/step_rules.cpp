@@ -9,44 +9,37 @@
 #include "core/treatment/clocks.h"
 #include "core/treatment/setting_times.h"
 #include "core/treatment/step_checks.h"
-#include "core/treatment/step_line.h"
 #include "core/treatment/undoing.h"
+#include "core/treatment/wasted.h"
 #include "core/values/english.h"
 
 namespace headcap::core {
 namespace {
 
-template <class Wanting>
-void each(const AuditContext& at, const AuditSink& found, std::string_view says, Wanting wanting) {
-    for (const Step* step : facts::standing(at.file)) {
-        if (wanting(*step)) {
-            found(*step, fmt::format("{} {}", facts::nameOf(*step, at), says));
-        }
-    }
-}
+using facts::eachStep;
 
 bool addsOrTakesAway(const Step& step) {
     return step.kind == StepKind::treatment || step.kind == StepKind::removal;
 }
 
 void noMaterial(const AuditContext& at, const AuditSink& found) {
-    each(at, found, "puts something into the book and names no material.", [&](const Step& step) {
-        const Technique* technique = at.file.techniques.named(step.technique);
-        const auto uses = at.file.usesOf(step);
-        return technique != nullptr && technique->adds &&
-               std::ranges::all_of(uses,
-                                   [](const MaterialUse* use) { return use->role == kWastedRole; });
-    });
+    eachStep(
+        at, found, "puts something into the book and names no material.", [&](const Step& step) {
+            const Technique* technique = at.file.techniques.named(step.technique);
+            const auto uses = at.file.usesOf(step);
+            return technique != nullptr && technique->adds &&
+                   std::ranges::all_of(uses, [](const MaterialUse* use) { return isWasted(*use); });
+        });
 }
 
 void reversibility(const AuditContext& at, const AuditSink& found) {
-    each(at, found, "does not say whether it can be undone.", [](const Step& step) {
+    eachStep(at, found, "does not say whether it can be undone.", [](const Step& step) {
         return addsOrTakesAway(step) && step.reversibility == Reversibility::unknown;
     });
 }
 
 void undoing(const AuditContext& at, const AuditSink& found) {
-    each(at, found, "can be undone, and does not say how.", [](const Step& step) {
+    eachStep(at, found, "can be undone, and does not say how.", [](const Step& step) {
         const bool can = step.reversibility == Reversibility::yes ||
                          step.reversibility == Reversibility::withCare;
         return addsOrTakesAway(step) && can && step.undoing.empty();
@@ -54,13 +47,14 @@ void undoing(const AuditContext& at, const AuditSink& found) {
 }
 
 void removedFate(const AuditContext& at, const AuditSink& found) {
-    each(at, found, "took something out, and does not say what became of it.",
-         [](const Step& step) { return !step.removed.empty() && step.removedFate.empty(); });
+    eachStep(at, found, "took something out, and does not say what became of it.",
+             [](const Step& step) { return !step.removed.empty() && step.removedFate.empty(); });
 }
 
 void removedWhat(const AuditContext& at, const AuditSink& found) {
-    each(at, found, "is a removal, and does not say what was taken out.",
-         [](const Step& step) { return step.kind == StepKind::removal && step.removed.empty(); });
+    eachStep(at, found, "is a removal, and does not say what was taken out.", [](const Step& step) {
+        return step.kind == StepKind::removal && step.removed.empty();
+    });
 }
 
 bool hasPicture(const JobFile& file, const Step& step) {
@@ -74,14 +68,14 @@ bool hasPicture(const JobFile& file, const Step& step) {
 }
 
 void uncovered(const AuditContext& at, const AuditSink& found) {
-    each(at, found, "laid open what is covered again: it has no photograph or drawing.",
-         [&](const Step& step) {
-             return step.kind == StepKind::uncovering && !hasPicture(at.file, step);
-         });
+    eachStep(at, found, "laid open what is covered again: it has no photograph or drawing.",
+             [&](const Step& step) {
+                 return step.kind == StepKind::uncovering && !hasPicture(at.file, step);
+             });
 }
 
 void incident(const AuditContext& at, const AuditSink& found) {
-    each(at, found, "is an incident, and the owner has not been told.", [&](const Step& step) {
+    eachStep(at, found, "is an incident, and the owner has not been told.", [&](const Step& step) {
         return step.kind == StepKind::incident &&
                !facts::isToldFrom(at.file, NoticeSubject::incident, at.clock.dayOf(step.at));
     });
@@ -99,7 +93,7 @@ void undoingUntrue(const AuditContext& at, const AuditSink& found) {
 }
 
 void unplaced(const AuditContext& at, const AuditSink& found) {
-    each(at, found, "does not say where in the book.", [&](const Step& step) {
+    eachStep(at, found, "does not say where in the book.", [&](const Step& step) {
         const bool isLaidOpen = step.kind == StepKind::uncovering;
         return step.place.empty() &&
                (isLaidOpen || (addsOrTakesAway(step) && !at.file.usesOf(step).empty()));
@@ -152,8 +146,8 @@ void clocksUnlogged(const AuditContext& at, const AuditSink& found) {
 }
 
 void inTheFuture(const AuditContext& at, const AuditSink& found) {
-    each(at, found, "is dated after today.",
-         [&](const Step& step) { return at.clock.dayOf(step.at) > at.clock.today(); });
+    eachStep(at, found, "is dated after today.",
+             [&](const Step& step) { return at.clock.dayOf(step.at) > at.clock.today(); });
 }
 
 constexpr auto kMust = AuditSeverity::mustSettle;

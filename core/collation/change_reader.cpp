@@ -8,7 +8,6 @@ namespace headcap::core {
 namespace {
 
 constexpr int kDeepest = 8;
-constexpr int kMostLeaves = 400;
 
 bool says(std::string_view text, std::string_view word) {
     return text.find(word) != text.npos;
@@ -96,36 +95,48 @@ void TermReader::clause(Term& host, std::optional<LeafTarget>& removed) {
         return;
     }
     if (taken) {
-        LeafChange change;
-        change.at = at;
-        change.kind =
-            sign == Sign::cancelled ? LeafChange::Kind::cancelled : LeafChange::Kind::replaced;
         removed = targets.back();
-        change.leaves = std::move(targets);
-        const std::size_t here = m_cursor.position();
-        m_cursor.skipSpaces();
-        m_cursor.take(U',');
-        m_cursor.take(U';');
-        m_cursor.skipSpaces();
-        if (m_cursor.startsWith("blank") || m_cursor.startsWith("probably blank") ||
-            m_cursor.startsWith("presumably blank") || m_cursor.startsWith("presumed blank") ||
-            m_cursor.startsWith("prob. blank")) {
-            change.perhapsBlank = true;
-            clauseText();
-        } else if (m_cursor.startsWith("lacking") || m_cursor.startsWith("wanting") ||
-                   m_cursor.startsWith("missing")) {
-            change.kind = LeafChange::Kind::lacking; // said of this copy
-            clauseText();
-        } else {
-            m_cursor.setPosition(here);
-        }
-        host.changes.push_back(std::move(change));
+        host.changes.push_back(takenOut(sign, std::move(targets), at));
         return;
     }
     if (statedOfLeaves(host, std::move(targets), at)) {
         return;
     }
     m_cursor.setPosition(start);
+    wordsAlone(at);
+}
+
+// Leaves taken out, cancelled or replaced, with what is said of them: perhaps blank, or lacking in
+// this copy.
+LeafChange TermReader::takenOut(Sign sign, std::vector<LeafTarget> targets, std::size_t at) {
+    LeafChange change;
+    change.at = at;
+    change.kind =
+        sign == Sign::cancelled ? LeafChange::Kind::cancelled : LeafChange::Kind::replaced;
+    change.leaves = std::move(targets);
+    const std::size_t here = m_cursor.position();
+    m_cursor.skipSpaces();
+    m_cursor.take(U',');
+    m_cursor.take(U';');
+    m_cursor.skipSpaces();
+    if (m_cursor.startsWith("blank") || m_cursor.startsWith("probably blank") ||
+        m_cursor.startsWith("presumably blank") || m_cursor.startsWith("presumed blank") ||
+        m_cursor.startsWith("prob. blank")) {
+        change.perhapsBlank = true;
+        clauseText();
+    } else if (m_cursor.startsWith("lacking") || m_cursor.startsWith("wanting") ||
+               m_cursor.startsWith("missing")) {
+        change.kind = LeafChange::Kind::lacking; // said of this copy
+        clauseText();
+    } else {
+        m_cursor.setPosition(here);
+    }
+    return change;
+}
+
+// A clause that names no leaves: noted, but for one with a raised number that nobody read.
+void TermReader::wordsAlone(std::size_t at) {
+    const std::size_t start = m_cursor.position();
     bool raised = false;
     const bool ofSigning = says(textOf(start, m_cursor.end()), "signed");
     for (std::size_t i = start; i < clauseEnd() && !ofSigning; ++i) {
@@ -201,78 +212,6 @@ bool TermReader::statedOfLeaves(Term& host, std::vector<LeafTarget> targets, std
     change.leaves = std::move(targets);
     host.changes.push_back(std::move(change));
     return true;
-}
-
-// What a plus sign brings in: leaves by number, marked leaves or gatherings, or leaves in words.
-void TermReader::added(Term& host, std::optional<LeafTarget> after) {
-    LeafChange change;
-    change.at = m_cursor.byteOffset();
-    change.kind = LeafChange::Kind::added;
-    if (after) {
-        change.leaves = {*after};
-    }
-    m_cursor.skipSpaces();
-    const std::size_t start = m_cursor.position();
-    const int number = m_cursor.takeNumber();
-    const bool marked = isLetter(m_cursor.sign()) || m_cursor.on(U'*') || m_cursor.on(U'[') ||
-                        m_cursor.isSuperscript() || m_cursor.on(U'¶') || m_cursor.on(U'-');
-    if (number > 0 && number < kMostLeaves && !marked) {
-        change.addedCount = 1;
-        while ((m_cursor.on(U'.') || m_cursor.on(U',')) && isDigit(m_cursor.sign(1))) {
-            change.addedConjugate = m_cursor.on(U'.');
-            m_cursor.advance();
-            m_cursor.takeNumber();
-            ++change.addedCount;
-        }
-        const std::size_t here = m_cursor.position();
-        const std::string words = clauseText();
-        if (says(words, "leaf") || says(words, "leaves") || says(words, "singleton")) {
-            change.addedCount = number;
-            change.addedConjugate = says(words, "conjugate") && !says(words, "disjunct");
-        } else {
-            m_cursor.setPosition(here);
-            if (change.addedCount == 1 && number > 1) {
-                change.addedCount = number;
-                m_out.assumptions.push_back(
-                    {"'+" + std::to_string(number) + "' is taken as that many leaves added",
-                     Ground::formula});
-            }
-        }
-        host.changes.push_back(std::move(change));
-        return;
-    }
-    m_cursor.setPosition(start);
-    while (!m_cursor.atEnd() && !m_cursor.on(U',') && !m_cursor.on(U';')) {
-        if (m_cursor.skipSpaces()) {
-            continue;
-        }
-        if (m_cursor.on(U'(') && !change.addedTerms.empty()) {
-            GlyphCursor ahead = m_cursor;
-            const std::optional<Signature> mark = readSignature(ahead, false);
-            if (!mark || !ahead.isSuperscript()) {
-                parenthesis(change.addedTerms.back());
-                continue;
-            }
-        }
-        std::optional<Term> term;
-        if (!wordsAhead()) {
-            term = m_cursor.on(U'"') || m_cursor.on(U'\'') ? quoted() : run();
-        }
-        if (!term) {
-            break;
-        }
-        change.addedTerms.push_back(std::move(*term));
-    }
-    if (change.addedTerms.empty()) {
-        const std::string words = clauseText();
-        const bool leaf = says(words, "leaf") && !says(words, "plate");
-        if (!leaf) {
-            setAside("+ " + words);
-            return;
-        }
-        change.addedCount = 1;
-    }
-    host.changes.push_back(std::move(change));
 }
 
 } // namespace headcap::core

@@ -33,6 +33,12 @@ private:
     // The marks of a term's gatherings: expansion_marks.cpp.
     Signature marked(Signature mark, bool inferred) const;
     std::vector<Signature> marksOf(const Term& term);
+    std::vector<Signature> single(const Term& term);
+    struct Places {
+        int from = 0;
+        int to = 0;
+    };
+    std::optional<Places> placesOf(const Term& term, Signature& last, const std::string& range);
     Alphabet alphabetFor(const Term& term) const;
     static std::string trailingJunk(const Signature& last);
     std::vector<Signature> stated(const Term& term);

@@ -10,40 +10,39 @@ Signature Expander::marked(Signature mark, bool inferred) const {
     return mark;
 }
 
-std::vector<Signature> Expander::marksOf(const Term& term) {
+// A mark that stands alone; "AB" is two where the reading says that marks are set together.
+std::vector<Signature> Expander::single(const Term& term) {
     std::vector<Signature> out;
-    if (!term.last) {
-        const std::vector<Glyph> letters = toGlyphs(term.first.base);
-        const bool pair = term.first.kind == SignatureKind::letters && letters.size() == 2 &&
-                          isLatin(letters[0].sign);
-        if (pair && m_reading.setTogether) {
-            for (const Glyph& letter : letters) {
-                out.push_back(marked(term.first, term.allInferred));
-                out.back().base = toUtf8(letter.sign);
-            }
-        } else if (pair && term.form == CountForm::none && isUpper(letters[0].sign) &&
-                   !isUpper(letters[1].sign)) {
-            // No printer signs "Gx": G, and a sign that is no leaf count.
+    const std::vector<Glyph> letters = toGlyphs(term.first.base);
+    const bool pair = term.first.kind == SignatureKind::letters && letters.size() == 2 &&
+                      isLatin(letters[0].sign);
+    if (pair && m_reading.setTogether) {
+        for (const Glyph& letter : letters) {
             out.push_back(marked(term.first, term.allInferred));
-            out.back().base = toUtf8(letters[0].sign);
-            report(term.at, "after '" + toText(out.back()) + "' a leaf count is expected, found '" +
-                                toUtf8(letters[1].sign) + "'");
-        } else {
-            out.push_back(marked(term.first, term.allInferred));
+            out.back().base = toUtf8(letter.sign);
         }
-        return out;
+    } else if (pair && term.form == CountForm::none && isUpper(letters[0].sign) &&
+               !isUpper(letters[1].sign)) {
+        // No printer signs "Gx": G, and a sign that is no leaf count.
+        out.push_back(marked(term.first, term.allInferred));
+        out.back().base = toUtf8(letters[0].sign);
+        report(term.at, "after '" + toText(out.back()) + "' a leaf count is expected, found '" +
+                            toUtf8(letters[1].sign) + "'");
+    } else {
+        out.push_back(marked(term.first, term.allInferred));
     }
-    Signature last = *term.last;
+    return out;
+}
+
+// The places of a range's ends in their series; nothing, and it is reported, where they have none.
+// The last mark is put right: "2A-G" keeps the multiplier, "A-Gx" ends at G.
+std::optional<Expander::Places> Expander::placesOf(const Term& term, Signature& last,
+                                                   const std::string& range) {
     const Alphabet alphabet = alphabetFor(term);
     const std::optional<int> from = ordinal(term.first, alphabet);
     std::optional<int> to = ordinal(last, alphabet);
-    const std::string range = toText(term.first) + "-" + toText(last);
-    if (term.statedGatherings > 0 && term.statedGatherings <= kMostGatherings) {
-        return stated(term);
-    }
     if (term.first.kind == SignatureKind::letters && last.multiplier == 1 &&
         term.first.multiplier > 1 && from && to && *to < *from) {
-        // "2A-G": the end keeps the start's multiplier.
         last.multiplier = term.first.multiplier;
         to = ordinal(last, alphabet);
     }
@@ -55,32 +54,48 @@ std::vector<Signature> Expander::marksOf(const Term& term) {
         report(term.at, "the gatherings of '" + range +
                             "' can't be told: its ends belong to no "
                             "one known series");
-        return out;
+        return std::nullopt;
     }
     if (!to) {
-        Signature whole = last;
-        whole.base = last.base.substr(0, last.base.size() - junk.size());
-        to = ordinal(whole, alphabet);
+        last.base = last.base.substr(0, last.base.size() - junk.size());
+        to = ordinal(last, alphabet);
         report(term.at,
-               "after '" + toText(whole) + "' a leaf count is expected, found '" + junk + "'");
-        last = whole;
+               "after '" + toText(last) + "' a leaf count is expected, found '" + junk + "'");
     }
     if (!to || *to < *from || *to - *from >= kMostGatherings) {
         report(term.at, "'" + range + "' runs backwards");
+        return std::nullopt;
+    }
+    return Places{*from, *to};
+}
+
+std::vector<Signature> Expander::marksOf(const Term& term) {
+    if (!term.last) {
+        return single(term);
+    }
+    if (term.statedGatherings > 0 && term.statedGatherings <= kMostGatherings) {
+        return stated(term);
+    }
+    std::vector<Signature> out;
+    Signature last = *term.last;
+    const std::string range = toText(term.first) + "-" + toText(last);
+    const auto places = placesOf(term, last, range);
+    if (!places) {
         return out;
     }
     caseNote(term, last, range);
-    for (int place = *from; place <= *to; ++place) {
-        std::optional<Signature> mark = place == *from ? marked(term.first, term.allInferred)
-                                        : place == *to ? marked(last, term.allInferred)
-                                                       : signatureAt(term.first, place, alphabet);
+    for (int place = places->from; place <= places->to; ++place) {
+        std::optional<Signature> mark = place == places->from ? marked(term.first, term.allInferred)
+                                        : place == places->to
+                                            ? marked(last, term.allInferred)
+                                            : signatureAt(term.first, place, alphabetFor(term));
         if (!mark) {
             break;
         }
-        if (place != *from && place != *to) {
+        if (place != places->from && place != places->to) {
             mark->inferred = term.allInferred;
         }
-        if (place == *to) {
+        if (place == places->to) {
             mark->prefix = mark->prefix.empty() ? term.first.prefix : mark->prefix;
             mark->suffix = mark->suffix.empty() ? term.first.suffix : mark->suffix;
         }

@@ -138,25 +138,7 @@ void TermReader::insertionPlace(std::string_view text) {
 bool TermReader::statement() {
     const std::size_t start = m_cursor.position();
     if (m_out.terms.empty() || m_depth > 0) {
-        const int count = m_cursor.takeNumber();
-        m_cursor.skipSpaces();
-        if (count > 0 && count < 100 && m_cursor.startsWith("prelim")) {
-            const std::string text = clauseText();
-            Term term;
-            term.at = m_glyphs[start].at;
-            term.first.kind = SignatureKind::unsignedLeaves;
-            term.first.base = "π";
-            term.counts = {count};
-            term.form = CountForm::raised;
-            term.singletons = true;
-            push(std::move(term));
-            m_out.assumptions.push_back({"'" + textOf(start, m_cursor.position()) +
-                                             "' is taken as unsigned leaves before the rest",
-                                         Ground::formula});
-            return true;
-        }
-        m_cursor.setPosition(start);
-        return false;
+        return preliminaries();
     }
     if (m_cursor.on(U'$')) {
         m_cursor.setPosition(proseEnd());
@@ -171,6 +153,36 @@ bool TermReader::statement() {
         return true;
     }
     m_cursor.setPosition(start);
+    return pagesStated() || blanksStated();
+}
+
+// "2 prelim. unmarked", before any gathering.
+bool TermReader::preliminaries() {
+    const std::size_t start = m_cursor.position();
+    const int count = m_cursor.takeNumber();
+    m_cursor.skipSpaces();
+    if (count <= 0 || count >= 100 || !m_cursor.startsWith("prelim")) {
+        m_cursor.setPosition(start);
+        return false;
+    }
+    clauseText();
+    Term term;
+    term.at = m_glyphs[start].at;
+    term.first.kind = SignatureKind::unsignedLeaves;
+    term.first.base = "π";
+    term.counts = {count};
+    term.form = CountForm::raised;
+    term.singletons = true;
+    push(std::move(term));
+    m_out.assumptions.push_back(
+        {"'" + textOf(start, m_cursor.position()) + "' is taken as unsigned leaves before the rest",
+         Ground::formula});
+    return true;
+}
+
+// "p. [1-2] 3-62 [63-64]".
+bool TermReader::pagesStated() {
+    const std::size_t start = m_cursor.position();
     for (const std::string_view unit : {"pp.", "p.", "pages"}) {
         if (m_cursor.startsWith(unit) && isSpace(m_cursor.sign(unit.size()))) {
             std::size_t end = start;
@@ -183,6 +195,12 @@ bool TermReader::statement() {
             return true;
         }
     }
+    return false;
+}
+
+// "H4 blank", "A1 and H4 are blank".
+bool TermReader::blanksStated() {
+    const std::size_t start = m_cursor.position();
     if (start > m_lastBlankWord) {
         return false;
     }

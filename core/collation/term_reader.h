@@ -53,11 +53,15 @@ private:
     void checkCounts(Term& term);
     bool dottedNumerals(Term& term);
 
-    // Changes in parentheses: change_reader.cpp.
+    // Changes in parentheses: change_reader.cpp; what is added: added_reader.cpp.
     void parenthesis(Term& host);
     void changes(Term& host);
     void clause(Term& host, std::optional<LeafTarget>& removed);
+    LeafChange takenOut(Sign sign, std::vector<LeafTarget> targets, std::size_t at);
+    void wordsAlone(std::size_t at);
     void added(Term& host, std::optional<LeafTarget> after);
+    void addedByNumber(LeafChange& change, int number);
+    std::vector<Term> addedTerms();
     Sign takeSign();
     void skipLeafCount();
     std::vector<LeafTarget> leafList(bool raisedIsLeaf);
@@ -69,6 +73,9 @@ private:
     // Prose around the formula: prose_reader.cpp.
     bool prose(bool afterPoint);
     bool statement();
+    bool preliminaries();
+    bool pagesStated();
+    bool blanksStated();
     bool multiplication();
     [[nodiscard]] bool wordsAhead() const;
     [[nodiscard]] std::size_t proseEnd() const;

@@ -223,22 +223,4 @@ BreakEvidence evidenceAt(const WalkedBook& walked, const std::vector<WalkEntry>&
     return at;
 }
 
-std::vector<WalkExplanation> explainWalk(const WalkedBook& walked,
-                                         const std::vector<WalkEntry>& entries,
-                                         const std::vector<CollationFinding>& findings) {
-    const WalkState state = stateOf(walked.book, entries);
-    std::vector<WalkExplanation> out;
-    for (std::size_t leaf = 0; leaf < state.leaves.size(); ++leaf) {
-        const WalkEntry* read = state.leaves[leaf].read;
-        if (read == nullptr || readingOf(*read).isEmpty()) {
-            continue;
-        }
-        auto ranked = explainBreak(evidenceAt(walked, entries, findings, leaf, readingOf(*read)));
-        if (!ranked.empty()) {
-            out.push_back({leaf, std::move(ranked)});
-        }
-    }
-    return out;
-}
-
 } // namespace headcap::core

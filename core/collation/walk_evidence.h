@@ -32,13 +32,4 @@ namespace headcap::core {
                                        const std::vector<CollationFinding>& findings,
                                        std::size_t leaf, const LeafReading& reading);
 
-struct WalkExplanation {
-    std::size_t leaf = 0;
-    std::vector<BreakExplanation> ranked; // the likeliest first
-};
-// At every leaf whose reading differs.
-[[nodiscard]] std::vector<WalkExplanation>
-explainWalk(const WalkedBook& walked, const std::vector<WalkEntry>& entries,
-            const std::vector<CollationFinding>& findings);
-
 } // namespace headcap::core

@@ -8,6 +8,7 @@
 #include "core/custody/follow_ups.h"
 #include "core/custody/job_states.h"
 #include "core/custody/release_list.h"
+#include "core/report/issuing.h"
 #include "core/treatment/approval.h"
 #include "core/treatment/bench_log.h"
 #include "core/treatment/proposal_versions.h"
@@ -130,10 +131,21 @@ Todo todoAtTheBench(const JobFile& file) {
 }
 
 Todo todoAboutReport(const JobFile& file, const Clock& clock) {
+    const IssuedReport* issued = latestReport(file);
+    const bool isTold = issued != nullptr && stepsSince(file, *issued).empty();
+    if (isTold) {
+        return needsYou(
+            fmt::format("Report {} is issued: mark the job as reported.", issued->version),
+            Page::report);
+    }
     const auto points = audit(file, clock);
     const std::size_t open = countOf(points, AuditSeverity::mustSettle);
     if (open == 0) {
-        return needsYou("Issue the report: nothing is open.", Page::report);
+        return needsYou(issued == nullptr
+                            ? "Issue the report: nothing is open."
+                            : fmt::format("Issue report {}: there was work after report {}.",
+                                          nextReportVersion(file), issued->version),
+                        Page::report);
     }
     const auto first = std::ranges::find(points, AuditSeverity::mustSettle, &AuditPoint::severity);
     return needsYou(

@@ -7,6 +7,7 @@
 #include "core/values/fold.h"
 
 namespace headcap::core {
+
 FitnessPurpose purposeOf(const MaterialUse& use, std::string_view technique, const JobFile* file,
                          Day on) {
     const Technique* known =

@@ -174,27 +174,6 @@ tl::expected<Change, LedgerProblem> discardFrom(const Lot& lot, Amount amount,
     return change;
 }
 
-tl::expected<Change, LedgerProblem> discardRest(const Lot& lot, Revision read,
-                                                const std::string& why, const Shelf& shelf,
-                                                const Hand& hand, IdSource& ids) {
-    if (why.empty()) {
-        return tl::unexpected(LedgerProblem::reasonMissing);
-    }
-    const auto balance = shelf.balanceOf(lot.id);
-    if (!balance) {
-        return tl::unexpected(LedgerProblem::balanceUnknown);
-    }
-    Change change{.sentence = fmt::format("Lot {} done with: {}", lot.number, why),
-                  .who = hand.who};
-    if (balance->count > 0) {
-        change.add(entryOf(lot.id, LedgerKind::discarded, balance->negated(), hand, ids, why));
-    }
-    Lot done = lot;
-    done.finished = true;
-    change.update(done, read);
-    return change;
-}
-
 tl::expected<Change, LedgerProblem> countLot(const Lot& lot, Amount found, const std::string& note,
                                              const Shelf& shelf, const Hand& hand, IdSource& ids) {
     const Material* kind = shelf.material(lot.material);

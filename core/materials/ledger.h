@@ -60,12 +60,8 @@ struct MixPart {
                                                           Amount yield, const Shelf& shelf,
                                                           const Hand& hand, IdSource& ids);
 
-// Some of a lot thrown away. Where all of it goes, discardRest also takes the lot off offer.
+// Some of a lot thrown away, or all that is left of it.
 [[nodiscard]] tl::expected<Change, LedgerProblem> discardFrom(const Lot& lot, Amount amount,
-                                                              const std::string& why,
-                                                              const Shelf& shelf, const Hand& hand,
-                                                              IdSource& ids);
-[[nodiscard]] tl::expected<Change, LedgerProblem> discardRest(const Lot& lot, Revision read,
                                                               const std::string& why,
                                                               const Shelf& shelf, const Hand& hand,
                                                               IdSource& ids);

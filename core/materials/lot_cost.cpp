@@ -91,6 +91,14 @@ private:
         return came;
     }
 
+    // In the unit the lot is counted in.
+    [[nodiscard]] std::optional<std::int64_t> countOf(Amount amount, const Lot& lot) const {
+        const Material* kind = m_shelf.material(lot.material);
+        const auto counted = kind == nullptr ? tl::unexpected(ConversionProblem::otherKind)
+                                             : asCounted(amount, lot, *kind);
+        return counted ? std::optional{counted->count} : std::nullopt;
+    }
+
     std::optional<Rate> ofParts(const Lot& lot) {
         Rate whole;
         bool hasParts = false;
@@ -99,8 +107,9 @@ private:
                 continue;
             }
             const Lot* source = m_shelf.lot(part.source);
-            const auto rate = source == nullptr ? std::nullopt : rateOf(*source);
-            if (!rate || !add(whole, *rate, static_cast<double>(part.amount.count))) {
+            const auto taken = source == nullptr ? std::nullopt : countOf(part.amount, *source);
+            const auto rate = taken ? rateOf(*source) : std::nullopt;
+            if (!rate || !add(whole, *rate, static_cast<double>(*taken))) {
                 return std::nullopt;
             }
             hasParts = true;

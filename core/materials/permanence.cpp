@@ -12,12 +12,6 @@ constexpr std::int64_t kMethodsLimitPpm = 20'000;
 
 } // namespace
 
-std::int64_t carbonatePpmOf(std::int64_t reserveMmolKg) {
-    // mmol of acid a kg, half as many of carbonate, mg each: mg a kg is millionths.
-    return static_cast<std::int64_t>((static_cast<Wide>(reserveMmolKg) * kCarbonateMgMol + 1'000) /
-                                     2'000);
-}
-
 tl::expected<AlkaliReserve, TitrationProblem> alkaliReserve(const BackTitration& t) {
     if (t.paper.count() <= 0 || t.acid.count() <= 0 || t.alkali.count() < 0 || t.acidMmolL <= 0 ||
         t.alkaliMmolL <= 0) {

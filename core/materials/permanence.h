@@ -41,9 +41,6 @@ struct AlkaliReserve {
 [[nodiscard]] tl::expected<AlkaliReserve, TitrationProblem>
 alkaliReserve(const BackTitration& titration);
 
-// As CaCO3: M 100.087, each mole neutralises two of acid.
-[[nodiscard]] std::int64_t carbonatePpmOf(std::int64_t reserveMmolKg);
-
 enum class PermanenceFault { phTooLow, phTooHigh, reserveTooLow };
 
 // What is known of a paper; what is not known is no fault here.

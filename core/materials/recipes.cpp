@@ -107,6 +107,13 @@ bool isOfKind(const Material& material, const std::string& kindKey, const std::s
 
 } // namespace
 
+std::string usualPlaceOf(const RecipeCard& recipe) {
+    const bool takesFire = std::ranges::any_of(recipe.parts, [](const RecipeCardPart& part) {
+        return part.kindKey == "solvent/ethanol" || part.kindKey == "solvent/isopropanol";
+    });
+    return takesFire ? "solvent cupboard" : "cold shelf";
+}
+
 const std::vector<RecipeCard>& shippedRecipes() {
     static const std::vector<RecipeCard> kAll = readAll();
     return kAll;

@@ -39,6 +39,10 @@ struct RecipeCard {
 
 [[nodiscard]] const std::vector<RecipeCard>& shippedRecipes();
 
+// Where such a mix is usually kept: "cold shelf"; with a solvent that takes fire "solvent
+// cupboard". Common practice.
+[[nodiscard]] std::string usualPlaceOf(const RecipeCard& recipe);
+
 // The workshop's own first, by name; then those that ship.
 [[nodiscard]] std::vector<RecipeCard> allRecipes(const std::vector<Recipe>& own,
                                                  const std::vector<RecipePart>& parts);

@@ -1,7 +1,9 @@
 #include "core/materials/sheet_stock.h"
-#include "core/materials/shelf_index.h"
 
 #include <algorithm>
+
+#include "core/materials/lot_cost.h"
+#include "core/materials/shelf_index.h"
 
 namespace headcap::core {
 namespace {
@@ -26,25 +28,11 @@ Stretch stretchOf(const Lot& lot, const Material& kind, const CuttingHouse& hous
     return stretch;
 }
 
-// Of one sheet, by the price of its kind; of an offcut, its share of the sheet it was cut from.
-std::optional<Money> priceOf(const Lot& lot, const Material& kind, const Shelf& shelf) {
-    if (!kind.price || lot.origin != LotOrigin::offcut) {
-        return kind.price;
-    }
-    const Lot* whole = lot.parent ? shelf.lot(*lot.parent) : nullptr;
-    while (whole != nullptr && whole->origin == LotOrigin::offcut && whole->parent &&
-           *whole->parent != lot.id) {
-        whole = shelf.lot(*whole->parent);
-    }
-    if (whole == nullptr || !whole->sheetWidth || !whole->sheetHeight) {
-        return std::nullopt;
-    }
-    const double share = static_cast<double>(areaOf(*lot.sheetWidth, *lot.sheetHeight).count()) /
-                         static_cast<double>(std::max<std::int64_t>(
-                             areaOf(*whole->sheetWidth, *whole->sheetHeight).count(), 1));
-    Money price = *kind.price;
-    price.minor = static_cast<std::int64_t>(static_cast<double>(price.minor) * share);
-    return price;
+// What one sheet or offcut cost, as everywhere else; what was saved cost nothing, which is no
+// price.
+std::optional<Money> priceOf(const Lot& lot, const Shelf& shelf) {
+    const auto cost = costOf(lot, Amount::sheets(1), shelf);
+    return cost && cost->minor > 0 ? cost : std::nullopt;
 }
 
 // Where every sheet has its price, that is what it counts for.
@@ -64,7 +52,7 @@ void countByPrice(std::vector<SheetOfLot>& sheets, const std::vector<std::option
 }
 
 // Millionths of mm².
-std::int64_t costOf(const Lot& lot, const CuttingHouse& house) {
+std::int64_t areaCostOf(const Lot& lot, const CuttingHouse& house) {
     const std::int64_t area = areaOf(*lot.sheetWidth, *lot.sheetHeight).count();
     return lot.origin == LotOrigin::offcut ? area / 1'000'000 * house.offcutCostPpm : area;
 }
@@ -87,14 +75,14 @@ std::vector<SheetOfLot> sheetsOnShelf(const Shelf& shelf, const CuttingHouse& ho
             continue;
         }
         const Length trim = house.edgeTrim;
-        prices.push_back(priceOf(lot, *kind, shelf));
+        prices.push_back(priceOf(lot, shelf));
         sheets.push_back({lot.id,
                           {.id = lot.number,
                            .width = *lot.sheetWidth,
                            .height = *lot.sheetHeight,
                            .grain = grainWayOf(lot.grain),
                            .count = static_cast<int>(std::min(whole, kMostOfALot)),
-                           .cost = costOf(lot, house),
+                           .cost = areaCostOf(lot, house),
                            .isKeptBack = lot.keptBack || kind->keptBack,
                            .trim = {trim, trim, trim, trim},
                            .stretch = stretchOf(lot, *kind, house)}});

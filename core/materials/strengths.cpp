@@ -113,43 +113,4 @@ OrProblem<Amount> soluteIn(Amount solvent, const Strength& wanted) {
     return solute.map([&](std::int64_t count) { return Amount{count, solvent.unit}; });
 }
 
-OrProblem<Strength> strengthOnSolvent(Amount solute, Amount solvent) {
-    if (solute.count <= 0 || solvent.count <= 0) {
-        return tl::unexpected(StrengthProblem::notAbove);
-    }
-    if (solute.unit != Unit::gram || solvent.unit != Unit::millilitre) {
-        return tl::unexpected(StrengthProblem::otherMeasure);
-    }
-    const auto parts = share(solute.count, kWhole / 1'000, solvent.count);
-    return parts.map([](std::int64_t ppm) { return Strength{ppm, StrengthBasis::weightInVolume}; });
-}
-
-OrProblem<Strength> strengthOfWhole(Amount solute, Amount solvent,
-                                    std::optional<std::int64_t> solventDensity) {
-    if (solute.count <= 0 || solvent.count <= 0 || !isAbove(solventDensity)) {
-        return tl::unexpected(StrengthProblem::notAbove);
-    }
-    if (solute.unit != Unit::gram ||
-        (solvent.unit != Unit::gram && solvent.unit != Unit::millilitre)) {
-        return tl::unexpected(StrengthProblem::otherMeasure);
-    }
-    std::int64_t weight = solvent.count;
-    if (solvent.unit == Unit::millilitre) {
-        if (!solventDensity) {
-            return tl::unexpected(StrengthProblem::densityUnknown);
-        }
-        const auto heavy = share(solvent.count, *solventDensity, 1); // µl · mg/ml = µg
-        if (!heavy) {
-            return tl::unexpected(heavy.error());
-        }
-        weight = *heavy;
-    }
-    std::int64_t whole = 0;
-    if (__builtin_add_overflow(weight, solute.count, &whole)) {
-        return tl::unexpected(StrengthProblem::tooMuch);
-    }
-    const auto parts = share(solute.count, kWhole, whole);
-    return parts.map([](std::int64_t ppm) { return Strength{ppm, StrengthBasis::weightInWeight}; });
-}
-
 } // namespace headcap::core

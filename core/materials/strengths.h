@@ -47,11 +47,4 @@ diluted(const Strength& stock, const Strength& wanted, Amount total, const Densi
 [[nodiscard]] tl::expected<Amount, StrengthProblem> soluteIn(Amount solvent,
                                                              const Strength& wanted);
 
-// g in ml of the solvent: 57 g in 400 ml is 14.25 % w/v on the water.
-[[nodiscard]] tl::expected<Strength, StrengthProblem> strengthOnSolvent(Amount solute,
-                                                                        Amount solvent);
-// And by weight of the whole: 12.47 % w/w. A solvent in ml asks for its density.
-[[nodiscard]] tl::expected<Strength, StrengthProblem>
-strengthOfWhole(Amount solute, Amount solvent, std::optional<std::int64_t> solventDensity);
-
 } // namespace headcap::core

@@ -22,13 +22,10 @@ using report::itemTitle;
 using report::joined;
 using report::letterheadOf;
 using report::lowerFirst;
+using report::money;
 using report::personName;
 using report::plain;
 using report::row;
-
-std::string money(const std::optional<Money>& sum) {
-    return sum ? toText(*sum) : std::string{};
-}
 
 std::string said(const std::string& text) {
     return capitalised(sentence(text));

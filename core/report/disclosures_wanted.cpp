@@ -55,6 +55,11 @@ std::string report::trimmed(const std::string& text) {
                : text.substr(begin, text.find_last_not_of(kBlanks) - begin + 1);
 }
 
+std::string report::lotNumber(const JobFile& file, const std::optional<Id<Lot>>& id) {
+    const Lot* lot = file.lot(id);
+    return lot ? lot->number : "";
+}
+
 std::vector<Disclosure> disclosuresOf(const JobFile& file) {
     Wanted wanted;
     report::wantBook(wanted, file);

@@ -1,8 +1,8 @@
 #include "core/report/hazard_words.h"
-#include "core/custody/hazard_evidence.h"
 
 #include <fmt/format.h>
 
+#include "core/custody/hazard_evidence.h"
 #include "core/custody/hazards.h"
 #include "core/report/writing.h"
 #include "core/values/english.h"

@@ -12,10 +12,6 @@
 namespace headcap::core::report {
 namespace {
 
-std::string money(const std::optional<Money>& sum) {
-    return sum ? toText(*sum) : std::string{};
-}
-
 std::string taxName(const Proposal& proposal) {
     constexpr int kPercentPlaces = 4; // of parts per million
     return fmt::format("Tax {} %", decimalText(proposal.taxPpm, kPercentPlaces));
@@ -162,6 +158,10 @@ void addTotals(Table& table, const CostColumns& columns, const OptionCost& cost,
 }
 
 } // namespace
+
+std::string money(const std::optional<Money>& sum) {
+    return sum ? toText(*sum) : std::string{};
+}
 
 Table priceTable(const JobFile& file, const OptionCost& cost, const Proposal& proposal) {
     const CostColumns columns = columnsOf(cost, proposal);

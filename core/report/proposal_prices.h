@@ -8,6 +8,9 @@
 
 namespace headcap::core::report {
 
+// Of none: nothing.
+[[nodiscard]] std::string money(const std::optional<Money>& sum);
+
 [[nodiscard]] Table priceTable(const JobFile& file, const OptionCost& cost,
                                const Proposal& proposal);
 

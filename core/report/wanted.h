@@ -13,6 +13,8 @@ namespace headcap::core::report {
 
 // Without the blanks at its ends.
 [[nodiscard]] std::string trimmed(const std::string& text);
+// Of no lot: nothing.
+[[nodiscard]] std::string lotNumber(const JobFile& file, const std::optional<Id<Lot>>& id);
 
 class Wanted {
 public:

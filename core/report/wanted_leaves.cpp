@@ -5,11 +5,6 @@
 namespace headcap::core::report {
 namespace {
 
-std::string lotNumber(const JobFile& file, const std::optional<Id<Lot>>& id) {
-    const Lot* lot = file.lot(id);
-    return lot ? lot->number : "";
-}
-
 void wantLeaf(Wanted& wanted, const JobFile& file, const Facsimile& leaf) {
     constexpr std::string_view kSection = "disclosures_a";
     const bool printed = leaf.kind == SuppliedKind::facsimile;

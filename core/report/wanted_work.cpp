@@ -12,11 +12,6 @@
 namespace headcap::core::report {
 namespace {
 
-std::string lotNumber(const JobFile& file, const std::optional<Id<Lot>>& id) {
-    const Lot* lot = file.lot(id);
-    return lot ? lot->number : "";
-}
-
 void wantWords(Wanted& wanted, const JobFile& file) {
     std::set<Id<Proposal>> proposals;
     for (const Proposal& proposal : file.proposals) {

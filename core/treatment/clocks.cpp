@@ -8,8 +8,6 @@
 namespace headcap::core {
 namespace {
 
-constexpr std::chrono::hours kLongestStretch{10};
-
 const BenchClock* find(const JobFile& file, const Id<BenchClock>& id) {
     const auto found = std::ranges::find(file.clocks, id, &BenchClock::id);
     return found == file.clocks.end() ? nullptr : &*found;

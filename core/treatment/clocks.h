@@ -49,7 +49,10 @@ void giveTo(Change& change, const JobFile& file, const BenchClock& clock, const 
 
 // To the nearest minute, and one at least; nothing where the machine's clock has been set back.
 [[nodiscard]] Minutes ranFor(const BenchClock& clock, Instant now);
-// Longer than anybody works without a pause: it was perhaps forgotten. A house value.
+// Longer than anybody works at one thing on one day. Common practice, no standard: a working day of
+// eight hours, and two to finish what can't be left.
+inline constexpr std::chrono::hours kLongestStretch{10};
+// It ran longer than that: it was perhaps forgotten.
 [[nodiscard]] bool isForgotten(const BenchClock& clock, Instant now);
 
 // Those that run, the first started first; and those stopped whose minutes no step has taken.

@@ -1,6 +1,7 @@
 #include "core/treatment/cost.h"
 
 #include <algorithm>
+#include <limits>
 
 #include "core/treatment/totals.h"
 
@@ -9,12 +10,15 @@ namespace {
 
 constexpr std::int64_t kMillion = 1'000'000;
 
-// Half away from nothing, in 128 bits, so that no sum of money overflows on its way.
+// Half away from nothing, in 128 bits; what is beyond counting is the most that can be counted, and
+// no sum with it is.
 std::int64_t scaled(std::int64_t value, std::int64_t by, std::int64_t over) {
     __extension__ using Wide = __int128;
+    constexpr Wide kMost = std::numeric_limits<std::int64_t>::max();
     const Wide product = static_cast<Wide>(value) * by;
     const Wide half = over / 2;
-    return static_cast<std::int64_t>((product < 0 ? product - half : product + half) / over);
+    const Wide exact = (product < 0 ? product - half : product + half) / over;
+    return static_cast<std::int64_t>(std::clamp(exact, -kMost, kMost));
 }
 
 LineCost costOf(const ProposalLine& line, const Proposal& proposal,
@@ -37,24 +41,54 @@ LineCost costOf(const ProposalLine& line, const Proposal& proposal,
     return cost;
 }
 
-void addUp(std::vector<CostTotal>& totals, const LineCost& cost) {
-    if (!cost.net) {
-        return;
+CostTotal& totalIn(std::vector<CostTotal>& totals, const std::string& currency) {
+    const auto same = std::ranges::find(totals, currency, &CostTotal::currency);
+    if (same != totals.end()) {
+        return *same;
     }
-    const std::string& currency = cost.net->currency;
-    auto total = std::ranges::find(totals, currency, &CostTotal::currency);
-    if (total == totals.end()) {
-        const Money nothing{0, currency};
-        totals.push_back({currency, nothing, nothing, nothing, nothing, nothing});
-        total = totals.end() - 1;
+    const Money nothing{0, currency};
+    return totals.emplace_back(CostTotal{currency, nothing, nothing, nothing, nothing, nothing});
+}
+
+// False where the sum is beyond counting.
+bool add(Money& into, const Money& what) {
+    const auto both = sum(into, what);
+    into = both.value_or(into);
+    return both.has_value();
+}
+
+// What a line costs in one currency; with its tax, or that of the whole.
+bool addPart(std::vector<CostTotal>& totals, const LineCost& part, const Proposal& proposal) {
+    CostTotal& total = totalIn(totals, part.net->currency);
+    bool isCounted = add(total.net, *part.net) && (!part.work || add(total.work, *part.work)) &&
+                     (!part.materials || add(total.materials, *part.materials));
+    if (proposal.taxPerLine) {
+        isCounted = isCounted && add(total.tax, shareOf(*part.net, proposal.taxPpm));
+    } else {
+        total.tax = shareOf(total.net, proposal.taxPpm);
     }
-    const auto add = [](Money& into, const std::optional<Money>& what) {
-        into = what ? sum(into, *what).value_or(into) : into;
-    };
-    add(total->work, cost.work);
-    add(total->materials, cost.materials);
-    add(total->net, cost.net);
-    add(total->tax, cost.tax);
+    total.gross = total.net;
+    return isCounted && add(total.gross, total.tax);
+}
+
+// False where nothing of the line is added: it has no price, or one beyond counting. Work and
+// materials of two currencies go each to its own total.
+bool addUp(std::vector<CostTotal>& totals, const LineCost& cost, const Proposal& proposal) {
+    std::vector<LineCost> parts;
+    if (cost.net) {
+        parts.push_back(cost);
+    } else if (cost.work && cost.materials && cost.work->currency != cost.materials->currency) {
+        parts.push_back({.work = cost.work, .net = cost.work});
+        parts.push_back({.materials = cost.materials, .net = cost.materials});
+    }
+    std::vector<CostTotal> with = totals;
+    const bool isCounted = !parts.empty() && std::ranges::all_of(parts, [&](const LineCost& part) {
+        return addPart(with, part, proposal);
+    });
+    if (isCounted) {
+        totals = std::move(with);
+    }
+    return isCounted;
 }
 
 } // namespace
@@ -75,14 +109,7 @@ OptionCost costOf(const JobFile& file, const Proposal& proposal, const Id<Propos
     OptionCost all;
     for (const ProposalLine* line : linesOf(file, option)) {
         all.lines.push_back(costOf(*line, proposal, file.workshop));
-        addUp(all.totals, all.lines.back());
-        all.unpriced += all.lines.back().net ? 0 : 1;
-    }
-    for (CostTotal& total : all.totals) {
-        if (!proposal.taxPerLine) {
-            total.tax = shareOf(total.net, proposal.taxPpm);
-        }
-        total.gross = sum(total.net, total.tax).value_or(total.net);
+        all.unpriced += addUp(all.totals, all.lines.back(), proposal) ? 0 : 1;
     }
     return all;
 }

@@ -35,7 +35,7 @@ struct CostTotal {
 struct OptionCost {
     std::vector<LineCost> lines;
     std::vector<CostTotal> totals;
-    std::size_t unpriced = 0; // lines of which nothing says a price
+    std::size_t unpriced = 0; // lines in no total: nothing says a price, or one beyond counting
 };
 
 [[nodiscard]] OptionCost costOf(const JobFile& file, const Proposal& proposal,

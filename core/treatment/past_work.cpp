@@ -172,13 +172,4 @@ WorkAsked askedOf(const ProposalLine& line, const Item& item) {
             .covering = coveringOf(item.binding)};
 }
 
-std::vector<LineOutcome> outcomesOf(const JobFile& file) {
-    std::vector<LineOutcome> outcomes;
-    for (const ProposalLine* line : approvedLines(file)) {
-        const LineWork work = workedOn(file, *line);
-        outcomes.push_back({line, line->minutes, work.minutes, work.steps});
-    }
-    return outcomes;
-}
-
 } // namespace headcap::core

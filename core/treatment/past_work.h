@@ -34,13 +34,4 @@ namespace headcap::core {
 
 [[nodiscard]] WorkAsked askedOf(const ProposalLine& line, const Item& item);
 
-// Estimated against actual, of the approved lines, once work on them has begun.
-struct LineOutcome {
-    const ProposalLine* line = nullptr;
-    Minutes estimated{0};
-    Minutes actual{0};
-    std::size_t steps = 0;
-};
-[[nodiscard]] std::vector<LineOutcome> outcomesOf(const JobFile& file);
-
 } // namespace headcap::core

@@ -4,6 +4,7 @@
 #include "core/materials/fitness.h"
 #include "core/materials/substances.h"
 #include "core/treatment/step_line.h"
+#include "core/treatment/wasted.h"
 
 namespace headcap::core {
 namespace {

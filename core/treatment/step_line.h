@@ -41,9 +41,6 @@ struct LineSpan {
     std::size_t use = 0; // of a material: which of the uses
 };
 
-// What left the shelf and did not come into the book, as the role of its use says it.
-inline constexpr std::string_view kWastedRole = "wasted";
-
 struct LineUse {
     std::optional<Id<Lot>> lot;
     std::string material{}; // in words, where no lot was named; pieces cut for the job

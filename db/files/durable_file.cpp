@@ -10,23 +10,18 @@
 #include <unistd.h>
 
 #include "core/record/stores.h"
+#include "db/files/disk_errors.h"
 
 namespace headcap::db {
 namespace {
 
 namespace fs = std::filesystem;
-using core::StoreError;
 
 constexpr std::size_t kPiece = 1U << 18U;
 
 [[noreturn]] void fail(const std::string& doing, const fs::path& path, int error) {
-    StoreError::Code code = StoreError::Code::ioFailed;
-    if (error == ENOSPC || error == EDQUOT) {
-        code = StoreError::Code::diskFull;
-    } else if (error == EROFS || error == EACCES || error == EPERM) {
-        code = StoreError::Code::readOnly;
-    }
-    throw StoreError(code, doing + " " + path.string() + ": " + std::strerror(error));
+    throw core::StoreError(storeCodeOfErrno(error),
+                           doing + " " + path.string() + ": " + std::strerror(error));
 }
 
 class Descriptor {
@@ -111,10 +106,10 @@ private:
 } // namespace
 
 void makeFolder(const fs::path& folder) {
-    if (folder.empty() || fs::is_directory(folder)) {
+    if (folder.empty() || onDisk([&] { return fs::is_directory(folder); })) {
         return;
     }
-    const fs::path parent = fs::absolute(folder).parent_path();
+    const fs::path parent = onDisk([&] { return fs::absolute(folder); }).parent_path();
     makeFolder(parent);
     if (::mkdir(folder.c_str(), 0700) != 0 && errno != EEXIST) {
         fail("making the folder", folder, errno);

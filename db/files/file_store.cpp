@@ -1,5 +1,6 @@
 #include "db/files/file_store.h"
 
+#include "db/files/disk_errors.h"
 #include "db/files/durable_file.h"
 
 namespace headcap::db {
@@ -35,7 +36,8 @@ core::Digest FolderFileStore::put(Shelf shelf, std::span<const std::byte> bytes,
                                   std::string_view suffix) {
     const core::Digest digest = core::sha256(bytes);
     if (const auto kept = find(shelf, digest)) {
-        if (fs::file_size(*kept) == bytes.size() && digestOfFile(*kept) == digest) {
+        const auto size = onDisk([&] { return fs::file_size(*kept); });
+        if (size == bytes.size() && digestOfFile(*kept) == digest) {
             return digest;
         }
         // Damaged since: the right bytes take its place.
@@ -68,12 +70,14 @@ std::optional<fs::path> FolderFileStore::find(Shelf shelf, const core::Digest& d
             return usual;
         }
     }
-    for (const auto& entry : fs::directory_iterator(folder, error)) {
-        if (entry.path().filename().string().starts_with(hex)) {
-            return entry.path();
+    return onDisk([&]() -> std::optional<fs::path> {
+        for (const auto& entry : fs::directory_iterator(folder, error)) {
+            if (entry.path().filename().string().starts_with(hex)) {
+                return entry.path();
+            }
         }
-    }
-    return std::nullopt;
+        return std::nullopt;
+    });
 }
 
 fs::path FolderFileStore::pathOf(Shelf shelf, const core::Digest& digest) const {

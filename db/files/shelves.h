@@ -4,6 +4,7 @@
 #include <cstdint>
 #include <filesystem>
 #include <functional>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -22,10 +23,13 @@ struct ShelfCopy {
 filesOnShelves(const std::filesystem::path& folder);
 
 // Copies what `to` lacks, each file checked against its name and synced. What fails the check is
-// not copied, and is named. `goOn` is asked before each file.
+// not copied, and is named. `goOn` is asked before each file. What is there by its name and length
+// is left alone; but the files of one share, those whose digest begins with this digit of sixteen,
+// are read again, and where one has rotted it is copied anew.
 [[nodiscard]] ShelfCopy copyShelves(const std::filesystem::path& from,
                                     const std::filesystem::path& to,
-                                    const std::function<bool(std::int64_t done)>& goOn);
+                                    const std::function<bool(std::int64_t done)>& goOn,
+                                    std::optional<char> readAgain = std::nullopt);
 
 // Removes what writings cut off left behind, where it is old enough to be nobody's.
 void removeLeftovers(const std::filesystem::path& folder);

@@ -72,9 +72,13 @@ SQLite::Database& Connection::database() {
 }
 
 void Connection::reopen() {
-    // Queries that are still there know the place of theirs.
+    // Queries that are still there know the place of theirs. No database can be closed that has a
+    // statement left.
     for (auto& [sql, idle] : m_idle) {
         idle.clear();
+    }
+    for (Query* query : m_live) {
+        query->m_statement.reset();
     }
     m_database.reset();
     open();
@@ -104,32 +108,49 @@ Query::Query(Connection& connection, const std::string& sql)
     if (!m_idle.empty()) {
         m_statement = std::move(m_idle.back());
         m_idle.pop_back();
-        return;
+    } else {
+        translated("preparing", [&] {
+            m_statement = std::make_unique<SQLite::Statement>(m_connection.database(), sql);
+        });
     }
-    translated("preparing", [&] {
-        m_statement = std::make_unique<SQLite::Statement>(m_connection.database(), sql);
-    });
+    m_connection.m_live.push_back(this);
 }
 
 Query::~Query() {
-    // An error of the step before comes back from reset, and has been thrown already.
-    (void)m_statement->tryReset();
-    m_statement->clearBindings();
-    m_idle.push_back(std::move(m_statement));
+    std::erase(m_connection.m_live, this);
+    if (!m_statement) {
+        return; // the connection was opened anew
+    }
+    try {
+        // An error of the step before comes back from reset, and has been thrown already.
+        (void)m_statement->tryReset();
+        m_statement->clearBindings();
+        m_idle.push_back(std::move(m_statement));
+    } catch (const std::exception&) {
+        m_statement.reset(); // what can't be put back is prepared anew
+    }
+}
+
+SQLite::Statement& Query::statement() const {
+    if (!m_statement) {
+        throw core::StoreError(core::StoreError::Code::outcomeUnknown,
+                               "the database was opened anew while it was read");
+    }
+    return *m_statement;
 }
 
 Query& Query::with(std::string_view text) {
-    translated("binding", [&] { m_statement->bind(m_next++, std::string{text}); });
+    translated("binding", [&] { statement().bind(m_next++, std::string{text}); });
     return *this;
 }
 
 Query& Query::with(std::int64_t number) {
-    translated("binding", [&] { m_statement->bind(m_next++, number); });
+    translated("binding", [&] { statement().bind(m_next++, number); });
     return *this;
 }
 
 Query& Query::withNull() {
-    translated("binding", [&] { m_statement->bind(m_next++); });
+    translated("binding", [&] { statement().bind(m_next++); });
     return *this;
 }
 
@@ -147,7 +168,7 @@ Query& Query::withBlob(std::span<const std::byte> bytes) {
     // An empty vector has no address, and SQLite would bind a null.
     const void* data = bytes.empty() ? static_cast<const void*>("") : bytes.data();
     translated("binding",
-               [&] { m_statement->bind(m_next++, data, static_cast<int>(bytes.size())); });
+               [&] { statement().bind(m_next++, data, static_cast<int>(bytes.size())); });
     return *this;
 }
 
@@ -156,37 +177,37 @@ Query& Query::withOptional(const std::optional<std::string>& text) {
 }
 
 bool Query::step() {
-    return translated("reading", [&] { return m_statement->executeStep(); });
+    return translated("reading", [&] { return statement().executeStep(); });
 }
 
 int Query::tryWrite() {
-    const int code = m_statement->tryExecuteStep();
+    const int code = statement().tryExecuteStep();
     return code == SQLITE_DONE || code == SQLITE_ROW
                ? SQLITE_OK
                : sqlite3_extended_errcode(m_connection.handle());
 }
 
 bool Query::isNull(int column) const {
-    return m_statement->getColumn(column).isNull();
+    return statement().getColumn(column).isNull();
 }
 
 std::string Query::text(int column) const {
-    return m_statement->getColumn(column).getString();
+    return statement().getColumn(column).getString();
 }
 
 std::int64_t Query::number(int column) const {
-    return m_statement->getColumn(column).getInt64();
+    return statement().getColumn(column).getInt64();
 }
 
 std::vector<std::byte> Query::blob(int column) const {
-    const auto value = m_statement->getColumn(column);
+    const auto value = statement().getColumn(column);
     const auto* bytes = static_cast<const std::byte*>(value.getBlob());
     return bytes == nullptr ? std::vector<std::byte>{}
                             : std::vector<std::byte>(bytes, bytes + value.getBytes());
 }
 
 core::ColumnValue Query::value(int column) const {
-    const auto held = m_statement->getColumn(column);
+    const auto held = statement().getColumn(column);
     if (held.isInteger()) {
         return held.getInt64();
     }

@@ -30,6 +30,8 @@ struct ConnectionSettings {
     std::string vfs{};                         // a file system of SQLite's; empty: its own
 };
 
+class Query;
+
 class Connection {
 public:
     Connection(std::filesystem::path file, Access access, ConnectionSettings settings);
@@ -62,6 +64,7 @@ private:
     ConnectionSettings m_settings;
     std::unique_ptr<SQLite::Database> m_database;
     Statements m_idle;
+    std::vector<Query*> m_live{}; // the queries that are there now
 };
 
 // One use of a statement. It is put back, and its read ended, when the query goes.
@@ -92,6 +95,10 @@ public:
     [[nodiscard]] core::ColumnValue value(int column) const;
 
 private:
+    friend class Connection;
+    // Throws StoreError where the connection has been opened anew since.
+    [[nodiscard]] SQLite::Statement& statement() const;
+
     Connection& m_connection;
     Connection::Idle& m_idle; // where it is put back
     std::unique_ptr<SQLite::Statement> m_statement;

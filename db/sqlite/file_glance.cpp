@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "core/record/stores.h"
+#include "db/files/disk_errors.h"
 
 namespace headcap::db {
 namespace {
@@ -115,8 +116,8 @@ std::optional<FileGlance> glanceAt(const std::filesystem::path& file) {
     // The page count holds only where the change counter is that of the version that wrote it. A
     // write-back of the WAL that was cut off leaves the rest of the pages in the WAL.
     const bool countHolds = bigEndian(header, 24) == bigEndian(header, 92);
-    glance.isCutShort = !hasWal && countHolds &&
-                        std::filesystem::file_size(file) < pageSize * bigEndian(header, 28);
+    const auto size = onDisk([&] { return std::filesystem::file_size(file); });
+    glance.isCutShort = !hasWal && countHolds && size < pageSize * bigEndian(header, 28);
     if (const auto page = hasWal ? firstPageInWal(wal) : std::nullopt) {
         header.assign(page->begin(), page->begin() + kHeaderSize);
     }

@@ -2,6 +2,7 @@
 
 #include <string>
 
+#include "core/custody/job_states.h"
 #include "core/values/contract.h"
 #include "db/sqlite/record_sql.h"
 
@@ -15,9 +16,22 @@ const std::string kSelectLine =
     "owner.name, job.state, job.due_on";
 const std::string kFromJobs =
     " FROM job JOIN item ON item.id = job.item JOIN owner ON owner.id = job.owner";
-const std::string kHasLeft = "job.state IN ('returned', 'declined', 'withdrawn')";
-// In the words of the partial index job_in_the_house.
-const std::string kIsInTheHouse = "job.state NOT IN ('returned', 'declined', 'withdrawn')";
+
+// "('returned', 'declined', 'withdrawn')", as core has it; in the words and the order of the
+// partial index job_in_the_house, or that is of no use.
+std::string statesThatHaveLeft() {
+    std::string states;
+    for (std::size_t i = 0; i < core::EnumNames<core::JobState>::kNames.size(); ++i) {
+        if (!core::isInTheHouse(static_cast<core::JobState>(i))) {
+            states += (states.empty() ? "('" : ", '") +
+                      std::string{core::EnumNames<core::JobState>::kNames[i]} + "'";
+        }
+    }
+    return states + ")";
+}
+
+const std::string kHasLeft = "job.state IN " + statesThatHaveLeft();
+const std::string kIsInTheHouse = "job.state NOT IN " + statesThatHaveLeft();
 
 core::JobState stateNamed(const std::string& name) {
     const auto& names = core::EnumNames<core::JobState>::kNames;

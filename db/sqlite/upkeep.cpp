@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <iterator>
 
+#include "db/files/disk_errors.h"
 #include "db/files/durable_file.h"
 #include "db/files/shelves.h"
 #include "db/sqlite/backup.h"
@@ -76,6 +77,10 @@ core::VerifyReport SqliteUpkeep::verify(const core::Progress& progress) const {
 }
 
 core::BackupReport SqliteUpkeep::backup(const fs::path& folder, const core::Progress& progress) {
+    return onDisk([&] { return backUp(folder, progress); });
+}
+
+core::BackupReport SqliteUpkeep::backUp(const fs::path& folder, const core::Progress& progress) {
     const fs::path whole = fs::absolute(folder);
     const auto reader = m_kept.readers.lend();
     checkBackupFolder(whole, m_folder, *reader);
@@ -84,8 +89,10 @@ core::BackupReport SqliteUpkeep::backup(const fs::path& folder, const core::Prog
     const fs::path fresh = whole / (std::string{"fresh-"} + kBackupName);
     const JournalHead head = copyDatabase(*reader, fresh, CopyFor::keeping);
     const auto total = static_cast<std::int64_t>(filesOnShelves(m_folder).size());
+    // The head differs from one backup to the next, and by chance: so does the share.
     const ShelfCopy files = copyShelves(
-        m_folder, whole, [&](std::int64_t done) { return progress(done, std::max(done, total)); });
+        m_folder, whole, [&](std::int64_t done) { return progress(done, std::max(done, total)); },
+        head.hash.front());
     if (files.wasStopped) {
         fs::remove(fresh);
         return {whole, files.copied, files.alreadyThere, files.bytes};
@@ -138,12 +145,12 @@ std::optional<core::Instant> SqliteUpkeep::firstWork() const {
 }
 
 std::optional<core::Instant> SqliteUpkeep::lastInsideBackup() const {
-    return db::lastInsideBackup(m_folder, m_kept.clock.now());
+    return onDisk([&] { return db::lastInsideBackup(m_folder, m_kept.clock.now()); });
 }
 
 bool SqliteUpkeep::restore(const fs::path& backup, const fs::path& folder,
                            const core::Progress& progress) {
-    return restoreWorkshop(backup, folder, m_settings, progress);
+    return onDisk([&] { return restoreWorkshop(backup, folder, m_settings, progress); });
 }
 
 core::MendReport SqliteUpkeep::mendFiles(const fs::path& from, const core::Progress& progress) {
@@ -156,7 +163,7 @@ core::MendReport SqliteUpkeep::mendFiles(const fs::path& from, const core::Progr
             std::move(some.begin(), some.end(), std::back_inserter(faults));
         }
     }
-    return mendFaults(std::move(faults), m_files, from, progress);
+    return onDisk([&] { return mendFaults(std::move(faults), m_files, from, progress); });
 }
 
 void SqliteUpkeep::rebuildSearch() {

@@ -33,6 +33,7 @@ public:
     [[nodiscard]] std::filesystem::path folder() const override { return m_folder; }
 
 private:
+    core::BackupReport backUp(const std::filesystem::path& folder, const core::Progress& progress);
     void noteOutsideBackup(const std::filesystem::path& folder);
 
     Kept& m_kept;

@@ -11,6 +11,7 @@
 
 #include <gtest/gtest.h>
 
+#include "db/files/disk_errors.h"
 #include "db/files/file_store.h"
 #include "tests/db/folder_look.h"
 #include "tests/db/workshop_fixture.h"
@@ -174,6 +175,32 @@ TEST_F(FileStoreTest, takesSuffixesAsTheyComeAndNoPaths) {
         const auto path = files.pathOf(Shelf::photograph, put(odd, odd));
         EXPECT_FALSE(path.has_extension()) << path;
     }
+}
+
+// As a disk that fails does: what the standard library throws is told as our own.
+TEST_F(FileStoreTest, whatTheFileSystemRefusesIsAStoreError) {
+    const Digest digest = sha256(std::string_view{"abc"});
+    std::filesystem::create_directories(temp.path() / "photos" / "ba" / (digest.hex() + ".jpg"));
+    EXPECT_THROW(put("abc"), StoreError); // a folder has no length
+    const auto loop = temp.path() / "photos" / sha256(std::string_view{"loop"}).hex().substr(0, 2);
+    std::filesystem::create_symlink(loop, loop);
+    EXPECT_THROW(put("loop"), StoreError);
+    using std::filesystem::filesystem_error;
+    const auto codeOf = [](int error) {
+        try {
+            db::onDisk([&] {
+                throw filesystem_error("reading", "/card", {error, std::generic_category()});
+            });
+        } catch (const StoreError& refused) {
+            EXPECT_NE(std::string{refused.what()}.find("/card"), std::string::npos);
+            return refused.code();
+        }
+        return StoreError::Code::internal;
+    };
+    EXPECT_EQ(codeOf(EIO), StoreError::Code::ioFailed);
+    EXPECT_EQ(codeOf(EACCES), StoreError::Code::readOnly);
+    EXPECT_EQ(codeOf(ENOSPC), StoreError::Code::diskFull);
+    EXPECT_EQ(db::onDisk([] { return 7; }), 7);
 }
 
 TEST_F(FileStoreTest, throwsWhereAFileIsMissing) {

@@ -214,6 +214,23 @@ TEST_F(OpeningTest, syncsInFullWhetherItReadsOrWrites) {
     }
 }
 
+// No database can be closed that has a statement left: it goes with the opening it was made in.
+TEST_F(OpeningTest, aQueryThatOutlivesItsOpeningReadsNoMore) {
+    db::Connection connection(database(), db::Access::write, {});
+    const std::string ofThatOpening = "SELECT count(*) FROM passing";
+    connection.run("CREATE TEMP TABLE passing(x)");
+    {
+        db::Query live(connection, ofThatOpening);
+        ASSERT_TRUE(live.step());
+        connection.reopen();
+        EXPECT_THROW((void)live.step(), StoreError);
+        EXPECT_THROW((void)live.number(0), StoreError);
+    }
+    EXPECT_THROW(db::Query(connection, ofThatOpening), StoreError);
+    db::Query after(connection, "SELECT count(*) FROM job");
+    EXPECT_TRUE(after.step());
+}
+
 TEST(FileSystem, isToldByTheMountThatHoldsTheFolder) {
     const std::string mounts = "22 1 8:1 / / rw - ext4 /dev/sda1 rw\n"
                                "30 22 0:40 / /home/una\\040thole rw shared:1 - nfs4 kell:/home rw\n"

@@ -2,6 +2,7 @@
 #include <gtest/gtest.h>
 
 #include "core/record/backup_standing.h"
+#include "db/files/shelves.h"
 #include "tests/db/database_look.h"
 #include "tests/db/folder_look.h"
 #include "tests/db/workshop_fixture.h"
@@ -225,6 +226,44 @@ TEST_F(UpkeepTest, backsUpWhatIsLackingAndRestoresAll) {
         EXPECT_EQ(test::everythingIn(temp.path() / "restored" / shelf),
                   test::everythingIn(folder() / shelf));
     }
+}
+
+// Same name, same length, other bytes: found where its share is read again, and only there.
+TEST_F(UpkeepTest, whatRotsInABackupIsCopiedAnewWhenItsShareIsReadAgain) {
+    const auto backup = temp.path() / "backup";
+    (void)stores().upkeep.backup(backup, kGoOn);
+    const auto files = db::filesOnShelves(backup);
+    ASSERT_EQ(files.size(), 3U);
+    const std::string whole = test::bytesOf(backup / files.front());
+    std::string rotten = whole;
+    rotten.front() ^= 1;
+    test::writeBytes(backup / files.front(), rotten);
+    const char share = files.front().filename().string().front();
+    const auto all = [](std::int64_t) { return true; };
+    for (const std::optional<char> other : {std::optional<char>{}, {share == 'a' ? 'b' : 'a'}}) {
+        EXPECT_EQ(db::copyShelves(folder(), backup, all, other).copied, 0);
+        EXPECT_EQ(test::bytesOf(backup / files.front()), rotten);
+    }
+    EXPECT_EQ(db::copyShelves(folder(), backup, all, share).copied, 1);
+    EXPECT_EQ(test::bytesOf(backup / files.front()), whole);
+}
+
+// The share follows the head of the journal, so that every file has its turn.
+TEST_F(UpkeepTest, everyShareOfABackupHasItsTurn) {
+    const auto backup = temp.path() / "backup";
+    (void)stores().upkeep.backup(backup, kGoOn);
+    const auto file = backup / db::filesOnShelves(backup).front();
+    const std::string whole = test::bytesOf(file);
+    std::string rotten = whole;
+    rotten.front() ^= 1;
+    test::writeBytes(file, rotten);
+    const char share = file.filename().string().front();
+    for (int i = 0; i < 400 && journal().head().hex().front() != share; ++i) {
+        test::mustApply(records(), Change{.sentence = "Finding"}.add(aFinding("later")));
+    }
+    ASSERT_EQ(journal().head().hex().front(), share);
+    EXPECT_EQ(stores().upkeep.backup(backup, kGoOn).filesCopied, 1);
+    EXPECT_EQ(test::bytesOf(file), whole);
 }
 
 TEST_F(UpkeepTest, whatIsNotedOfABackupIsThereForEveryWindowAndTheNextDay) {

@@ -2,6 +2,7 @@
 
 #include <stdexcept>
 
+#include "core/report/issuing.h"
 #include "demo-data/build_demo.h"
 
 namespace headcap::demo {
@@ -13,8 +14,7 @@ void issuePlainly(const core::Stores& stores, const core::Clock& clock,
     const std::string text = "a report";
     const auto bytes = std::as_bytes(std::span{text});
     core::IdSource ids{clock, 1800 + stores.records.all(core::RecordKind::issuedReport).size()};
-    core::Change change{.sentence = "Report issued"};
-    change.add(core::IssuedReport{
+    const core::IssuedReport report{
         .id = ids.next<core::IssuedReport>(),
         .job = job,
         .issuedAt = clock.now(),
@@ -22,8 +22,9 @@ void issuePlainly(const core::Stores& stores, const core::Clock& clock,
         .digest = stores.files.put(core::FileStore::Shelf::report, bytes, ".pdf"),
         .fileName = "report.pdf",
         .bytes = static_cast<std::int64_t>(bytes.size()),
-        .journalHead = stores.journal.head().hex()});
-    if (const auto kept = stores.records.apply(change); !kept) {
+        .journalHead = stores.journal.head().hex()};
+    const auto file = core::loadJobFile(stores.records, job);
+    if (!file || !stores.records.apply(core::issueChange(*file, report, ids))) {
         throw std::runtime_error("the report could not be kept");
     }
 }
@@ -39,12 +40,8 @@ core::Instant noonOf(int year, unsigned month, unsigned day) {
 BuiltDemo::BuiltDemo(core::Instant now) : m_clock(now, core::Minutes{345}) {
     m_workshops = std::make_unique<db::SqliteWorkshops>(m_clock);
     const auto folder = m_folder.path() / "demo";
-    m_firstJob =
-        buildDemo(*m_workshops, m_clock, folder,
-                  {.photographScale = 0.04,
-                   .issueReport = [this](const auto& stores, const auto& job, const auto& who) {
-                       issuePlainly(stores, m_clock, job, who);
-                   }});
+    m_firstJob = buildDemo(*m_workshops, m_clock, folder,
+                           {.photographScale = 0.04, .issueReport = issuePlainly});
     m_workshop = m_workshops->open(folder);
 }
 

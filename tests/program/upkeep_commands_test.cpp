@@ -68,6 +68,20 @@ TEST_F(UpkeepCommandsTest, backsUpAndRestores) {
     EXPECT_EQ(std::count(again.err.begin(), again.err.end(), '\n'), 1) << "one sentence";
 }
 
+// A link to itself is a path the file system can't follow, for root too.
+TEST_F(UpkeepCommandsTest, aFolderThatCanNotBeReadIsASentence) {
+    fs::create_symlink(at("loop"), at("loop"));
+    for (const std::vector<std::string>& words : {std::vector<std::string>{"backup", at("loop")},
+                                                  {"backup", at("loop") + "/within"},
+                                                  {"restore", at("loop"), at("restored")},
+                                                  {"salvage", at("loop"), at("saved")}}) {
+        const auto said = run(words);
+        EXPECT_EQ(said.status, 3) << words.front() << ": " << said.err;
+        EXPECT_TRUE(said.err.starts_with("headcap: ")) << said.err;
+        EXPECT_EQ(std::count(said.err.begin(), said.err.end(), '\n'), 1) << said.err;
+    }
+}
+
 TEST_F(UpkeepCommandsTest, aBackupOfAlteredFilesSaysSo) {
     test::writeBytes(picture, "a photograpH");
     const auto said = run({"backup", at("backup")});

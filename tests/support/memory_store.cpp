@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <fstream>
 #include <mutex>
+#include <span>
 
 #include "core/values/fold.h"
 
@@ -207,7 +208,9 @@ std::vector<core::JournalEntry> MemoryStore::latest(std::size_t limit) const {
 }
 
 core::Digest MemoryStore::head() const {
-    return {};
+    const std::scoped_lock lock{asking()};
+    const std::string last = std::to_string(m_sequence);
+    return core::sha256(std::as_bytes(std::span{last}));
 }
 
 std::optional<core::JournalEntry>

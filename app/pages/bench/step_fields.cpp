@@ -8,14 +8,9 @@
 #include "app/look/grid.h"
 #include "app/pages/bench/step_words.h"
 #include "core/treatment/approval.h"
+#include "core/treatment/clocks.h"
 
 namespace headcap::app {
-namespace {
-
-constexpr std::chrono::hours kForgotten{12}; // a clock that ran longer says nothing
-
-} // namespace
-
 StepFields::StepFields(Session& session, QObject* parent)
     : QObject(parent), m_session(session), m_form(new RecordForm<core::Step>(session, tr("Step"))) {
     buildWhat();
@@ -148,7 +143,8 @@ void StepFields::followKind() {
 
 std::optional<core::Minutes> StepFields::sinceBegun() const {
     const auto at = readMoment(m_begun->text(), m_session.clock());
-    if (!at || *at > m_session.clock().now() || m_session.clock().now() - *at > kForgotten) {
+    if (!at || *at > m_session.clock().now() ||
+        m_session.clock().now() - *at > core::kLongestStretch) {
         return std::nullopt;
     }
     return std::chrono::floor<core::Minutes>(m_session.clock().now() - *at);

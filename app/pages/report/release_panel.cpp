@@ -18,14 +18,6 @@
 #include "app/pages/job_page.h"
 
 namespace headcap::app {
-namespace {
-
-bool asksCount(const QLineEdit& field) {
-    return field.property(kReleaseCount).toBool();
-}
-
-} // namespace
-
 ReleasePanel::ReleasePanel(Session& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_standing(new Label(Face::strong)),
       m_return(new QWidget), m_form(new RecordForm<core::HandBack>(session, tr("Return"))),

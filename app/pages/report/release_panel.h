@@ -11,6 +11,7 @@
 #include "core/custody/release_list.h"
 #include "core/report/document.h"
 
+class QLineEdit;
 class QPushButton;
 class QVBoxLayout;
 
@@ -22,6 +23,9 @@ class Label;
 inline constexpr const char* kReleaseKey = "releaseKey";
 // On the field of a row that asks for a number.
 inline constexpr const char* kReleaseCount = "releaseCount";
+[[nodiscard]] inline bool asksCount(const QWidget& field) {
+    return field.property(kReleaseCount).toBool();
+}
 
 class ReleasePanel : public QWidget {
     Q_OBJECT
@@ -45,6 +49,9 @@ private:
     void focusFrom(std::size_t row);
     [[nodiscard]] static QString standingOf(int open, bool isGone);
     void addRow(const core::ReleaseRow& row);
+    QVBoxLayout* wordsOf(const core::ReleaseRow& row) const;
+    QLineEdit* reasonFor(const core::ReleaseRow& row);
+    QPushButton* doneButton(const core::ReleaseRow& row, const QLineEdit& why);
     void addReturned();
     void answer(const std::string& key, core::ReleaseAnswer given, const QString& why);
     void keep(tl::expected<core::Change, core::ReleaseProblem> change);

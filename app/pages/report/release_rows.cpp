@@ -25,19 +25,8 @@ QString said(const std::string& words) {
 
 } // namespace
 
-void ReleasePanel::addRow(const core::ReleaseRow& row) {
-    auto* line = new QWidget;
-    auto* across = new QHBoxLayout(line);
-    across->setContentsMargins(0, 0, 0, 0);
-    across->setSpacing(kGap);
-    const bool isSettled = row.isSettled();
-    auto* mark = new Label(Face::strong, isSettled ? Ink::settled : Ink::open,
-                           isSettled ? QStringLiteral("●") : QStringLiteral("○"));
-    mark->setAccessibleName(isSettled ? tr("settled") : tr("open"));
-    mark->setFixedWidth(kMarkWidth);
-    mark->setMinimumHeight(kControl);
-    mark->setAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-    across->addWidget(mark, 0, Qt::AlignTop);
+// What is asked, and below it what the record or the answer says.
+QVBoxLayout* ReleasePanel::wordsOf(const core::ReleaseRow& row) const {
     auto* words = new QVBoxLayout;
     words->setSpacing(0);
     auto* asks = new Label(Face::body, Ink::ink, said(row.asks));
@@ -53,48 +42,75 @@ void ReleasePanel::addRow(const core::ReleaseRow& row) {
                     row.answer->at ? timeAndDay(*row.answer->at, m_session.clock()) : QString{}});
     }
     if (!below.isEmpty()) {
-        auto* small = new Label(Face::small, isSettled ? Ink::quiet : Ink::open, below);
+        auto* small = new Label(Face::small, row.isSettled() ? Ink::quiet : Ink::open, below);
         small->setWordWrap(true);
         words->addWidget(small);
     }
-    across->addLayout(words, 1);
-    if (!isSettled) {
-        const std::string key = row.key;
-        auto* why = new QLineEdit;
-        const bool isClosed = core::isListClosed(*m_file);
-        // Of the leaves the number is asked, which the audit holds against those that came in.
-        const bool isCount = key == "leaf_tally" && !isClosed;
-        why->setFixedWidth(kReasonWidth);
-        why->setProperty(kReleaseCount, isCount);
-        why->setPlaceholderText(isCount    ? tr("how many go out")
-                                : isClosed ? tr("not done because …")
-                                           : tr("or explained by …"));
-        why->setToolTip(isCount ? tr("The number of leaves it goes back with; Enter takes it")
-                                : tr("Why it may leave all the same; Enter takes it"));
-        why->setAccessibleName(tr("Explain: %1").arg(said(row.asks)));
-        connect(why, &QLineEdit::returnPressed, this, [this, key, why, isCount] {
-            answer(key, isCount ? core::ReleaseAnswer::done : core::ReleaseAnswer::explained,
-                   why->text().trimmed());
-        });
-        auto* button = new QPushButton(row.isByRecord          ? tr("Go to it")
-                                       : key == core::kSignOff ? tr("Sign off")
+    return words;
+}
+
+// Where it is explained; of the leaves the number is asked, which the audit holds against those
+// that came in.
+QLineEdit* ReleasePanel::reasonFor(const core::ReleaseRow& row) {
+    const bool isClosed = core::isListClosed(*m_file);
+    const bool isCount = row.key == "leaf_tally" && !isClosed;
+    auto* why = new QLineEdit;
+    why->setFixedWidth(kReasonWidth);
+    why->setProperty(kReleaseCount, isCount);
+    why->setPlaceholderText(isCount    ? tr("how many go out")
+                            : isClosed ? tr("not done because …")
+                                       : tr("or explained by …"));
+    why->setToolTip(isCount ? tr("The number of leaves it goes back with; Enter takes it")
+                            : tr("Why it may leave all the same; Enter takes it"));
+    why->setAccessibleName(tr("Explain: %1").arg(said(row.asks)));
+    connect(why, &QLineEdit::returnPressed, this, [this, key = row.key, why, isCount] {
+        answer(key, isCount ? core::ReleaseAnswer::done : core::ReleaseAnswer::explained,
+               why->text().trimmed());
+    });
+    return why;
+}
+
+QPushButton* ReleasePanel::doneButton(const core::ReleaseRow& row, const QLineEdit& why) {
+    auto* button = new QPushButton(row.isByRecord              ? tr("Go to it")
+                                   : row.key == core::kSignOff ? tr("Sign off")
                                                                : tr("Done"));
-        button->setVisible(!isClosed);
-        button->setProperty(kReleaseKey, said(key));
-        button->setMinimumWidth(kButtonWidth);
-        button->setAccessibleName(QStringLiteral("%1: %2").arg(button->text(), said(row.asks)));
-        connect(button, &QPushButton::clicked, this,
-                [this, key, why, isCount, isByRecord = row.isByRecord, page = row.page] {
-                    if (isByRecord) {
-                        Q_EMIT pageAsked(page);
-                    } else {
-                        answer(key, core::ReleaseAnswer::done,
-                               isCount ? why->text().trimmed() : QString{});
-                    }
-                });
+    button->setProperty(kReleaseKey, said(row.key));
+    button->setMinimumWidth(kButtonWidth);
+    button->setAccessibleName(QStringLiteral("%1: %2").arg(button->text(), said(row.asks)));
+    connect(button, &QPushButton::clicked, this,
+            [this, key = row.key, &why, isByRecord = row.isByRecord, page = row.page] {
+                if (isByRecord) {
+                    Q_EMIT pageAsked(page);
+                } else {
+                    answer(key, core::ReleaseAnswer::done,
+                           asksCount(why) ? why.text().trimmed() : QString{});
+                }
+            });
+    return button;
+}
+
+void ReleasePanel::addRow(const core::ReleaseRow& row) {
+    auto* line = new QWidget;
+    auto* across = new QHBoxLayout(line);
+    across->setContentsMargins(0, 0, 0, 0);
+    across->setSpacing(kGap);
+    const bool isSettled = row.isSettled();
+    const bool isClosed = core::isListClosed(*m_file);
+    auto* mark = new Label(Face::strong, isSettled ? Ink::settled : Ink::open,
+                           isSettled ? QStringLiteral("●") : QStringLiteral("○"));
+    mark->setAccessibleName(isSettled ? tr("settled") : tr("open"));
+    mark->setFixedWidth(kMarkWidth);
+    mark->setMinimumHeight(kControl);
+    mark->setAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    across->addWidget(mark, 0, Qt::AlignTop);
+    across->addLayout(wordsOf(row), 1);
+    if (!isSettled) {
+        QLineEdit* why = reasonFor(row);
+        QPushButton* button = doneButton(row, *why);
         across->addWidget(button, 0, Qt::AlignTop);
+        button->setVisible(!isClosed);
         across->addWidget(why, 0, Qt::AlignTop);
-    } else if (row.answer != nullptr && !core::isListClosed(*m_file)) {
+    } else if (row.answer != nullptr && !isClosed) {
         auto* again = quietButton(tr("Open again"));
         again->setAccessibleName(tr("Open again: %1").arg(said(row.asks)));
         connect(again, &QPushButton::clicked, this,

@@ -272,6 +272,31 @@ TEST_F(ShellTest, takesInABook) {
     EXPECT_EQ(sample.store.all(core::RecordKind::owner).size(), 7U);
 }
 
+TEST_F(ShellTest, ofTwoOwnersOfOneNameTheChosenOneBringsTheBook) {
+    core::Owner lane{.id = sample.ids.next<core::Owner>(), .name = "R. Hale"};
+    lane.address = "Harrow Lane 4";
+    core::Owner shop{.id = sample.ids.next<core::Owner>(), .name = "R. Hale"};
+    shop.telephone = "555 0142";
+    sample.store.put(lane);
+    sample.store.put(shop);
+    press(ActionId::newJob);
+    auto* view = qobject_cast<NewJobView*>(window.current());
+    QLineEdit* name = nullptr;
+    for (FormBase* form : view->findChildren<FormBase*>()) {
+        if (FieldRow* found = form->rowLabelled(QStringLiteral("Name"))) {
+            name = qobject_cast<QLineEdit*>(found->control());
+        }
+    }
+    ASSERT_NE(name, nullptr);
+    QTest::keyClicks(name, QStringLiteral("R. Hale"));
+    EXPECT_FALSE(view->takeIn()); // which of them?
+    QTest::keyClicks(name, QStringLiteral(", 555 0142"));
+    EXPECT_TRUE(view->takeIn());
+    const auto line = sample.store.numbered("2031-017");
+    ASSERT_TRUE(line.has_value());
+    EXPECT_EQ(sample.file(line->id).job.owner, shop.id);
+}
+
 TEST_F(ShellTest, takesInABookThatHasBeenHereBefore) {
     press(ActionId::newJob);
     auto* view = qobject_cast<NewJobView*>(window.current());

@@ -185,6 +185,17 @@ TEST_F(MixingViewTest, theCalculatorAnswersWhileItIsTyped) {
     EXPECT_FALSE(calculator->answer().contains(QStringLiteral("160 ml")));
 }
 
+// No stock: what is weighed out for so much solvent.
+TEST_F(MixingViewTest, theCalculatorWeighsOutWhatIsDry) {
+    auto* calculator = view.findChild<StrengthCalculator*>();
+    auto& rows = calculator->form().rows();
+    qobject_cast<QLineEdit*>(rows[1]->control())->setText(QStringLiteral("2 % w/v"));
+    qobject_cast<QLineEdit*>(rows[2]->control())->setText(QStringLiteral("250 ml"));
+    EXPECT_EQ(calculator->answer(), QStringLiteral("5 g into 250 ml of the solvent."));
+    qobject_cast<QLineEdit*>(rows[2]->control())->setText(QStringLiteral("250 g"));
+    EXPECT_FALSE(calculator->answer().contains(QStringLiteral("5 g into")));
+}
+
 TEST_F(MixingViewTest, aTitrationIsJudged) {
     auto* titration = view.findChild<TitrationForm*>();
     auto& rows = titration->form().rows();

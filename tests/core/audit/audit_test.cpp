@@ -388,6 +388,28 @@ TEST(Audit, aBleachIsTestedAsItself) {
     EXPECT_FALSE(says());
 }
 
+// A test that comes after the bath warned nobody; only the owner can be told.
+TEST(Audit, aTestSpeaksForNoBathBeforeIt) {
+    FinishedJob job;
+    job.step("washing", "B1–B4", day(2031, 3, 16)).description = "in ethanol";
+    const auto sentence = [&]() -> std::string {
+        const auto points = audit(job.file, job.clock);
+        const auto point = std::ranges::find(points, "media_tested_liquid", &AuditPoint::rule);
+        return point == points.end() ? "" : point->sentence;
+    };
+    testOf(job, day(2031, 3, 10)).purpose = "solubility of the ink in water";
+    EXPECT_NE(sentence().find("no test of the inks in it is noted"), std::string::npos);
+    testOf(job, day(2031, 3, 20)).purpose = "solubility of the ink in ethanol";
+    EXPECT_NE(sentence().find("tested in it only after; tell the owner"), std::string::npos);
+    Notice& told = job.notice(NoticeSubject::incident, day(2031, 3, 15));
+    EXPECT_NE(sentence(), "");
+    told.onDay = day(2031, 3, 21);
+    EXPECT_EQ(sentence(), "");
+    told.onDay = day(2031, 3, 15);
+    job.file.tests.back().onDay = day(2031, 3, 16);
+    EXPECT_EQ(sentence(), "");
+}
+
 TEST(Audit, whatWasLaidOpenSaysWhereAndIsApproved) {
     FinishedJob job;
     job.step("lifting_pastedown", "", day(2031, 3, 16));

@@ -102,15 +102,6 @@ TEST_F(WalkEvidenceTest, aLeafMetBeforeIsOneBoundInTwice) {
     EXPECT_EQ(found.front().cause, BreakCause::duplicate);
 }
 
-TEST_F(WalkEvidenceTest, explainsEveryLeafThatDiffersAndNoOther) {
-    pass("B1");
-    read("B2", {.recto = "3"});
-    read("C2", {.recto = "21", .runsOn = TextRunsOn::yes});
-    const auto found = explainWalk(walked, entries, findings);
-    ASSERT_EQ(found.size(), 1U);
-    EXPECT_EQ(found.front().leaf, leaf("C2"));
-}
-
 // TRADE C: where a leaf is lost, the other half of its fold is loose; a fold that is short speaks
 // for a loss, and one that is whole against it.
 TEST_F(WalkEvidenceTest, whatLacksOrIsLooseSaysThatTheFoldIsShort) {

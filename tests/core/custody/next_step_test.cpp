@@ -104,6 +104,25 @@ TEST(NextStep, aPassedJobIsReportedReturnedAndLookedAfter) {
     EXPECT_EQ(sentenceOf(job), "Follow up: Ask whether K5 has turned up.");
 }
 
+// Issuing moves the job itself; one that was issued before it did so waits for that alone.
+TEST(NextStep, aPassedJobWithItsReportIsNotToldToIssueIt) {
+    FinishedJob job;
+    job.file.reports.push_back({.id = job.ids.next<IssuedReport>(),
+                                .job = job.file.job.id,
+                                .issuedAt = at(day(2031, 3, 30)),
+                                .who = job.anyone()});
+    EXPECT_EQ(sentenceOf(job), "Report 1 is issued: mark the job as reported.");
+    EXPECT_EQ(nextStep(job.file, job.clock).page, Page::report);
+    Step later = job.file.steps.back();
+    later.at = at(day(2031, 3, 31));
+    job.file.steps.push_back(later);
+    EXPECT_EQ(sentenceOf(job), "Issue report 2: there was work after report 1.");
+    job.file.facsimiles.front().marking.clear();
+    EXPECT_EQ(sentenceOf(job), "Settle 1 point before the report is issued.");
+    job.file.steps.pop_back();
+    EXPECT_EQ(sentenceOf(job), "Report 1 is issued: mark the job as reported.");
+}
+
 TEST(NextStep, knowsWhenAJobIsLate) {
     JobBuilder b;
     b.file.job.dueOn = day(2031, 4, 1);

@@ -78,13 +78,13 @@ TEST_F(Ledger, countingSetsTheBalanceRight) {
     }
 }
 
-TEST_F(Ledger, aLotDoneWithHoldsNothing) {
+TEST_F(Ledger, whatIsThrownAwayIsLeftOutOfTheBalance) {
     const Lot starch = lot("31-001", 0);
     applyTo(m_shelf, *receiveLot(starch, grams(500), m_shelf, hand(), m_b.ids));
     applyTo(m_shelf, *discardFrom(starch, grams(20), "spilt", m_shelf, hand(), m_b.ids));
-    applyTo(m_shelf, *discardRest(starch, Revision{3}, "weevils", m_shelf, hand(), m_b.ids));
+    EXPECT_EQ(m_shelf.balanceOf(starch.id), grams(480));
+    applyTo(m_shelf, *discardFrom(starch, grams(480), "weevils", m_shelf, hand(), m_b.ids));
     EXPECT_EQ(m_shelf.balanceOf(starch.id), grams(0));
-    EXPECT_TRUE(m_shelf.lots.front().finished);
 }
 
 TEST_F(Ledger, refusesWhatItCanNotCount) {

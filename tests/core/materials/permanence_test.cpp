@@ -9,8 +9,12 @@ using Fault = PermanenceFault;
 
 // ASTM D4988: 2 % calcium carbonate neutralises 0.4 mol of acid a kilogram (M 100.087).
 TEST(AlkaliReserve, twoPerCentIsFourTenthsOfAMole) {
-    EXPECT_EQ(carbonatePpmOf(400), 20'017);
-    EXPECT_EQ(carbonatePpmOf(0), 0);
+    const auto reserve = alkaliReserve({.paper = Mass::grams(1),
+                                        .acid = Volume::microlitres(20'000),
+                                        .alkali = Volume::microlitres(16'000)});
+    ASSERT_TRUE(reserve);
+    EXPECT_EQ(reserve->mmolKg, 400);
+    EXPECT_EQ(reserve->carbonatePpm, 20'017);
 }
 
 // Computed: 1.000 g, 20.00 ml 0.1 N acid, 15.50 ml 0.1 N alkali.

@@ -33,10 +33,14 @@ TEST(Recipes, areFromKindsThatAreKnownAndSayWhereTheyComeFrom) {
 // The strength a recipe claims is what its own amounts come to, grams in ml of the solvent.
 TEST(Recipes, sayTheStrengthTheyMake) {
     for (const RecipeCard& recipe : shippedRecipes()) {
-        const auto made = strengthOnSolvent(recipe.parts[0].amount, recipe.parts[1].amount);
-        ASSERT_TRUE(made) << recipe.key;
+        const Amount solute = recipe.parts[0].amount;
+        const Amount solvent = recipe.parts[1].amount;
+        ASSERT_EQ(solute.unit, Unit::gram) << recipe.key;
+        ASSERT_EQ(solvent.unit, Unit::millilitre) << recipe.key;
         ASSERT_TRUE(recipe.strength) << recipe.key;
-        EXPECT_EQ(made->partsPerMillion / 100, recipe.strength->partsPerMillion / 100)
+        // µg in µl: a thousandth is a thousand parts of a million.
+        EXPECT_EQ(solute.count * 1'000 / solvent.count / 100,
+                  recipe.strength->partsPerMillion / 100)
             << recipe.key;
     }
 }
@@ -147,6 +151,19 @@ TEST_F(RecipesOnTheShelf, aMixIsALotThatSaysHowItWasMade) {
     EXPECT_EQ(lot.goodUntil, day(2031, 4, 16));
     EXPECT_EQ(lot.strength, parseStrength("14.25 % w/v").value());
     EXPECT_NE(lot.recipe.find("Library of Congress"), std::string::npos);
+}
+
+// What takes fire is not kept among the pastes.
+TEST(Recipes, withASolventThatTakesFireAreKeptInItsCupboard) {
+    std::set<bool> seen;
+    for (const RecipeCard& recipe : shippedRecipes()) {
+        const bool hasAlcohol = std::ranges::any_of(recipe.parts, [](const RecipeCardPart& part) {
+            return part.kindKey.ends_with("propanol") || part.kindKey.ends_with("ethanol");
+        });
+        seen.insert(hasAlcohol);
+        EXPECT_EQ(usualPlaceOf(recipe) == "solvent cupboard", hasAlcohol) << recipe.name;
+    }
+    EXPECT_EQ(seen.size(), 2U);
 }
 
 TEST_F(RecipesOnTheShelf, aShippedRecipeBecomesTheWorkshopsOwn) {

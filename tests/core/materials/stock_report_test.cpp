@@ -5,6 +5,7 @@
 #include <gtest/gtest.h>
 
 #include "core/materials/lot_cost.h"
+#include "core/materials/sheet_stock.h"
 #include "tests/support/job_builder.h"
 #include "tests/support/random_shelf.h"
 
@@ -122,6 +123,65 @@ TEST_F(Report, anOffcutCostsItsShareOfTheSheet) {
     EXPECT_EQ(
         costOf(b.lotNumbered("31-010"), Amount::of(Area::squareMillimetres(240'000)), shelf()),
         (Money{250, "EUR"}));
+}
+
+// The plan of cutting and the report ask the same price.
+TEST_F(Report, anOffcutCountsInAPlanForWhatItCost) {
+    b.lot("31-010", "paper", Amount::sheets(3)).cost = Money{1'000, "EUR"};
+    b.file.materials.back().price =
+        Money{900, "EUR"}; // the kind's, which the lot's own goes before
+    Lot& sheet = b.file.lots.back();
+    sheet.sheetWidth = Length::millimetres(600);
+    sheet.sheetHeight = Length::millimetres(800);
+    const Id<Lot> parent = sheet.id;
+    Lot& offcut = b.lot("31-011", "paper", Amount::sheets(1));
+    offcut.origin = LotOrigin::offcut;
+    offcut.parent = parent;
+    offcut.sheetWidth = Length::millimetres(600);
+    offcut.sheetHeight = Length::millimetres(400);
+    const auto sheets = sheetsOnShelf(shelf(), {.offcutCostPpm = 1'000'000});
+    ASSERT_EQ(sheets.size(), 2U);
+    EXPECT_EQ(sheets[0].sheet.cost, 333 * 1'000'000);
+    EXPECT_EQ(sheets[1].sheet.cost, 167 * 1'000'000); // half of 333.33
+    for (const SheetOfLot& one : sheets) {
+        const Shelf now = shelf();
+        EXPECT_EQ(*one.sheet.cost,
+                  costOf(*now.lot(one.lot), Amount::sheets(1), now)->minor * 1'000'000);
+    }
+}
+
+// Each cut from the other, and a third from them: a plan is made all the same, by area.
+TEST_F(Report, aCircleOfParentsEnds) {
+    std::vector<Id<Lot>> ids;
+    for (const char* number : {"31-010", "31-011", "31-012"}) {
+        Lot& lot = b.lot(number, "paper", Amount::sheets(1));
+        lot.origin = LotOrigin::offcut;
+        lot.sheetWidth = Length::millimetres(600);
+        lot.sheetHeight = Length::millimetres(800);
+        ids.push_back(lot.id);
+    }
+    b.file.materials.back().price = Money{900, "EUR"};
+    b.file.lots[3].parent = ids[1];
+    b.file.lots[4].parent = ids[0];
+    b.file.lots[5].parent = ids[0];
+    EXPECT_EQ(sheetsOnShelf(shelf(), {.offcutCostPpm = 1'000'000})[2].sheet.cost,
+              areaOf(Length::millimetres(600), Length::millimetres(800)).count());
+}
+
+// 24 dm² of a sheet of 48: half of what a sheet cost.
+TEST_F(Report, aPartTakenInAnotherUnitCostsItsShare) {
+    b.lot("31-010", "paper", Amount::sheets(10)).cost = Money{5'000, "EUR"};
+    b.file.lots.back().sheetWidth = Length::millimetres(600);
+    b.file.lots.back().sheetHeight = Length::millimetres(800);
+    const Id<Lot> source = b.file.lots.back().id;
+    b.lot("31-020", "glue", grams(100)).origin = LotOrigin::mixed;
+    b.file.lotParts.push_back({.id = b.ids.next<LotPart>(),
+                               .lot = b.file.lots.back().id,
+                               .source = source,
+                               .amount = Amount::of(Area::squareMillimetres(240'000))});
+    EXPECT_EQ(costOf(b.lotNumbered("31-020"), grams(100), shelf()), (Money{250, "EUR"}));
+    b.file.lotParts.back().amount = grams(10); // nothing says what the paper weighs
+    EXPECT_FALSE(costOf(b.lotNumbered("31-020"), grams(100), shelf()));
 }
 
 TEST_F(Report, aCircleOfWrongRecordsHasNoCost) {

@@ -58,25 +58,23 @@ INSTANTIATE_TEST_SUITE_P(Worked, DilutionTask,
                                               g(50'000'000),
                                               {g(12'500'000), g(37'500'000)}}));
 
-// Computed, with ethanol at 0.789 g/ml (CRC Handbook, 20 °C: 0.7893).
-TEST(Strengths, twoPerCentInEthanolIsFiveGramsInAQuarterLitre) {
+// Computed.
+TEST(Strengths, twoPerCentIsFiveGramsInAQuarterLitre) {
     EXPECT_EQ(soluteIn(ml(250'000), percent(200)), g(5'000'000));
-    EXPECT_EQ(strengthOfWhole(g(5'000'000), ml(250'000), 789),
-              (Strength{24'722, Basis::weightInWeight})); // 5 / 202.25
 }
 
-// The Library of Congress recipe for paste, both ways of saying it; computed.
+// The Library of Congress recipe for paste, both ways of saying it; computed. The weight is to the
+// nearest millionth of the strength.
 TEST(Strengths, pasteHasTwoStrengths) {
-    EXPECT_EQ(strengthOnSolvent(g(57'000'000), ml(400'000)),
-              (Strength{142'500, Basis::weightInVolume}));
-    EXPECT_EQ(strengthOfWhole(g(57'000'000), ml(400'000), 1'000),
-              (Strength{124'726, Basis::weightInWeight})); // 57 / 457
+    EXPECT_EQ(soluteIn(ml(400'000), {142'500, Basis::weightInVolume}), g(57'000'000));
+    const auto byWhole = soluteIn(g(400'000'000), {124'726, Basis::weightInWeight}); // 57 / 457
+    ASSERT_TRUE(byWhole);
+    EXPECT_NEAR(static_cast<double>(byWhole->count), 57e6, 300);
 }
 
 // "1 : 4" by the Library of Congress recipe and by weight (TRADE B): a ratio needs its basis.
 TEST(Strengths, oneToFourIsTwentyPerCentByWeightOfTheWhole) {
-    EXPECT_EQ(strengthOfWhole(g(1'000'000), g(4'000'000), std::nullopt),
-              (Strength{200'000, Basis::weightInWeight}));
+    EXPECT_EQ(soluteIn(g(4'000'000), {200'000, Basis::weightInWeight}), g(1'000'000));
 }
 
 TEST(Strengths, aChangeOfBasisAsksForTheDensity) {

@@ -1,5 +1,6 @@
 #include "core/treatment/cost.h"
 
+#include <limits>
 #include <random>
 
 #include <gtest/gtest.h>
@@ -105,6 +106,40 @@ TEST_F(CostTest, currenciesStandSideBySide) {
     line(0).price = Money{500, "CHF"};
     ASSERT_EQ(cost().totals.size(), 2U);
     EXPECT_EQ(cost().totals[1].net, (Money{500, "CHF"}));
+}
+
+TEST_F(CostTest, aLineOfTwoCurrenciesGoesToBothTotals) {
+    line(1'000).materialsCost = Money{500, "CHF"};
+    proposal().taxPpm = 190'000;
+    for (const bool isPerLine : {true, false}) {
+        proposal().taxPerLine = isPerLine;
+        const OptionCost all = cost();
+        EXPECT_EQ(all.unpriced, 0U);
+        ASSERT_EQ(all.totals.size(), 2U);
+        EXPECT_EQ(all.totals[0].work, euro(1'000));
+        EXPECT_EQ(all.totals[0].gross, euro(1'190));
+        EXPECT_EQ(all.totals[1].materials, (Money{500, "CHF"}));
+        EXPECT_EQ(all.totals[1].work, (Money{0, "CHF"}));
+        EXPECT_EQ(all.totals[1].gross, (Money{595, "CHF"}));
+    }
+}
+
+// Never quietly out of the sum: what is in no total is counted as such.
+TEST_F(CostTest, whatIsBeyondCountingIsSaidToBeInNoTotal) {
+    constexpr std::int64_t kHuge = 6'000'000'000'000'000'000;
+    line(kHuge);
+    line(kHuge);
+    EXPECT_EQ(cost().totals.front().gross, euro(kHuge));
+    EXPECT_EQ(cost().unpriced, 1U);
+    for (const bool isPerLine : {true, false}) {
+        proposal().taxPerLine = isPerLine;
+        proposal().taxPpm = 900'000; // the tax takes it over the edge
+        EXPECT_TRUE(cost().totals.empty());
+        EXPECT_EQ(cost().unpriced, 2U);
+    }
+    b.file.lines.clear();
+    line(1'000).materialsCost = euro(std::numeric_limits<std::int64_t>::max());
+    EXPECT_EQ(cost().unpriced, 1U);
 }
 
 } // namespace

@@ -62,18 +62,5 @@ TEST(PastWork, aLineSaysHowManyPiecesItsStepsWere) {
     EXPECT_EQ(askedOf(b.file.lines.front(), b.file.item).count, 14);
 }
 
-TEST(PastWork, estimatedStandsBesideActualByLine) {
-    tests::FinishedJob job;
-    for (ProposalLine& line : job.file.lines) {
-        line.minutes = Minutes{60};
-    }
-    const auto outcomes = outcomesOf(job.file);
-    ASSERT_EQ(outcomes.size(), job.file.lines.size());
-    for (const LineOutcome& one : outcomes) {
-        EXPECT_EQ(one.estimated, Minutes{60});
-        EXPECT_EQ(one.steps, 1U);
-    }
-}
-
 } // namespace
 } // namespace headcap::core
