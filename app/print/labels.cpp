@@ -91,7 +91,9 @@ double paintLines(QPainter& painter, Face face, double points, const QStringList
 } // namespace
 
 QRectF LabelSheet::place(int index) const {
-    return {left + index % columns * columnStep, top + index / columns * rowStep, width, height};
+    const int column = index % columns;
+    const int row = index / columns;
+    return {left + column * columnStep, top + row * rowStep, width, height};
 }
 
 std::span<const LabelSheet> labelSheets() {

@@ -131,7 +131,7 @@ QString BenchReader::doubt(const QString& line, const core::JobFile* file) const
         doubts << tr("A pause is no step: the log is of what was done to the book.");
     }
     if (!read.otherMinutes.empty()) {
-        doubts << tr("Several times are named; \"1 h all told\" says the whole. As it stands it "
+        doubts << tr("Several times are named; “1 h all told” says the whole. As it stands it "
                      "is %1.")
                       .arg(fromCore(core::toText(*read.minutes)));
     }

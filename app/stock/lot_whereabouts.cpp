@@ -142,9 +142,10 @@ void LotWhereabouts::show(const LotStory* story) {
 
 void LotWhereabouts::addJob(const core::LotTrace& trace, const core::TracedJob& job,
                             std::vector<TableRow>& rows) {
-    const auto add = [&](TableRow row, core::Page page, std::optional<core::RecordRef> record) {
+    const auto add = [&](TableRow row, core::Page page,
+                         const std::optional<core::RecordRef>& record) {
         m_places[*row.id] = {
-            .view = ViewId::job, .job = job.job->id, .page = page, .record = std::move(record)};
+            .view = ViewId::job, .job = job.job->id, .page = page, .record = record};
         rows.push_back(std::move(row));
     };
     rows.push_back(headingOf(job));

@@ -60,7 +60,7 @@ private:
     // Why a lot can't be used without a reason; empty: it can.
     [[nodiscard]] QString unfitness(const core::Lot& lot) const;
     [[nodiscard]] std::optional<std::vector<core::PartTaken>> parts();
-    [[nodiscard]] std::string numberAfter(std::string last) const;
+    [[nodiscard]] std::string numberAfter(const std::string& last) const;
     [[nodiscard]] core::RecipeCard asTyped();
 
     Session& m_session;

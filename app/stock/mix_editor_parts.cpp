@@ -85,14 +85,14 @@ QString MixEditor::standingOf(const QString& text, bool isNoneThere) const {
 }
 
 // The numbers of lots received with a mix follow its own.
-std::string MixEditor::numberAfter(std::string last) const {
+std::string MixEditor::numberAfter(const std::string& last) const {
     const auto year = m_session.clock().today().year();
     std::optional<std::string> kept;
     m_session.guarded([&] {
         kept = m_session.records().greatest(core::RecordKind::lot, "number",
                                             core::lotNumberPrefix(year));
     });
-    return core::nextLotNumber(std::max(kept.value_or(std::string{}), std::move(last)), year)
+    return core::nextLotNumber(std::max(kept.value_or(std::string{}), last), year)
         .value_or(std::string{});
 }
 

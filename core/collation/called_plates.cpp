@@ -14,7 +14,7 @@ std::string remark(const PlateFinding& finding, const CalledPlate& plate) {
     case PlateProblem::unplaced:
         return plate.belongsAt.empty() || parsePlatePlace(plate.belongsAt)
                    ? "where it belongs is not said"
-                   : "where it belongs is not understood; say it like \"to face A1r\"";
+                   : "where it belongs is not understood; say it like “to face A1r”";
     case PlateProblem::lacking:
         break; // its presence says so
     }

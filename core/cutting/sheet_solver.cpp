@@ -91,7 +91,8 @@ std::int64_t areaBound(const SheetTask& task) {
 // How many points a side may have for its grid to be gone over so many times: a pass takes about
 // half the third power.
 double pointsWithin(const SearchBudget& budget, std::uint64_t passes) {
-    return std::max(std::cbrt(2.0 * static_cast<double>(budget.left() / passes)), 32.0);
+    const std::uint64_t each = budget.left() / passes;
+    return std::max(std::cbrt(2.0 * static_cast<double>(each)), 32.0);
 }
 
 // The same sheet on a coarser measure, every piece rounded up: what is allowed there is allowed.

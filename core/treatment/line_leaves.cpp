@@ -94,7 +94,7 @@ bool isAfterHead(std::string_view text) {
         return rest.empty();
     }
     // A gathering: a letter or two, a range of them.
-    if (!(rest.size() > 0 && rest.front() >= 'A' && rest.front() <= 'Z') || !dropSignature(rest)) {
+    if (rest.empty() || rest.front() < 'A' || rest.front() > 'Z' || !dropSignature(rest)) {
         return false;
     }
     return rest.empty() || (dropDash(rest) && dropSignature(rest) && rest.empty());

@@ -5,6 +5,7 @@
 #include <fstream>
 #include <span>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "core/record/stores.h"
@@ -84,8 +85,7 @@ std::optional<Bytes> firstPageInWal(const std::filesystem::path& wal) {
             pending = page;
         }
         if (bigEndian(frame, 4) != 0 && pending) {
-            committed = std::move(pending);
-            pending.reset();
+            committed = std::exchange(pending, std::nullopt);
         }
     }
     return committed;

@@ -81,9 +81,7 @@ private:
 // Takes a pixel away, as far as `share` says.
 [[nodiscard]] inline QRgb cutOut(QRgb pixel, float share) {
     const float keep = share >= 1 ? 0 : share <= 0 ? 1 : 1 - share;
-    const auto part = [&](int value) {
-        return static_cast<int>(static_cast<float>(value) * keep + 0.5F);
-    };
+    const auto part = [&](int value) { return qRound(static_cast<float>(value) * keep); };
     return qRgba(part(qRed(pixel)), part(qGreen(pixel)), part(qBlue(pixel)), part(qAlpha(pixel)));
 }
 

@@ -151,7 +151,7 @@ void showFill(Surface& surface, const Harm& harm) {
                 const QRgb kept = cutOut(row[x], in);
                 row[x] = qRgba(qRed(kept) + part(here.red), qGreen(kept) + part(here.green),
                                qBlue(kept) + part(here.blue),
-                               std::min(255, qAlpha(kept) + static_cast<int>(255 * in + 0.5F)));
+                               std::min(255, qAlpha(kept) + qRound(255 * in)));
             }
             relief[x] += 0.035F * over;
         }

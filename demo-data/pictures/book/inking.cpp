@@ -115,10 +115,10 @@ void press(Surface& surface, const QImage& mask, const Inking& inking, Seed seed
         const auto row = surface.colours(y);
         const auto relief = surface.relief(y);
         for (std::size_t x = 0; x < columns; ++x) {
-            const int fromX = std::clamp(static_cast<int>(static_cast<float>(x) + aside[x] + 0.5F),
-                                         0, surface.width() - 1);
-            const int fromY = std::clamp(static_cast<int>(static_cast<float>(y) + down[x] + 0.5F),
-                                         0, surface.height() - 1);
+            const int fromX =
+                std::clamp(qRound(static_cast<float>(x) + aside[x]), 0, surface.width() - 1);
+            const int fromY =
+                std::clamp(qRound(static_cast<float>(y) + down[x]), 0, surface.height() - 1);
             const uchar ink = mask.constScanLine(fromY)[fromX];
             if (ink != 0) {
                 const float share = static_cast<float>(ink) / 255.0F;

@@ -120,10 +120,9 @@ void makePaper(Surface& surface, const LeafView& view) {
             const float blue =
                 sheet.tone.blue * bright[x] * (1 - 0.52F * brown) * (1 - 0.50F * soil);
             const auto part = [&](float value) {
-                return static_cast<int>(std::clamp(value, 0.0F, 1.0F) * cover[x] * 255 + 0.5F);
+                return qRound(std::clamp(value, 0.0F, 1.0F) * cover[x] * 255);
             };
-            row[x] =
-                qRgba(part(red), part(green), part(blue), static_cast<int>(cover[x] * 255 + 0.5F));
+            row[x] = qRgba(part(red), part(green), part(blue), qRound(cover[x] * 255));
         }
     }
 }

@@ -10,7 +10,7 @@ namespace {
 
 QRgb solid(const Tone& tone, float bright) {
     const auto part = [&](float value) {
-        return static_cast<int>(std::clamp(value * bright, 0.0F, 1.0F) * 255.0F + 0.5F);
+        return qRound(std::clamp(value * bright, 0.0F, 1.0F) * 255.0F);
     };
     return qRgb(part(tone.red), part(tone.green), part(tone.blue));
 }

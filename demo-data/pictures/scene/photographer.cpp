@@ -92,7 +92,7 @@ Thing Scene::spineThing(const Json& thing) const {
 // Two pages side by side in their book: the boards' edges, the block beneath, then the leaves.
 void Scene::addOpening(const Json& thing, std::vector<Thing>& things) const {
     const bool treated = isTreated(thing);
-    const auto names = thing.at("opening");
+    const Json& names = thing.at("opening");
     const QSizeF size = leafSize(found("leaves", names.at(1).get<std::string>()));
     const BindingView binding = bindingView(thing.at("in").get<std::string>(), treated);
     const double square = 3.6;

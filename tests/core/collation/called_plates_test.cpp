@@ -46,7 +46,7 @@ TEST_F(CalledPlatesTest, checksEachPlaceAgainstTheMakeUp) {
     EXPECT_EQ(remark(2), "its place is not in this book's make-up");
     EXPECT_EQ(remark(3), "another is called the same; where it belongs is not said");
     plate("4", "to face A1r of the first work");
-    EXPECT_EQ(remark(4), "where it belongs is not understood; say it like \"to face A1r\"");
+    EXPECT_EQ(remark(4), "where it belongs is not understood; say it like “to face A1r”");
 }
 
 } // namespace
