@@ -14,6 +14,7 @@
 #include "core/values/contract.h"
 #include "core/values/english.h"
 #include "core/values/unit_text.h"
+#include "core/values/wide.h"
 #include "core/vocabulary/vocabulary_file.h"
 
 namespace headcap::core {
@@ -58,11 +59,10 @@ std::vector<RecipeCard> readAll() {
     return all;
 }
 
-__extension__ using Wide = __int128;
 constexpr Day kNever{std::chrono::year::max(), std::chrono::month{12}, std::chrono::day{31}};
 
 std::optional<Amount> scaledAmount(Amount amount, const RecipeShare& share) {
-    const Wide count = (static_cast<Wide>(amount.count) * share.to + share.of / 2) / share.of;
+    const Wide count = nearest(static_cast<Wide>(amount.count) * share.to, share.of);
     if (count <= 0 || count > std::numeric_limits<std::int64_t>::max()) {
         return std::nullopt;
     }

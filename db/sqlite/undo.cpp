@@ -46,11 +46,10 @@ Refusal foreignKeyRefusal(Connection& connection, const JournalEntry& entry) {
         }
         std::erase_if(namers, [](const Namers& namer) { return namer.count <= 0; });
         if (!namers.empty()) {
-            return {Refusal::Code::stillNamed, record.ref, sentenceOf(namers)};
+            return {Refusal::Code::stillNamed, record.ref, countsText(namers)};
         }
     }
-    return {Refusal::Code::namesNothing, std::nullopt,
-            "a record that would come back names one that is gone"};
+    return {Refusal::Code::namesNothing};
 }
 
 std::optional<RecordRef> conflictRecord(const ApplyConflict& conflict) {
