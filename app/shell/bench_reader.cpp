@@ -135,6 +135,11 @@ QString BenchReader::doubt(const QString& line, const core::JobFile* file) const
                      "is %1.")
                       .arg(fromCore(core::toText(*read.minutes)));
     }
+    if (read.minutesAreOfEach) {
+        doubts << tr("The time is of each, and of how many is not said; “1 h all told” says the "
+                     "whole. As it stands it is %1.")
+                      .arg(fromCore(core::toText(*read.minutes)));
+    }
     if (read.namesSeveral) {
         doubts << tr("Several people are named, and a step is by one: log one for each.");
     }

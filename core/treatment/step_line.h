@@ -63,6 +63,7 @@ struct StepLine {
     std::vector<LineUse> uses{};
     std::optional<Minutes> minutes{};
     std::vector<Minutes> otherMinutes{}; // said as well, and nothing tells which is the whole
+    bool minutesAreOfEach = false;       // "20 min each", of how many is not said
     std::optional<Minutes> sets{};       // setting, drying or pressing time
     std::optional<SetsTill> setsTill{};
     std::optional<Day> day{};        // where the line says one

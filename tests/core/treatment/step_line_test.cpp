@@ -369,6 +369,17 @@ TEST(StepLine, saysWhichOtherTimesMayBeTheWhole) {
     }
 }
 
+// "20 min each" says the whole only with how many; "3 x 25 min" and another time are two answers.
+TEST(StepLine, aTimeOfEachIsNoWhole) {
+    EXPECT_TRUE(bench().read("guarded K7 K8 20 min each").minutesAreOfEach);
+    EXPECT_FALSE(bench().read("guarded K7 K8 20 min each, 40 min").minutesAreOfEach);
+    EXPECT_FALSE(bench().read("washed A1 3 baths, 25 min each").minutesAreOfEach);
+    EXPECT_EQ(bench().read("washed A1 3 x 25 min, 2 h").minutes, Minutes{120});
+    EXPECT_EQ(bench().read("washed A1 3 x 25 min, 2 h").otherMinutes,
+              std::vector<Minutes>{Minutes{75}});
+    EXPECT_TRUE(bench().read("washed A1 3 x 25 min, 2 h all told").otherMinutes.empty());
+}
+
 TEST(StepLine, aPauseIsNoStep) {
     EXPECT_TRUE(bench().read("1h lunch no work").isPause);
     EXPECT_TRUE(bench().read("tea 15 min").isPause);
