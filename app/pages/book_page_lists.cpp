@@ -117,13 +117,13 @@ void BookPage::buildMoves() {
         const core::Person* who = m_file->person(move.who);
         const core::Clock& clock = session().clock();
         return RowWords{
-            .mark = clockTime(move.at),
+            .mark = shortDay(clock.dayOf(move.at), clock.today()),
             .title = move.fromPlace.empty()
                          ? tr("to %1").arg(fromCore(move.toPlace))
                          : tr("%1 to %2").arg(fromCore(move.fromPlace), fromCore(move.toPlace)),
             .detail =
                 dotted({who != nullptr ? fromCore(who->name) : QString{}, fromCore(move.why)}),
-            .right = shortDay(clock.dayOf(move.at), clock.today())};
+            .right = clockTime(move.at)};
     };
     m_moves->make = [this]() -> std::optional<core::CustodyMove> {
         return core::CustodyMove{.id = session().ids().next<core::CustodyMove>(),

@@ -16,6 +16,7 @@
 #include "core/treatment/line_completion.h"
 #include "core/treatment/line_fitness.h"
 #include "core/treatment/undoing.h"
+#include "core/values/english.h"
 #include "core/values/spoken_time.h"
 
 namespace headcap::app {
@@ -122,13 +123,19 @@ QString BenchReader::doubt(const QString& line, const core::JobFile* file) const
                       .arg(unknown.join(QStringLiteral(", ")));
     }
     for (const std::string& material : core::materialsWithoutLot(read)) {
-        doubts << tr("%1 is named without a lot.").arg(fromCore(material));
+        doubts << tr("%1 is named without a lot.").arg(fromCore(core::capitalised(material)));
     }
     if (read.isDenied) {
         doubts << tr("It says what was not done; the log is of what was.");
     }
     if (read.isPause) {
         doubts << tr("A pause is no step: the log is of what was done to the book.");
+    }
+    if (read.isMixing) {
+        doubts << tr("A mix becomes a lot under Mixing (Ctrl+5), where its parts leave theirs.");
+    }
+    if (read.isStriking) {
+        doubts << tr("A line strikes nothing: choose the step in the log, then Strike ….");
     }
     if (!read.otherMinutes.empty()) {
         doubts << tr("Several times are named; “1 h all told” says the whole. As it stands it "

@@ -28,6 +28,15 @@ constexpr auto kLookedAt = std::to_array<std::string_view>(
     {"softened", "softening", "loosened", "checked", "checking", "tested", "testing", "measured",
      "measuring", "noted", "found", "sketched", "ordered", "bought", "planned", "discussed"});
 
+constexpr auto kIs = std::to_array<std::string_view>(
+    {"is", "are", "was", "were", "now", "very", "still", "partly", "all", "badly"});
+// As it was found.
+constexpr auto kFound = std::to_array<std::string_view>(
+    {"broken", "breaking", "loose",   "lifting", "lifted", "lacking", "missing", "split",
+     "torn",   "lost",     "weak",    "sound",   "worn",   "cracked", "gone",    "damaged",
+     "failed", "failing",  "brittle", "intact",  "dirty",  "holds",   "hold",    "looks",
+     "look",   "found",    "ok",      "fine",    "needed", "detached"});
+
 // How many words from `at` say that something came off; 0: none.
 std::size_t comesOffAt(const Words& words, std::size_t at) {
     if (!isFree(words, at)) {
@@ -76,7 +85,11 @@ std::optional<TakenOff> oldWorkTakenOff(const Words& words) {
     return std::nullopt;
 }
 
-NamedWork namedWork(const Words& words, std::size_t at) {
+bool isAfterOld(const Words& words, std::size_t at) {
+    return at > 0 && !words[at - 1].taken && isOneOf(kOld, words[at - 1].lower);
+}
+
+NamedWork namedWork(const Words& words, std::size_t at, std::size_t length) {
     std::size_t from = at;
     bool isOld = false;
     while (from > 0 && !words[from - 1].taken &&
@@ -84,22 +97,29 @@ NamedWork namedWork(const Words& words, std::size_t at) {
         isOld = isOld || isOneOf(kOld, words[from - 1].lower);
         --from;
     }
-    for (const std::size_t length : {std::size_t{2}, std::size_t{1}}) {
-        const bool isOff = from >= length && comesOffAt(words, from - length) == length &&
-                           !isLaidBack(words, from - length, length, at);
+    for (const std::size_t said : {std::size_t{2}, std::size_t{1}}) {
+        const bool isOff = from >= said && comesOffAt(words, from - said) == said &&
+                           !isLaidBack(words, from - said, said, at);
         if (isOff) {
-            return {Named::asTakenOff, takenOff(words, from - length, length, at)};
+            return {Named::asTakenOff, takenOff(words, from - said, said, at)};
         }
     }
+    std::size_t next = at + length;
+    while (isFree(words, next) && isOneOf(kIs, words[next].lower)) {
+        ++next;
+    }
+    const bool isFinding = isFree(words, next) && isOneOf(kFound, words[next].lower);
     const bool isLookedAt =
         from > 0 && !words[from - 1].taken && isOneOf(kLookedAt, words[from - 1].lower);
-    return {isOld || isLookedAt ? Named::asSomethingElse : Named::asDone, {}};
+    const bool isElse = isOld || isLookedAt || isFinding;
+    return {isElse ? Named::asSomethingElse : Named::asDone, {}};
 }
 
 bool isOfTheWorkshop(const Words& words, std::size_t at, std::size_t length) {
     constexpr auto kOfTheWorkshop = std::to_array<std::string_view>(
         {"bench", "benches", "tools", "brushes", "brush", "sink", "floor", "workshop", "studio",
-         "machine", "guillotine", "knives", "trays", "pots"});
+         "machine", "guillotine", "knives", "trays", "pots", "hands", "blotters", "felts",
+         "apron"});
     constexpr auto kLeads =
         std::to_array<std::string_view>({"up", "down", "off", "the", "my", "our", "all"});
     std::size_t next = at + length;

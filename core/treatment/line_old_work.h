@@ -19,7 +19,7 @@ struct TakenOff {
 
 [[nodiscard]] std::optional<TakenOff> oldWorkTakenOff(const Words& words);
 
-// Of the name of a technique that stands at `at` with nothing that says it was done.
+// Of the name of a technique, with nothing that says it was done: "sewing broken" is a finding.
 enum class Named { asDone, asTakenOff, asSomethingElse };
 
 struct NamedWork {
@@ -27,7 +27,10 @@ struct NamedWork {
     TakenOff takenOff{};
 };
 
-[[nodiscard]] NamedWork namedWork(const Words& words, std::size_t at);
+[[nodiscard]] NamedWork namedWork(const Words& words, std::size_t at, std::size_t length);
+
+// "old washing stains": what was there already.
+[[nodiscard]] bool isAfterOld(const Words& words, std::size_t at);
 
 // "cleaned up bench": at the words of a technique, and how many they are.
 [[nodiscard]] bool isOfTheWorkshop(const Words& words, std::size_t at, std::size_t length);

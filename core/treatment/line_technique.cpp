@@ -140,7 +140,7 @@ Said namedAlone(const Words& words, std::span<const Technique> techniques) {
     if (named.technique == nullptr) {
         return slipped(words, techniques);
     }
-    const NamedWork work = namedWork(words, named.at);
+    const NamedWork work = namedWork(words, named.at, named.length);
     switch (named.technique->kind == StepKind::treatment ? work.as : Named::asDone) {
     case Named::asTakenOff:
         return removing(work.takenOff, techniques);
@@ -182,7 +182,7 @@ const Technique* takeTechnique(Words& words, std::span<const Technique> techniqu
         said = removing(*off, techniques);
     } else if (said.technique == nullptr) {
         said = namedAlone(words, techniques);
-    } else if (isOfTheWorkshop(words, said.at, said.length)) {
+    } else if (isOfTheWorkshop(words, said.at, said.length) || isAfterOld(words, said.at)) {
         said = {};
     } else if (isOfLeaves(words, said)) {
         said.technique = shipped(techniques, "lining_leaves");

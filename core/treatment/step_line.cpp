@@ -152,9 +152,12 @@ StepLine readStepLine(std::string_view text, const LineContext& context) {
     read.line = lineOf(read, known.text, context.places);
     takeTies(words);
     line::takeWasted(words, read.kind, context.shelf, read.uses);
-    read.isDenied = !read.technique.empty() && line::deniesTechnique(words);
+    read.isDenied =
+        !read.technique.empty() && (line::deniesTechnique(words) || line::speaksOfIntent(words));
     read.isPause = read.technique.empty() && read.place.empty() && read.uses.empty() &&
                    line::speaksOfPause(words);
+    read.isMixing = read.technique.empty() && read.place.empty() && line::speaksOfMixing(words);
+    read.isStriking = read.technique.empty() && line::speaksOfStriking(words);
     read.description = restOf(words, text);
     read.spans = spansOf(words);
     return read;

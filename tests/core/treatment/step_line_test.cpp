@@ -388,6 +388,28 @@ TEST(StepLine, aPauseIsNoStep) {
     EXPECT_FALSE(bench().read("telephoned the owner").isPause);
 }
 
+// The log is of what was done (AIC Commentary 27), not of what is to be.
+TEST(StepLine, whatIsToBeDoneIsNotDone) {
+    for (const char* line :
+         {"to do: guard K7", "guard K7 tomorrow", "needs guarding K7", "washing needed for A-D",
+          "planned washing", "owner wants new endpapers"}) {
+        EXPECT_TRUE(bench().read(line).isDenied) << line;
+    }
+    for (const char* line : {"guarded K7", "mended B2 where needed", "guarded K7 as needed",
+                             "pasted down 15 min, press until tomorrow 9am"}) {
+        EXPECT_FALSE(bench().read(line).isDenied) << line;
+    }
+}
+
+TEST(StepLine, aMixAndAStrikingAreDoneElsewhere) {
+    EXPECT_TRUE(bench().read("paste 20 g WP mixed").isMixing);
+    EXPECT_TRUE(bench().read("cooked paste 30 min").isMixing);
+    EXPECT_FALSE(bench().read("mended B2 with mixed paste").isMixing);
+    EXPECT_TRUE(bench().read("struck").isStriking);
+    EXPECT_TRUE(bench().read("undo last").isStriking);
+    EXPECT_FALSE(bench().read("mended B2, struck by light").isStriking);
+}
+
 // AIC Commentary 27: what was added. What was thrown away left the shelf, and is not in the book.
 TEST(StepLine, whatWasWastedIsNotInTheBook) {
     JobBuilder b;
