@@ -57,9 +57,10 @@ QLineEdit* ReleasePanel::reasonFor(const core::ReleaseRow& row) {
     auto* why = new QLineEdit;
     why->setFixedWidth(kReasonWidth);
     why->setProperty(kReleaseCount, isCount);
-    why->setPlaceholderText(isCount    ? tr("how many go out")
-                            : isClosed ? tr("not done because …")
-                                       : tr("or explained by …"));
+    why->setPlaceholderText(isCount     ? tr("how many go out")
+                            : isClosed  ? tr("not done because …")
+                            : row.piece ? tr("or what became of it")
+                                        : tr("or explained by …"));
     why->setToolTip(isCount ? tr("The number of leaves it goes back with; Enter takes it")
                             : tr("Why it may leave all the same; Enter takes it"));
     why->setAccessibleName(tr("Explain: %1").arg(said(row.asks)));
@@ -110,7 +111,7 @@ void ReleasePanel::addRow(const core::ReleaseRow& row) {
         across->addWidget(button, 0, Qt::AlignTop);
         button->setVisible(!isClosed);
         across->addWidget(why, 0, Qt::AlignTop);
-    } else if (row.answer != nullptr && !isClosed) {
+    } else if ((row.answer != nullptr || row.piece) && !isClosed) {
         auto* again = quietButton(tr("Open again"));
         again->setAccessibleName(tr("Open again: %1").arg(said(row.asks)));
         connect(again, &QPushButton::clicked, this,

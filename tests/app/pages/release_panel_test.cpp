@@ -74,6 +74,25 @@ TEST_F(ReleasePanelTest, theFocusGoesOnToTheNextOpenRow) {
     EXPECT_GT(answered, 1U);
 }
 
+// Each thing that came with it by itself, and what became of it stands with the piece.
+TEST_F(ReleasePanelTest, aPieceIsTickedByItselfAndOpenedAgain) {
+    ASSERT_GT(file().pieces.size(), 1U);
+    const std::string first = "piece " + file().pieces[0].id.text();
+    const std::string second = "piece " + file().pieces[1].id.text();
+    QTest::keyClick(page().release().buttonOf(first), Qt::Key_Space);
+    EXPECT_TRUE(isSettled(first));
+    EXPECT_FALSE(isSettled(second));
+    EXPECT_EQ(file().pieces[0].returned, "given back with the book");
+    for (QPushButton* button : page().release().findChildren<QPushButton*>()) {
+        if (button->accessibleName().startsWith(QStringLiteral("Open again: With it goes"))) {
+            QTest::keyClick(button, Qt::Key_Space);
+            break;
+        }
+    }
+    EXPECT_FALSE(isSettled(first));
+    EXPECT_EQ(file().pieces[0].returned, "");
+}
+
 TEST_F(ReleasePanelTest, aRowOfTheRecordLeadsToWhereItIsSeenTo) {
     ASSERT_FALSE(isSettled("report_issued"));
     QPushButton* button = page().release().buttonOf("nothing_running");

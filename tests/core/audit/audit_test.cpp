@@ -94,6 +94,7 @@ const std::vector<Fault>& faults() {
          }},
         {"lacking_leaf_told", [](auto& j) { j.file.notices.clear(); }},
         {"leaf_tally_short", [](auto& j) { j.file.collationFindings.clear(); }},
+        {"plates_counted", [](auto& j) { j.file.collations.front().extent += ", 3 plates"; }},
         {"leaf_tally_over", [](auto& j) { j.file.collations.front().leavesPresent = 110; }},
         {"leaf_tally_out", [](auto& j) { countedOut(j, "109 leaves"); }},
         {"leaf_tally_out_said", [](auto& j) { countedOut(j, ""); }},
