@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include <QApplication>
 #include <QHBoxLayout>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -166,8 +167,14 @@ void ProposalPage::askForPast() {
 
 void ProposalPage::takePast(std::vector<core::PastWork> past) {
     m_past = std::move(past);
-    if (m_file && m_chosen && proposal() != nullptr) {
-        showEstimate();
+    if (!m_file || !m_chosen || proposal() == nullptr) {
+        return;
+    }
+    QWidget* at = QApplication::focusWidget();
+    const bool isInSight = at != nullptr && isAncestorOf(at) && !at->visibleRegion().isEmpty();
+    showEstimate();
+    if (isInSight) {
+        reveal(at); // the estimate takes room, and would push it over the edge
     }
 }
 

@@ -15,6 +15,7 @@
 #include "core/treatment/line_completion.h"
 #include "core/treatment/line_doubts.h"
 #include "core/treatment/line_fitness.h"
+#include "core/treatment/line_label.h"
 #include "core/treatment/line_moments.h"
 #include "core/treatment/undoing.h"
 #include "core/values/english.h"

@@ -1,7 +1,6 @@
 #include "core/report/materials_sheet.h"
 
 #include <algorithm>
-#include <array>
 
 #include <fmt/format.h>
 
@@ -13,6 +12,7 @@
 #include "core/treatment/bench_log.h"
 #include "core/values/english.h"
 #include "core/values/measure_text.h"
+#include "core/values/month_names.h"
 
 namespace headcap::core {
 namespace {
@@ -21,10 +21,9 @@ using namespace report;
 
 // "29 Sep 2026": whole in a narrow column.
 std::string shortDayText(Day day) {
-    static constexpr std::array kMonths{"Jan", "Feb", "Mar", "Apr", "May", "Jun",
-                                        "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
     return fmt::format("{}\u00a0{}\u00a0{}", unsigned{day.day()},
-                       kMonths[unsigned{day.month()} - 1], static_cast<int>(day.year()));
+                       kMonthNames[unsigned{day.month()} - 1].substr(0, 3),
+                       static_cast<int>(day.year()));
 }
 
 std::string costText(const Shelf& shelf, const JobMaterial& material, const MaterialUse& use) {
