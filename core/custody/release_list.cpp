@@ -177,7 +177,7 @@ void addPieces(Lists& lists) {
         all.push_back(nameOf(piece));
         if (!isAnswered) {
             lists.rows.push_back({.key = "piece " + piece.id.text(),
-                                  .asks = "With it goes: " + all.back(),
+                                  .asks = "Came with it: " + all.back(),
                                   .finds = piece.returned,
                                   .isMet = !piece.returned.empty(),
                                   .page = Page::book,

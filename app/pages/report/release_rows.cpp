@@ -17,7 +17,7 @@ namespace {
 
 constexpr int kMarkWidth = 7 * kGrid;
 constexpr int kReasonWidth = 48 * kGrid;
-constexpr int kButtonWidth = 20 * kGrid; // one column, whatever it says
+constexpr int kButtonWidth = 25 * kGrid; // one column, whatever it says
 
 QString said(const std::string& words) {
     return fromCore(words);
@@ -74,6 +74,7 @@ QLineEdit* ReleasePanel::reasonFor(const core::ReleaseRow& row) {
 QPushButton* ReleasePanel::doneButton(const core::ReleaseRow& row, const QLineEdit& why) {
     auto* button = new QPushButton(row.isByRecord              ? tr("Go to it")
                                    : row.key == core::kSignOff ? tr("Sign off")
+                                   : row.piece                 ? tr("Goes back")
                                                                : tr("Done"));
     button->setProperty(kReleaseKey, said(row.key));
     button->setMinimumWidth(kButtonWidth);

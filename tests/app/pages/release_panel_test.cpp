@@ -85,7 +85,7 @@ TEST_F(ReleasePanelTest, aPieceIsTickedByItselfAndOpenedAgain) {
     EXPECT_FALSE(isSettled(second));
     EXPECT_EQ(file().pieces[0].returned, "given back with the book");
     for (QPushButton* button : page().release().findChildren<QPushButton*>()) {
-        if (button->accessibleName().startsWith(QStringLiteral("Open again: With it goes"))) {
+        if (button->accessibleName().startsWith(QStringLiteral("Open again: Came with it"))) {
             QTest::keyClick(button, Qt::Key_Space);
             break;
         }

@@ -155,9 +155,9 @@ TEST_F(ReleaseTest, eachPieceIsTickedByItselfAndItsOwnRecordSaysWhatBecameOfIt) 
     const std::string slipcase = piece(1, "slipcase");
     const std::string boards = piece(2, "grey board");
     const auto all = rows();
-    EXPECT_EQ(std::ranges::find(all, slipcase, &ReleaseRow::key)->asks, "With it goes: slipcase");
+    EXPECT_EQ(std::ranges::find(all, slipcase, &ReleaseRow::key)->asks, "Came with it: slipcase");
     EXPECT_EQ(std::ranges::find(all, boards, &ReleaseRow::key)->asks,
-              "With it goes: 2 × grey board");
+              "Came with it: 2 × grey board");
     applyTo(job.file, *answer(slipcase));
     EXPECT_TRUE(isSettled(slipcase));
     EXPECT_FALSE(isSettled(boards));
