@@ -4,7 +4,7 @@ namespace headcap::app {
 
 PaperDesk::PaperDesk(Session& session, QObject* parent)
     : QObject(parent), m_session(session), m_stop(std::make_shared<std::atomic_bool>(false)),
-      m_aside(session) {}
+      m_aside(session, this) {}
 
 PaperDesk::~PaperDesk() {
     *m_stop = true;

@@ -6,8 +6,8 @@
 #include <QTemporaryDir>
 
 #include "app/pages/report_page.h"
-#include "app/report/paper_desk.h"
 #include "tests/app/pages/page_test.h"
+#include "tests/support/settled.h"
 
 namespace headcap::app {
 namespace {
@@ -148,8 +148,7 @@ TEST_F(ReleasePanelTest, theReceiptIsSavedAsTheFormSaysIt) {
         }
     }
     QFile paper{*sample.prompts.file};
-    auto* desk = page().release().findChild<PaperDesk*>();
-    ASSERT_TRUE(QTest::qWaitFor([desk] { return !desk->isBusy(); }, 60'000));
+    ASSERT_TRUE(tests::isRead(page()));
     ASSERT_TRUE(paper.open(QIODevice::ReadOnly));
     EXPECT_TRUE(paper.read(5) == "%PDF-");
     EXPECT_TRUE(file().handBacks.empty()) << "nothing is noted by printing";
