@@ -1,6 +1,7 @@
 #include "app/pages/report_page.h"
 
 #include <algorithm>
+#include <utility>
 
 #include <QHBoxLayout>
 #include <QLineEdit>
@@ -12,9 +13,11 @@
 #include "app/look/grid.h"
 #include "app/look/label.h"
 #include "app/pages/report/release_panel.h"
+#include "app/print/layout/layout.h"
 #include "app/print/report_preview.h"
 #include "app/report/paper_desk.h"
 #include "app/session/actions.h"
+#include "app/session/aside.h"
 #include "app/session/words.h"
 #include "core/audit/audit.h"
 #include "core/report/issuing.h"
@@ -31,7 +34,7 @@ constexpr int kLeastBelow = 340; // in a lower window the page scrolls
 } // namespace
 
 ReportPage::ReportPage(Session& session, QWidget* parent)
-    : JobPage(core::Page::report, Body::fixed, session, parent),
+    : JobPage(core::Page::report, Body::fixed, session, parent), m_laying(new Aside(session, this)),
       m_photos(photoLookup(session.stores()), cacheOf(session.stores())) {
     buildHead();
     buildAdvice();
@@ -110,13 +113,25 @@ void ReportPage::buildIssued() {
 }
 
 void ReportPage::load(const core::JobFile& file) {
+    if (m_file && m_file->job.id != file.job.id) {
+        m_preview->setPages({}); // never one book's report under another's name
+    }
     m_file = file;
     m_advice->show(file.job, file.revisionOf(core::refOf(file.job.id)));
     showStanding();
     showIssued();
     m_release->show(file);
+    showPages();
+}
+
+// Twenty pages take a tenth of a second to lay out.
+void ReportPage::showPages() {
     session().guarded([this] {
-        m_preview->setDocument(draftOf(session().stores(), session().clock(), *m_file));
+        m_laying->ask(
+            [document = draftOf(session().stores(), session().clock(), *m_file)] {
+                return print::layOut(document, print::pageSetup(print::Sheet::a4));
+            },
+            [this](print::Pages pages) { m_preview->setPages(std::move(pages)); });
     });
 }
 

@@ -19,6 +19,7 @@ namespace headcap::app {
 
 class ReleasePanel;
 
+class Aside;
 class Label;
 class PaperDesk;
 class RuledList;
@@ -47,6 +48,7 @@ private:
     void showStanding();
     void showRelease(bool isShown);
     void showIssued();
+    void showPages();
     void saveDraft();
     void issue();
     void enterDrawn(const PreparedIssue& issue,
@@ -54,6 +56,7 @@ private:
     void showDrawing(bool isDrawing);
     void openIssued();
 
+    Aside* m_laying;
     print::PhotoLoader m_photos;
     Label* m_standing;
     QPushButton* m_print;

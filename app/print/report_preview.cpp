@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include <QKeyEvent>
 #include <QPainter>
@@ -9,7 +10,6 @@
 #include <QWheelEvent>
 
 #include "app/look/palette.h"
-#include "app/print/layout/layout.h"
 #include "app/print/paint.h"
 
 namespace headcap::app::print {
@@ -37,14 +37,11 @@ ReportPreview::ReportPreview(PhotoLoader& loader, QWidget* parent)
     say();
 }
 
-void ReportPreview::setDocument(const core::Document& document) {
-    m_document = document;
-    layOutAgain();
-}
-
-void ReportPreview::setSheet(Sheet sheet) {
-    m_sheet = sheet;
-    layOutAgain();
+void ReportPreview::setPages(Pages pages) {
+    m_pages = std::move(pages);
+    updateBars();
+    say();
+    viewport()->update();
 }
 
 int ReportPreview::pageCount() const {
@@ -82,15 +79,6 @@ void ReportPreview::zoomOut() {
 
 void ReportPreview::fitWidth() {
     setZoom(std::nullopt);
-}
-
-void ReportPreview::layOutAgain() {
-    if (m_document.has_value()) {
-        m_pages = layOut(*m_document, pageSetup(m_sheet));
-    }
-    updateBars();
-    say();
-    viewport()->update();
 }
 
 void ReportPreview::setZoom(std::optional<double> zoom) {

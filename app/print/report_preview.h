@@ -9,9 +9,7 @@
 #include <QAbstractScrollArea>
 
 #include "app/print/layout/marks.h"
-#include "app/print/layout/page_setup.h"
 #include "app/print/photo_loader.h"
-#include "core/report/document.h"
 
 namespace headcap::app::print {
 
@@ -22,9 +20,8 @@ public:
     // The loader must live as long as the preview.
     explicit ReportPreview(PhotoLoader& loader, QWidget* parent = nullptr);
 
-    // Stays where it was being read.
-    void setDocument(const core::Document& document);
-    void setSheet(Sheet sheet);
+    // Laid out elsewhere (layout.h); stays where it was being read.
+    void setPages(Pages pages);
     [[nodiscard]] int pageCount() const;
     [[nodiscard]] int currentPage() const; // from 1; 0 where there is none
     void showPage(int page);
@@ -48,7 +45,6 @@ protected:
     void scrollContentsBy(int dx, int dy) override;
 
 private:
-    void layOutAgain();
     void updateBars();
     void setZoom(std::optional<double> zoom);
     void say();
@@ -58,8 +54,6 @@ private:
     void paintPhotograph(QPainter& painter, const Picture& picture);
 
     PhotoLoader& m_loader;
-    std::optional<core::Document> m_document;
-    Sheet m_sheet = Sheet::a4;
     Pages m_pages;
     std::optional<double> m_zoom; // pixels a point; none: fits the width
     double m_step = 1;            // the page step that the scroll bar's value was made with

@@ -6,6 +6,7 @@
 #include <QTest>
 #include <gtest/gtest.h>
 
+#include "app/print/layout/layout.h"
 #include "tests/app/print/sample_document.h"
 #include "tests/app/print/sample_photos.h"
 
@@ -23,6 +24,9 @@ protected:
         EXPECT_TRUE(QTest::qWaitForWindowExposed(&m_preview));
     }
     QString photoPath() const { return m_folder.filePath(QStringLiteral("photo.jpg")); }
+    void show(const core::Document& document) {
+        m_preview.setPages(layOut(document, pageSetup(Sheet::a4)));
+    }
 
     QTemporaryDir m_folder;
     PhotoLoader m_loader{[this](const core::Digest&) { return photoPath(); }};
@@ -31,7 +35,7 @@ protected:
 
 TEST_F(ReportPreviewTest, showsThePagesOnWhitePaper) {
     EXPECT_EQ(m_preview.currentPage(), 0);
-    m_preview.setDocument(sampleDocument());
+    show(sampleDocument());
     EXPECT_GT(m_preview.pageCount(), 3);
     EXPECT_EQ(m_preview.currentPage(), 1);
     const QImage shot = m_preview.viewport()->grab().toImage();
@@ -46,7 +50,7 @@ TEST_F(ReportPreviewTest, showsThePagesOnWhitePaper) {
 }
 
 TEST_F(ReportPreviewTest, goesThroughThePagesByKey) {
-    m_preview.setDocument(sampleDocument());
+    show(sampleDocument());
     QSignalSpy turned(&m_preview, &ReportPreview::currentPageChanged);
     QTest::keyClick(&m_preview, Qt::Key_End);
     EXPECT_EQ(m_preview.currentPage(), m_preview.pageCount());
@@ -58,7 +62,7 @@ TEST_F(ReportPreviewTest, goesThroughThePagesByKey) {
 }
 
 TEST_F(ReportPreviewTest, staysAtItsPageWhenZoomedOrWidened) {
-    m_preview.setDocument(sampleDocument());
+    show(sampleDocument());
     m_preview.showPage(3);
     for (int i = 0; i < 4; ++i) {
         QTest::keyClick(&m_preview, Qt::Key_Plus);
@@ -73,14 +77,13 @@ TEST_F(ReportPreviewTest, staysAtItsPageWhenZoomedOrWidened) {
 
 TEST_F(ReportPreviewTest, leadsToASection) {
     const core::Document document = sampleDocument();
-    m_preview.setDocument(document);
+    show(document);
     m_preview.showSection(document.sections.size() - 2); // the photographs, near the end
     EXPECT_GE(m_preview.currentPage(), m_preview.pageCount() - 1);
 }
 
 TEST_F(ReportPreviewTest, readsThePhotographsOfTheVisiblePages) {
-    m_preview.setDocument(
-        documentOf({core::Figures{{figureOf(1, core::FigureWidth::full, 600, 400)}}}));
+    show(documentOf({core::Figures{{figureOf(1, core::FigureWidth::full, 600, 400)}}}));
     QSignalSpy ready(&m_loader, &PhotoLoader::ready);
     m_preview.viewport()->grab();
     EXPECT_TRUE(!ready.isEmpty() || ready.wait(20'000));

@@ -111,7 +111,8 @@ private:
         act("opening a job", [&] { m_opened.window.go({.view = app::ViewId::job, .job = job}); });
         for (const auto page :
              {app::ActionId::toCollation, app::ActionId::toSurvey, app::ActionId::toProposal,
-              app::ActionId::toMaterials, app::ActionId::toPhotographs, app::ActionId::toBench}) {
+              app::ActionId::toMaterials, app::ActionId::toPhotographs, app::ActionId::toReport,
+              app::ActionId::toBench}) {
             act(app::wordsOf(page).toStdString(), [&] { key(page); });
         }
         act("to the bench line", [&] { key(app::ActionId::toBenchLine); });
