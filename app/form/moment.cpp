@@ -1,10 +1,10 @@
 #include "app/form/moment.h"
 
-#include <QDateTime>
 #include <QRegularExpression>
+#include <QTime>
 
-#include "app/session/dates.h"
 #include "app/session/words.h"
+#include "core/values/local_time.h"
 #include "core/values/spoken_time.h"
 
 namespace headcap::app {
@@ -30,8 +30,8 @@ std::optional<core::Instant> readMoment(const QString& text, const core::Clock& 
     if (!time.isValid() || !day) {
         return std::nullopt;
     }
-    return core::Instant{
-        std::chrono::milliseconds{QDateTime{dateOf(*day), time}.toMSecsSinceEpoch()}};
+    const core::Minutes sinceMidnight{time.hour() * 60 + time.minute()};
+    return core::momentAt(*day, sinceMidnight, core::systemUtcOffset);
 }
 
 } // namespace headcap::app

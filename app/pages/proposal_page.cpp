@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include <QApplication>
 #include <QHBoxLayout>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -25,8 +26,8 @@
 namespace headcap::app {
 ProposalPage::ProposalPage(Session& session, QWidget* parent)
     : JobPage(core::Page::proposal, Body::scrolled, session, parent), m_empty(new QWidget),
-      m_begin(new QPushButton(tr("Write the proposal"))), m_whole(new QWidget),
-      m_aside(new Aside(session, this)) {
+      m_desk(new PaperDesk(session, this)), m_begin(new QPushButton(tr("Write the proposal"))),
+      m_whole(new QWidget), m_aside(new Aside(session, this)) {
     buildEmpty();
     auto* down = new QVBoxLayout(m_whole);
     down->setContentsMargins(0, 0, 0, 0);
@@ -166,8 +167,14 @@ void ProposalPage::askForPast() {
 
 void ProposalPage::takePast(std::vector<core::PastWork> past) {
     m_past = std::move(past);
-    if (m_file && m_chosen && proposal() != nullptr) {
-        showEstimate();
+    if (!m_file || !m_chosen || proposal() == nullptr) {
+        return;
+    }
+    QWidget* at = QApplication::focusWidget();
+    const bool isInSight = at != nullptr && isAncestorOf(at) && !at->visibleRegion().isEmpty();
+    showEstimate();
+    if (isInSight) {
+        reveal(at); // the estimate takes room, and would push it over the edge
     }
 }
 

@@ -16,7 +16,7 @@ constexpr int kLookMs = 3'000;
 
 CameraDesk::CameraDesk(Session& session, QObject* parent)
     : QObject(parent), m_session(session), m_intake(session.stores().files, this),
-      m_looking(session) {
+      m_looking(session, this) {
     connect(&m_folder, &CameraFolder::waitingChanged, this, &CameraDesk::waitingChanged);
     connect(&m_intake, &PhotoIntake::finished, this, &CameraDesk::record);
     auto* timer = new QTimer(this);

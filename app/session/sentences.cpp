@@ -43,8 +43,8 @@ QString sentence(const core::Refusal& refusal) {
         return tr("What is written in the log, the ledger or an issued report is never rewritten; "
                   "add a correction instead.");
     case Code::namesNothing:
-        return tr("Nothing was saved: it names something that is no longer there%1.")
-            .arg(detailOf(refusal.detail));
+        return tr("Nothing was saved: it names %1 that is no longer there.")
+            .arg(detail.isEmpty() ? tr("something") : detail);
     case Code::breaksRule:
         return tr("Nothing was saved: a value of %1 is outside what may be kept%2.")
             .arg(what, detailOf(refusal.detail));

@@ -4,7 +4,6 @@
 
 #include <QCoreApplication>
 
-#include "app/form/moment.h"
 #include "app/pages/bench/step_words.h"
 #include "app/photo/step_photos.h"
 #include "app/session/actions.h"
@@ -14,10 +13,12 @@
 #include "core/custody/first_work.h"
 #include "core/treatment/approval.h"
 #include "core/treatment/line_completion.h"
+#include "core/treatment/line_doubts.h"
 #include "core/treatment/line_fitness.h"
+#include "core/treatment/line_label.h"
+#include "core/treatment/line_moments.h"
 #include "core/treatment/undoing.h"
 #include "core/values/english.h"
-#include "core/values/spoken_time.h"
 
 namespace headcap::app {
 namespace {
@@ -26,18 +27,42 @@ QString tr(const char* text) {
     return QCoreApplication::translate("BenchReader", text);
 }
 
-std::optional<core::Instant> momentAt(core::Day day, const QString& time,
-                                      const core::Clock& clock) {
-    return readMoment(QStringLiteral("%1 %2").arg(fromCore(core::toText(day)), time), clock);
-}
-
-// When it was done, as the line says it; now, where it says nothing.
-core::Instant endOf(const core::StepLine& said, const core::Clock& clock) {
-    if (!said.day && !said.ends) {
-        return clock.now();
+QString sentenceOf(const core::LineDoubt& doubt) {
+    using Kind = core::LineDoubt::Kind;
+    const QString what = fromCore(doubt.what);
+    switch (doubt.kind) {
+    case Kind::unknownLot:
+        return tr("There is no lot %1 on the shelf: it would be words alone.").arg(what);
+    case Kind::noLot:
+        return tr("%1 is named without a lot.").arg(fromCore(core::capitalised(doubt.what)));
+    case Kind::denied:
+        return tr("It says what was not done; the log is of what was.");
+    case Kind::pause:
+        return tr("A pause is no step: the log is of what was done to the book.");
+    case Kind::mixing:
+        return tr("A mix becomes a lot under Mixing (Ctrl+5), where its parts leave theirs.");
+    case Kind::striking:
+        return tr("A line strikes nothing: choose the step in the log, then Strike ….");
+    case Kind::severalTimes:
+        return tr("Several times are named; “1 h all told” says the whole. As it stands it is %1.")
+            .arg(what);
+    case Kind::timeOfEach:
+        return tr("The time is of each, and of how many is not said; “1 h all told” says the "
+                  "whole. As it stands it is %1.")
+            .arg(what);
+    case Kind::moreThanItHad:
+        return tr("It took %1, and between the hours it names are %2.")
+            .arg(what, fromCore(doubt.why));
+    case Kind::severalPeople:
+        return tr("Several people are named, and a step is by one: log one for each.");
+    case Kind::absentPlace:
+        return tr("%1: %2.").arg(what, fromCore(doubt.why));
+    case Kind::stillToCome:
+        return tr("The time it names is still to come.");
+    case Kind::noTechnique:
+        return tr("No technique is understood: the words would be logged as they stand.");
     }
-    const QString time = said.ends ? clockText(*said.ends) : clockTime(clock.now());
-    return momentAt(said.day.value_or(clock.today()), time, clock).value_or(clock.now());
+    return {};
 }
 
 } // namespace
@@ -62,20 +87,13 @@ core::LineContext BenchReader::context(const core::JobFile* file) const {
             file == nullptr ? std::vector<core::CutForJob>{} : core::cutForJob(*file)};
 }
 
-// With the time till it sets, where a time of the clock is said.
 core::StepLine BenchReader::said(const QString& line, const core::LineContext& context) const {
-    core::StepLine read = core::readStepLine(toCore(line), context);
-    if (!read.setsTill) {
-        return read;
-    }
-    const core::Clock& clock = m_session.clock();
-    const core::Instant end = endOf(read, clock);
-    const core::Day day = read.setsTill->day.value_or(clock.dayOf(end));
-    const auto till = momentAt(day, clockText(read.setsTill->at), clock);
-    if (till && *till > end) {
-        read.sets = std::chrono::round<core::Minutes>(*till - end);
-    }
-    return read;
+    return core::timed(core::readStepLine(toCore(line), context), m_session.clock(),
+                       core::systemUtcOffset);
+}
+
+core::Instant BenchReader::endOf(const core::StepLine& said) const {
+    return core::endOf(said, m_session.clock(), core::systemUtcOffset);
 }
 
 std::vector<core::FitnessPoint> BenchReader::fitnessOf(const core::LineUse& use,
@@ -117,47 +135,9 @@ QString BenchReader::doubt(const QString& line, const core::JobFile* file) const
     const core::LineContext context = this->context(file);
     const core::StepLine read = said(line, context);
     QStringList doubts;
-    const QStringList unknown = unknownLots(line, read);
-    if (!unknown.isEmpty()) {
-        doubts << tr("There is no lot %1 on the shelf: it would be words alone.")
-                      .arg(unknown.join(QStringLiteral(", ")));
-    }
-    for (const std::string& material : core::materialsWithoutLot(read)) {
-        doubts << tr("%1 is named without a lot.").arg(fromCore(core::capitalised(material)));
-    }
-    if (read.isDenied) {
-        doubts << tr("It says what was not done; the log is of what was.");
-    }
-    if (read.isPause) {
-        doubts << tr("A pause is no step: the log is of what was done to the book.");
-    }
-    if (read.isMixing) {
-        doubts << tr("A mix becomes a lot under Mixing (Ctrl+5), where its parts leave theirs.");
-    }
-    if (read.isStriking) {
-        doubts << tr("A line strikes nothing: choose the step in the log, then Strike ….");
-    }
-    if (!read.otherMinutes.empty()) {
-        doubts << tr("Several times are named; “1 h all told” says the whole. As it stands it "
-                     "is %1.")
-                      .arg(fromCore(core::toText(*read.minutes)));
-    }
-    if (read.minutesAreOfEach) {
-        doubts << tr("The time is of each, and of how many is not said; “1 h all told” says the "
-                     "whole. As it stands it is %1.")
-                      .arg(fromCore(core::toText(*read.minutes)));
-    }
-    if (read.namesSeveral) {
-        doubts << tr("Several people are named, and a step is by one: log one for each.");
-    }
-    if (const QString absent = absentPlace(read, file); !absent.isEmpty()) {
-        doubts << tr("%1: %2.").arg(fromCore(read.place), absent);
-    }
-    if (endOf(read, m_session.clock()) > m_session.clock().now()) {
-        doubts << tr("The time it names is still to come.");
-    }
-    if (read.technique.empty()) {
-        doubts << tr("No technique is understood: the words would be logged as they stand.");
+    for (const core::LineDoubt& one :
+         core::doubtsOf(toCore(line), read, endOf(read), m_session.clock().now(), file)) {
+        doubts << sentenceOf(one);
     }
     return doubts.isEmpty()
                ? QString{}
@@ -173,7 +153,7 @@ std::vector<LineChip> BenchReader::read(const QString& line, const core::JobFile
     }
     return chipsOf({line, read, context, m_techniques, file,
                     read.person ? read.person : m_session.person(), std::move(fitness),
-                    endOf(read, m_session.clock())});
+                    endOf(read)});
 }
 
 std::vector<LineOffer> BenchReader::offers(const QString& upToCursor,
@@ -213,8 +193,7 @@ bool BenchReader::log(const QString& line, const core::JobFile& file, const QStr
     if (!who) {
         return false;
     }
-    auto step = core::stepFrom(read, file.job.id, *who, endOf(read, m_session.clock()), context,
-                               m_session.ids());
+    auto step = core::stepFrom(read, file.job.id, *who, endOf(read), context, m_session.ids());
     QStringList given = answers;
     if (!unfit(read, context, file).isEmpty() && !given.isEmpty()) {
         const std::string reason = toCore(given.takeFirst());

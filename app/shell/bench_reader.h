@@ -32,6 +32,7 @@ public:
 
 private:
     [[nodiscard]] core::StepLine said(const QString& line, const core::LineContext& context) const;
+    [[nodiscard]] core::Instant endOf(const core::StepLine& said) const;
     [[nodiscard]] QString unfit(const core::StepLine& said, const core::LineContext& context,
                                 const core::JobFile& file) const;
     [[nodiscard]] std::vector<core::FitnessPoint> fitnessOf(const core::LineUse& use,

@@ -36,7 +36,7 @@ private:
     Label* m_count;
     RuledList* m_list;
     std::vector<core::SearchHit> m_hits;
-    Aside m_aside{m_session};
+    Aside m_aside{m_session, this};
     bool m_isOpening = false; // Enter came before the answer
 };
 

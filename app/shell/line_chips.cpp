@@ -7,11 +7,11 @@
 
 #include "app/session/actions.h"
 #include "app/session/words.h"
-#include "core/collation/job_places.h"
 #include "core/custody/first_work.h"
 #include "core/custody/job_states.h"
 #include "core/materials/conversion.h"
 #include "core/treatment/approval.h"
+#include "core/treatment/line_doubts.h"
 #include "core/treatment/undoing.h"
 #include "core/values/decimal.h"
 #include "core/values/spoken_time.h"
@@ -116,14 +116,21 @@ void addUses(std::vector<LineChip>& chips, const LineSaid& said) {
             chips.push_back({fromCore(lot->number), fromCore(point.sentence), true});
         }
     }
-    for (const QString& number : unknownLots(said.line, said.read)) {
-        chips.push_back({tr("no such lot"), number, true});
+    for (const std::string& number : core::unknownLots(toCore(said.line), said.read)) {
+        chips.push_back({tr("no such lot"), fromCore(number), true});
     }
     const std::string untrue = core::undoingDoubt(said.read, said.context);
     if (!untrue.empty()) {
         chips.push_back(
             {tr("undone how?"), tr("the usual sentence %1").arg(fromCore(untrue)), true});
     }
+}
+
+// "09:20".
+QString clockText(core::Minutes sinceMidnight) {
+    return QTime{0, 0}
+        .addSecs(static_cast<int>(sinceMidnight.count()) * 60)
+        .toString(QStringLiteral("HH:mm"));
 }
 
 void addWhen(std::vector<LineChip>& chips, const core::StepLine& read) {
@@ -205,12 +212,6 @@ void addCautions(std::vector<LineChip>& chips, const LineSaid& said) {
 
 } // namespace
 
-QString clockText(core::Minutes sinceMidnight) {
-    return QTime{0, 0}
-        .addSecs(static_cast<int>(sinceMidnight.count()) * 60)
-        .toString(QStringLiteral("HH:mm"));
-}
-
 std::vector<LineChip> chipsOf(const LineSaid& said) {
     const core::StepLine& read = said.read;
     std::vector<LineChip> chips;
@@ -221,8 +222,8 @@ std::vector<LineChip> chipsOf(const LineSaid& said) {
     if (!read.place.empty()) {
         chips.push_back({tr("place"), fromCore(read.place)});
     }
-    if (const QString absent = absentPlace(read, said.file); !absent.isEmpty()) {
-        chips.push_back({tr("no such place"), absent, true});
+    if (const std::string absent = core::absentPlace(read, said.file); !absent.empty()) {
+        chips.push_back({tr("no such place"), fromCore(absent), true});
     }
     addApproved(chips, said);
     addState(chips, said);
@@ -240,25 +241,6 @@ std::vector<LineChip> chipsOf(const LineSaid& said) {
     addPerson(chips, said);
     addCautions(chips, said);
     return chips;
-}
-
-QString absentPlace(const core::StepLine& read, const core::JobFile* file) {
-    if (file == nullptr || read.place.empty()) {
-        return {};
-    }
-    const auto reading = core::readPlace(core::booksOf(*file), read.part, read.place);
-    return reading && reading->isAbsent ? fromCore(reading->text) : QString{};
-}
-
-QStringList unknownLots(const QString& line, const core::StepLine& read) {
-    const std::string all = toCore(line);
-    QStringList unknown;
-    for (const core::LineSpan& span : read.spans) {
-        if (span.part == core::LinePart::unknownLot) {
-            unknown << fromCore(std::string_view{all}.substr(span.begin, span.end - span.begin));
-        }
-    }
-    return unknown;
 }
 
 } // namespace headcap::app

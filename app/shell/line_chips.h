@@ -23,14 +23,6 @@ struct LineSaid {
     core::Instant end{};                                  // of the work
 };
 
-// "09:20", of minutes from midnight.
-[[nodiscard]] QString clockText(core::Minutes sinceMidnight);
 [[nodiscard]] std::vector<LineChip> chipsOf(const LineSaid& said);
-
-// Why there is no such place in the book, where that is without a doubt.
-[[nodiscard]] QString absentPlace(const core::StepLine& read, const core::JobFile* file);
-
-// The words of the line that look like the number of a lot, and are none.
-[[nodiscard]] QStringList unknownLots(const QString& line, const core::StepLine& read);
 
 } // namespace headcap::app

@@ -89,7 +89,7 @@ MaterialsView::MaterialsView(Session& session, QWidget* parent)
           {tr("Safety data sheets"), tr("Attach a sheet"),
            tr("Of the kind chosen above: the maker's safety data sheet, a certificate. It opens "
               "from each of its lots and from the bench.")})),
-      m_aside(session) {
+      m_aside(session, this) {
     buildLots();
     buildMaterials();
     connect(m_whereabouts, &LotWhereabouts::goAsked, this, &View::goAsked);

@@ -16,6 +16,7 @@ namespace headcap::app {
 class FieldRow;
 class Label;
 class LabelChooser;
+class PaperDesk;
 class RuledTable;
 class Session;
 
@@ -47,9 +48,10 @@ private:
     Session& m_session;
     [[nodiscard]] std::shared_ptr<const core::Shelf> wholeShelf();
 
-    Aside m_aside{m_session};                     // the whole ledger
-    Aside m_ofDay{m_session};                     // the stock of another day, out of it
+    Aside m_aside{m_session, this};               // the whole ledger
+    Aside m_ofDay{m_session, this};               // the stock of another day, out of it
     std::shared_ptr<const core::Shelf> m_shelf{}; // with its whole ledger, once it was read
+    PaperDesk* m_desk;
     Label* m_reading;
     LabelChooser* m_labels;
     FieldRow* m_day;

@@ -49,7 +49,7 @@ DayView::DayView(Session& session, QWidget* parent)
       m_period(new PlainForm),
       m_hours(new RuledTable(tr("Hours by person"),
                              {.mark = kDayMark, .right = 88, .title = 5, .middle = {5, 3}})),
-      m_nothing(new Label(Face::body, Ink::quiet)), m_aside(session) {
+      m_nothing(new Label(Face::body, Ink::quiet)), m_aside(session, this) {
     m_from = &m_period->line(tr("From"), tr("1 Mar; empty: the Monday of this week"));
     m_to = &m_period->line(tr("To"), tr("31 Mar; empty: the day shown"));
     m_asked = session.clock().today();

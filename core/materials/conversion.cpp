@@ -1,13 +1,13 @@
 #include "core/materials/conversion.h"
 
+#include "core/values/wide.h"
+
 #include <limits>
 
 namespace headcap::core {
 namespace {
 
 // Products of three counts: µm² of a sheet times its thousandths times mg/m².
-__extension__ using Wide = __int128;
-
 struct Ratio {
     Wide numerator = 1;
     Wide denominator = 1;
@@ -50,13 +50,6 @@ Factor toArea(Unit unit, const LotMeasures& lot) {
     return tl::unexpected(ConversionProblem::otherKind);
 }
 
-Wide rounded(Wide numerator, Wide denominator) {
-    const bool isNegative = numerator < 0;
-    const Wide size = isNegative ? -numerator : numerator;
-    const Wide nearest = (size + denominator / 2) / denominator;
-    return isNegative ? -nearest : nearest;
-}
-
 } // namespace
 
 LotMeasures measuresOf(const Lot& lot, const Material& kind) {
@@ -81,7 +74,7 @@ tl::expected<Amount, ConversionProblem> converted(Amount amount, Unit to, const 
         return tl::unexpected(ConversionProblem::tooMuch);
     }
     below = there->denominator * back->numerator;
-    const Wide count = rounded(above, below);
+    const Wide count = nearest(above, below);
     if (count > std::numeric_limits<std::int64_t>::max() ||
         count < std::numeric_limits<std::int64_t>::min()) {
         return tl::unexpected(ConversionProblem::tooMuch);

@@ -11,13 +11,16 @@
 namespace headcap::core {
 namespace {
 
-void addTo(std::vector<Money>& sums, const Money& money) {
+// False where the sum is beyond counting.
+bool addTo(std::vector<Money>& sums, const Money& money) {
     const auto same = std::ranges::find(sums, money.currency, &Money::currency);
     if (same == sums.end()) {
         sums.push_back(money);
-    } else if (const auto both = sum(*same, money)) {
-        *same = *both;
+        return true;
     }
+    const auto both = sum(*same, money);
+    *same = both.value_or(*same);
+    return both.has_value();
 }
 
 } // namespace
@@ -33,15 +36,12 @@ JobCost jobCost(const JobFile& file) {
         const Lot* lot = file.lot(use.lot);
         const auto spent =
             lot != nullptr && use.amount ? costOf(*lot, *use.amount, shelf) : std::nullopt;
-        if (!spent) {
-            ++cost.unknown;
-        } else if (spent->minor != 0) {
-            addTo(cost.spent, *spent);
-        }
+        const bool isKnown = spent && (spent->minor == 0 || addTo(cost.spent, *spent));
+        cost.unknown += isKnown ? 0 : 1;
     }
     for (const ProposalLine* line : approvedLines(file)) {
         if (line->materialsCost) {
-            addTo(cost.estimated, *line->materialsCost);
+            (void)addTo(cost.estimated, *line->materialsCost);
         }
     }
     return cost;

@@ -1,11 +1,11 @@
 #include "core/materials/leaf_weight.h"
 
-#include <cmath>
 #include <optional>
 
 #include "core/values/amount.h"
 #include "core/values/decimal.h"
 #include "core/values/measure_text.h"
+#include "core/values/wide.h"
 
 namespace headcap::core {
 namespace {
@@ -46,10 +46,10 @@ std::optional<std::pair<Length, Length>> parseSize(std::string_view text) {
 } // namespace
 
 std::int64_t weightOfLeaf(Mass mass, Length width, Length height) {
-    const double squareMetres =
-        static_cast<double>(width.count()) * static_cast<double>(height.count()) / 1e18;
-    return squareMetres <= 0 ? 0
-                             : std::llround(static_cast<double>(mass.count()) / 1e3 / squareMetres);
+    constexpr std::int64_t kMgM2OfUgNm2 = 1'000'000'000'000'000;
+    const Wide area = static_cast<Wide>(width.count()) * height.count();
+    return area <= 0 ? 0
+                     : clampedCount(nearest(static_cast<Wide>(mass.count()) * kMgM2OfUgNm2, area));
 }
 
 tl::expected<std::int64_t, TextError> parseLeafWeight(std::string_view text) {

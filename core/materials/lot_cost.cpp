@@ -1,17 +1,17 @@
 #include "core/materials/lot_cost.h"
 
-#include <cmath>
 #include <vector>
 
 #include "core/materials/conversion.h"
+#include "core/values/fraction.h"
 
 namespace headcap::core {
 namespace {
 
 // Minor units for one exact count of the lot's unit.
 struct Rate {
-    double minor = 0;
-    std::string currency;
+    Fraction minor{};
+    std::string currency{};
 };
 
 class Costing {
@@ -34,9 +34,8 @@ private:
     std::optional<Rate> found(const Lot& lot) {
         const Material* kind = m_shelf.material(lot.material);
         if (lot.cost) {
-            const auto came = cameIn(lot);
-            return came > 0 ? std::optional{Rate{static_cast<double>(lot.cost->minor) / came,
-                                                 lot.cost->currency}}
+            const std::int64_t came = cameIn(lot);
+            return came > 0 ? std::optional{Rate{{lot.cost->minor, came}, lot.cost->currency}}
                             : std::nullopt;
         }
         if (lot.origin == LotOrigin::mixed) {
@@ -46,14 +45,13 @@ private:
             return ofSheet(lot);
         }
         if (lot.origin == LotOrigin::saved) {
-            return Rate{0, {}};
+            return Rate{};
         }
         if (kind != nullptr && !kind->price && isWater(*kind)) {
-            return Rate{0, {}};
+            return Rate{};
         }
         if (kind != nullptr && kind->price) {
-            const double one = static_cast<double>(countOfOne(kind->unit));
-            return Rate{static_cast<double>(kind->price->minor) / one, kind->price->currency};
+            return Rate{{kind->price->minor, countOfOne(kind->unit)}, kind->price->currency};
         }
         return std::nullopt;
     }
@@ -80,15 +78,15 @@ private:
     }
 
     // What was received, saved, mixed or cut into it, corrections and countings apart.
-    [[nodiscard]] double cameIn(const Lot& lot) const {
-        double came = 0;
+    [[nodiscard]] std::int64_t cameIn(const Lot& lot) const {
+        Wide came = 0;
         for (const LedgerEntry& entry : m_shelf.ledger) {
             if (entry.lot == lot.id && entry.amount.count > 0 &&
                 entry.kind != LedgerKind::counted && entry.kind != LedgerKind::contrary) {
-                came += static_cast<double>(entry.amount.count);
+                came += entry.amount.count;
             }
         }
-        return came;
+        return clampedCount(came);
     }
 
     // In the unit the lot is counted in.
@@ -109,16 +107,16 @@ private:
             const Lot* source = m_shelf.lot(part.source);
             const auto taken = source == nullptr ? std::nullopt : countOf(part.amount, *source);
             const auto rate = taken ? rateOf(*source) : std::nullopt;
-            if (!rate || !add(whole, *rate, static_cast<double>(*taken))) {
+            if (!rate || !add(whole, *rate, *taken)) {
                 return std::nullopt;
             }
             hasParts = true;
         }
-        const double came = cameIn(lot);
+        const std::int64_t came = cameIn(lot);
         if (!hasParts || came <= 0) {
             return std::nullopt;
         }
-        whole.minor /= came;
+        whole.minor = whole.minor.times(1, came);
         return whole;
     }
 
@@ -128,24 +126,23 @@ private:
             !lot.sheetHeight) {
             return std::nullopt;
         }
-        const auto whole =
-            static_cast<double>(areaOf(*sheet->sheetWidth, *sheet->sheetHeight).count());
+        const std::int64_t whole = areaOf(*sheet->sheetWidth, *sheet->sheetHeight).count();
         auto rate = rateOf(*sheet);
         if (!rate || whole <= 0) {
             return std::nullopt;
         }
-        rate->minor *=
-            static_cast<double>(areaOf(*lot.sheetWidth, *lot.sheetHeight).count()) / whole;
+        const std::int64_t piece = areaOf(*lot.sheetWidth, *lot.sheetHeight).count();
+        rate->minor = rate->minor.times(piece, whole);
         return rate;
     }
 
     // What costs nothing has no currency.
-    static bool add(Rate& whole, const Rate& rate, double count) {
+    static bool add(Rate& whole, const Rate& rate, std::int64_t count) {
         if (!rate.currency.empty() && !whole.currency.empty() && rate.currency != whole.currency) {
             return false;
         }
         whole.currency = whole.currency.empty() ? rate.currency : whole.currency;
-        whole.minor += rate.minor * count;
+        whole.minor = whole.minor.plus(rate.minor.times(count, 1));
         return true;
     }
 
@@ -163,8 +160,7 @@ std::optional<Money> costOf(const Lot& lot, Amount amount, const Shelf& shelf) {
     if (!rate) {
         return std::nullopt;
     }
-    Money cost{
-        static_cast<std::int64_t>(std::llround(rate->minor * static_cast<double>(counted->count)))};
+    Money cost{rate->minor.of(counted->count)};
     if (!rate->currency.empty()) {
         cost.currency = rate->currency;
     }

@@ -9,7 +9,8 @@
 
 namespace headcap::core {
 
-// To the nearest minor unit. A lot made from itself by a wrong record costs nothing known.
+// To the nearest minor unit, half away from nothing, rounded once. A lot made from itself by a
+// wrong record costs nothing known.
 [[nodiscard]] std::optional<Money> costOf(const Lot& lot, Amount amount, const Shelf& shelf);
 
 } // namespace headcap::core

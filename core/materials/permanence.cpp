@@ -2,10 +2,10 @@
 
 #include <limits>
 
+#include "core/values/wide.h"
+
 namespace headcap::core {
 namespace {
-
-__extension__ using Wide = __int128;
 
 constexpr std::int64_t kCarbonateMgMol = 100'087; // IUPAC standard atomic weights: 100.087 g/mol
 constexpr std::int64_t kMethodsLimitPpm = 20'000;
@@ -24,9 +24,8 @@ tl::expected<AlkaliReserve, TitrationProblem> alkaliReserve(const BackTitration&
         return tl::unexpected(TitrationProblem::moreAlkaliThanAcid);
     }
     // nmol a µg is mol a kg · 1e-3 · 1e6: thousandths of mol a kg are nmol · 1,000 a µg.
-    const Wide reserve = (left * 1'000 + t.paper.count() / 2) / t.paper.count();
-    const Wide carbonate =
-        (left * kCarbonateMgMol + t.paper.count()) / (static_cast<Wide>(2) * t.paper.count());
+    const Wide reserve = nearest(left * 1'000, t.paper.count());
+    const Wide carbonate = nearest(left * kCarbonateMgMol, static_cast<Wide>(2) * t.paper.count());
     if (carbonate > std::numeric_limits<std::int64_t>::max() ||
         reserve > std::numeric_limits<std::int64_t>::max()) {
         return tl::unexpected(TitrationProblem::tooMuch);

@@ -1,11 +1,11 @@
 #include "core/materials/strengths.h"
 
+#include "core/values/wide.h"
+
 #include <limits>
 
 namespace headcap::core {
 namespace {
-
-__extension__ using Wide = __int128;
 
 constexpr std::int64_t kWhole = 1'000'000;     // parts per million
 constexpr std::int64_t kMgInMlOfWhole = 1'000; // at 1 g/ml, w/v and w/w are the same figure
@@ -15,7 +15,7 @@ using OrProblem = tl::expected<T, StrengthProblem>;
 
 // a · b / c to the nearest whole; all above nothing.
 OrProblem<std::int64_t> share(std::int64_t a, std::int64_t b, std::int64_t c) {
-    const Wide nearest = (static_cast<Wide>(a) * b + c / 2) / c;
+    const Wide nearest = core::nearest(static_cast<Wide>(a) * b, c);
     if (nearest > std::numeric_limits<std::int64_t>::max()) {
         return tl::unexpected(StrengthProblem::tooMuch);
     }

@@ -1,7 +1,6 @@
 #include "core/report/materials_sheet.h"
 
 #include <algorithm>
-#include <array>
 
 #include <fmt/format.h>
 
@@ -13,6 +12,7 @@
 #include "core/treatment/bench_log.h"
 #include "core/values/english.h"
 #include "core/values/measure_text.h"
+#include "core/values/month_names.h"
 
 namespace headcap::core {
 namespace {
@@ -21,15 +21,14 @@ using namespace report;
 
 // "29 Sep 2026": whole in a narrow column.
 std::string shortDayText(Day day) {
-    static constexpr std::array kMonths{"Jan", "Feb", "Mar", "Apr", "May", "Jun",
-                                        "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
     return fmt::format("{}\u00a0{}\u00a0{}", unsigned{day.day()},
-                       kMonths[unsigned{day.month()} - 1], static_cast<int>(day.year()));
+                       kMonthNames[unsigned{day.month()} - 1].substr(0, 3),
+                       static_cast<int>(day.year()));
 }
 
-std::string costText(const JobFile& file, const JobMaterial& material, const MaterialUse& use) {
+std::string costText(const Shelf& shelf, const JobMaterial& material, const MaterialUse& use) {
     const auto cost = material.lot != nullptr && use.amount
-                          ? costOf(*material.lot, *use.amount, shelfOf(file))
+                          ? costOf(*material.lot, *use.amount, shelf)
                           : std::nullopt;
     return cost ? toText(*cost) : "not known";
 }
@@ -42,6 +41,7 @@ Section usesOf(const JobFile& file, const Clock& clock) {
                             {"How it comes off", 7},
                             {"Amount", 3, true},
                             {"Cost", 2, true}}};
+    const Shelf shelf = shelfOf(file);
     for (const JobMaterial& material : jobMaterials(file, clock)) {
         const std::string name = material.name.empty() ? "Not named" : material.name;
         table.rows.push_back(
@@ -55,7 +55,7 @@ Section usesOf(const JobFile& file, const Clock& clock) {
             table.rows.push_back(row({shortDayText(clock.dayOf(one.step->at)), step,
                                       one.use->stays ? one.removal : std::string{kNotLeft},
                                       one.use->amount ? amountText(file, *one.use) : "not noted",
-                                      costText(file, material, *one.use)},
+                                      costText(shelf, material, *one.use)},
                                      refOf(one.use->id)));
         }
         for (const MaterialInFacsimile& one : material.facsimiles) {

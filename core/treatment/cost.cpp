@@ -1,24 +1,18 @@
 #include "core/treatment/cost.h"
 
 #include <algorithm>
-#include <limits>
 
 #include "core/treatment/totals.h"
+#include "core/values/wide.h"
 
 namespace headcap::core {
 namespace {
 
 constexpr std::int64_t kMillion = 1'000'000;
 
-// Half away from nothing, in 128 bits; what is beyond counting is the most that can be counted, and
-// no sum with it is.
+// What is beyond counting is the most that can be counted, and no sum with it is.
 std::int64_t scaled(std::int64_t value, std::int64_t by, std::int64_t over) {
-    __extension__ using Wide = __int128;
-    constexpr Wide kMost = std::numeric_limits<std::int64_t>::max();
-    const Wide product = static_cast<Wide>(value) * by;
-    const Wide half = over / 2;
-    const Wide exact = (product < 0 ? product - half : product + half) / over;
-    return static_cast<std::int64_t>(std::clamp(exact, -kMost, kMost));
+    return clampedCount(nearest(static_cast<Wide>(value) * by, over));
 }
 
 LineCost costOf(const ProposalLine& line, const Proposal& proposal,

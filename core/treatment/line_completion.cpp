@@ -2,15 +2,15 @@
 
 #include <algorithm>
 
-#include "core/treatment/line_materials.h"
+#include "core/treatment/line_lot_completion.h"
 #include "core/treatment/line_words.h"
 
 namespace headcap::core {
 namespace {
 
+using line::kLeastLetters;
 using line::Words;
 
-constexpr std::size_t kLeastLetters = 2; // of a word, before anything is offered
 constexpr std::size_t kLongestPhrase = 4;
 
 bool isBlank(char c) {
@@ -93,34 +93,6 @@ public:
         return found;
     }
 
-    std::vector<LineCompletion> lots() const {
-        std::vector<LineCompletion> found;
-        const line::Word& last = m_words.back();
-        if (last.lower.size() < kLeastLetters) {
-            return found;
-        }
-        for (const CutForJob& cut : m_context.cut) {
-            addCut(found, cut, last);
-        }
-        std::vector<const Lot*> lots;
-        for (const Lot& lot : m_context.shelf.lots) {
-            if (!lot.finished && begins(lot, last.lower) && !isNamed(lot)) {
-                lots.push_back(&lot);
-            }
-        }
-        std::ranges::stable_sort(lots, std::ranges::greater{}, &Lot::number);
-        for (const Lot* lot : lots) {
-            const Material* kind = m_context.shelf.material(lot->material);
-            std::string says = kind == nullptr ? std::string{} : kind->name;
-            const auto left = m_context.shelf.balanceOf(lot->id);
-            if (left) {
-                says += (says.empty() ? "" : ", ") + toText(*left) + " left";
-            }
-            found.push_back({LinePart::material, last.begin, lot->number, says});
-        }
-        return found;
-    }
-
     std::vector<LineCompletion> people() const {
         std::vector<LineCompletion> found;
         const line::Word& last = m_words.back();
@@ -139,6 +111,7 @@ public:
         return found;
     }
 
+    [[nodiscard]] const Words& words() const { return m_words; }
     [[nodiscard]] bool isNothingTyped() const {
         return m_words.empty() || m_words.back().lower.empty();
     }
@@ -183,47 +156,6 @@ private:
         return std::nullopt;
     }
 
-    // By its number, or by a word of its kind or product: "past" of "wheat starch paste".
-    [[nodiscard]] bool begins(const Lot& lot, std::string_view typed) const {
-        typed = line::numberOnLabel(typed);
-        if (lot.number.starts_with(typed)) {
-            return lot.number.size() > typed.size();
-        }
-        const Material* kind = m_context.shelf.material(lot.material);
-        const auto names =
-            line::wordsOf((kind == nullptr ? std::string{} : kind->name) + " " + lot.product);
-        return std::ranges::any_of(
-            names, [&](const std::string& name) { return name.starts_with(typed); });
-    }
-
-    // What was cut for this job comes before whole sheets: by its lot, its kind, or the piece's
-    // name.
-    void addCut(std::vector<LineCompletion>& found, const CutForJob& cut,
-                const line::Word& last) const {
-        const Lot* lot = m_context.shelf.numbered(cut.lot);
-        const bool isMeant = std::ranges::any_of(cut.names, [&](const std::string& name) {
-            return std::ranges::any_of(line::wordsOf(name), [&](const std::string& word) {
-                return word.starts_with(last.lower);
-            });
-        });
-        if (lot == nullptr || isNamed(*lot) || !(isMeant || begins(*lot, last.lower))) {
-            return;
-        }
-        const std::string pieces = toText(Amount::pieces(cut.pieces));
-        std::string names;
-        for (const std::string& name : cut.names) {
-            names += (names.empty() ? "" : ", ") + name;
-        }
-        found.push_back({LinePart::material, last.begin, cut.lot + ' ' + pieces,
-                         "cut for this job" + (names.empty() ? "" : ": " + names)});
-    }
-
-    [[nodiscard]] bool isNamed(const Lot& lot) const {
-        return std::ranges::any_of(m_words, [&](const line::Word& word) {
-            return lotOnLabel(word.text, m_context.shelf) == &lot;
-        });
-    }
-
     std::string_view m_text;
     const LineContext& m_context;
     Words m_words;
@@ -243,7 +175,7 @@ std::vector<LineCompletion> completionsOf(std::string_view text, const LineConte
         all = completer.techniques(awaited);
         const auto places = completer.places();
         all.insert(all.end(), places.begin(), places.end());
-        const auto lots = completer.lots();
+        const auto lots = line::lotCompletions(completer.words(), context);
         all.insert(all.end(), lots.begin(), lots.end());
     }
     if (all.size() > most) {
@@ -259,25 +191,6 @@ std::string asOneSays(const Technique& technique) {
 
 std::string completed(std::string_view text, const LineCompletion& completion) {
     return std::string{text.substr(0, completion.begin)} + completion.text + ' ';
-}
-
-const Lot* lotOnLabel(std::string_view word, const Shelf& shelf) {
-    const std::string_view number = line::numberOnLabel(word);
-    return number.empty() ? nullptr : shelf.numbered(number);
-}
-
-Dropped dropInto(std::string_view text, std::size_t at, const Lot& lot) {
-    at = std::min(at, text.size());
-    std::string before{text.substr(0, at)};
-    std::string_view after = text.substr(at);
-    if (!before.empty() && !isBlank(before.back())) {
-        before += ' ';
-    }
-    before += lot.number + ' ';
-    while (!after.empty() && isBlank(after.front())) {
-        after.remove_prefix(1);
-    }
-    return {before + std::string{after}, before.size()};
 }
 
 } // namespace headcap::core

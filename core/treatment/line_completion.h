@@ -1,7 +1,6 @@
 // What the words being typed at the end of a line of the log may become: a technique as people say
-// it, a place of the job's own, a lot by its number or by its kind, a person after "by". And a
-// scanned label, dropped into the line. The same line over the same vocabulary, places, lots and
-// people always completes the same.
+// it, a place of the job's own, a lot by its number or by its kind, a person after "by". The same
+// line over the same vocabulary, places, lots and people always completes the same.
 #pragma once
 
 #include <cstddef>
@@ -33,17 +32,5 @@ struct LineCompletion {
 
 // The line as it reads when a completion has been taken: with a blank after it, to type on.
 [[nodiscard]] std::string completed(std::string_view line, const LineCompletion& completion);
-
-// The lot whose label a word says: its number, with or without the sign or word before it that a
-// label may carry: "26-014", "#26-014", "LOT:26-014".
-[[nodiscard]] const Lot* lotOnLabel(std::string_view word, const Shelf& shelf);
-
-// A label scanned into a line with the cursor at `at`: its number set apart by blanks. Gives the
-// line and the cursor after it.
-struct Dropped {
-    std::string line;
-    std::size_t cursor = 0;
-};
-[[nodiscard]] Dropped dropInto(std::string_view line, std::size_t at, const Lot& lot);
 
 } // namespace headcap::core

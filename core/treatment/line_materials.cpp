@@ -5,6 +5,7 @@
 
 #include "core/materials/conversion.h"
 #include "core/treatment/line_amounts.h"
+#include "core/treatment/line_label.h"
 
 namespace headcap::core::line {
 namespace {
@@ -157,15 +158,6 @@ std::optional<Id<Lot>> onlyLotCountedIn(const Amount& amount, const Shelf& shelf
 }
 
 } // namespace
-
-std::string_view numberOnLabel(std::string_view word) {
-    for (const std::string_view lead : {"#", "lot:", "LOT:", "Lot:"}) {
-        if (word.starts_with(lead)) {
-            word.remove_prefix(lead.size());
-        }
-    }
-    return word;
-}
 
 std::vector<LineUse> takeMaterials(Words& words, const LineContext& context) {
     std::vector<LineUse> uses;

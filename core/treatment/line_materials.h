@@ -3,15 +3,11 @@
 // reader.
 #pragma once
 
-#include <string_view>
 #include <vector>
 
 #include "core/treatment/line_words.h"
 
 namespace headcap::core::line {
-
-// A label carries its number alone, or with a sign or a word before it: "#26-014", "LOT:26-014".
-[[nodiscard]] std::string_view numberOnLabel(std::string_view word);
 
 // Pieces cut for the job are taken by their number: "26-003 2 pieces".
 [[nodiscard]] std::vector<LineUse> takeMaterials(Words& words, const LineContext& context);

@@ -36,16 +36,6 @@ std::string endText(const EdtfEnd& end, std::string_view open) {
 
 } // namespace
 
-std::int64_t firstYear(const EdtfDate& date) {
-    static constexpr std::int64_t kSpans[] = {0, 9, 99, 999, 9'999};
-    return date.year < 0 ? date.year - kSpans[date.unspecifiedDigits] : date.year;
-}
-
-std::int64_t lastYear(const EdtfDate& date) {
-    static constexpr std::int64_t kSpans[] = {0, 9, 99, 999, 9'999};
-    return date.year < 0 ? date.year : date.year + kSpans[date.unspecifiedDigits];
-}
-
 std::string edtfText(const Edtf& edtf) {
     const bool isSet = edtf.kind == EdtfKind::oneOf || edtf.kind == EdtfKind::allOf;
     std::string text;

@@ -1,24 +1,16 @@
 #include "core/values/english.h"
 
-#include <array>
-
 #include <fmt/format.h>
 
 #include "core/values/contract.h"
+#include "core/values/month_names.h"
 
 namespace headcap::core {
-namespace {
-
-constexpr std::array<std::string_view, 12> kMonths{"January",   "February", "March",    "April",
-                                                   "May",       "June",     "July",     "August",
-                                                   "September", "October",  "November", "December"};
-
-} // namespace
 
 std::string dayText(Day day) {
     HEADCAP_CONTRACT(day.ok());
     return fmt::format("{} {} {}", static_cast<unsigned>(day.day()),
-                       kMonths[static_cast<unsigned>(day.month()) - 1],
+                       kMonthNames[static_cast<unsigned>(day.month()) - 1],
                        static_cast<int>(day.year()));
 }
 

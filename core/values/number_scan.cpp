@@ -7,11 +7,10 @@
 #include <utility>
 
 #include "core/values/contract.h"
+#include "core/values/wide.h"
 
 namespace headcap::core {
 namespace {
-
-__extension__ using Wide = __int128;
 
 constexpr std::int64_t kMost = std::numeric_limits<std::int64_t>::max();
 constexpr std::array<std::string_view, 6> kBlanks = {

@@ -1,9 +1,9 @@
 #include "db/sqlite/kept_files.h"
 
-#include <algorithm>
 #include <map>
 #include <set>
 
+#include "core/record/kind_words.h"
 #include "db/files/durable_file.h"
 #include "db/sqlite/record_sql.h"
 
@@ -22,12 +22,6 @@ Shelf shelfOf(RecordKind kind) {
 
 std::string partName(RecordKind kind) {
     return kind == RecordKind::issuedReport ? "report" : std::string{core::nameOf(kind)};
-}
-
-std::string words(RecordKind kind) {
-    std::string text{core::nameOf(kind)};
-    std::replace(text.begin(), text.end(), '_', ' ');
-    return text;
 }
 
 // What is wrong with a file, as the end of a sentence; empty: nothing.
@@ -109,7 +103,8 @@ std::vector<FileFault> faultyFiles(Connection& connection, const FolderFileStore
             const std::string job = query.isNull(4) ? "" : " of job " + query.text(4);
             faults.push_back(
                 {{partName(kind), id ? std::optional{core::RecordRef{kind, *id}} : std::nullopt,
-                  "The " + words(kind) + " \"" + query.text(2) + "\"" + job + fault},
+                  "The " + std::string{core::nounOf(kind)} + " \"" + query.text(2) + "\"" + job +
+                      fault},
                  shelfOf(kind),
                  digest,
                  query.text(2),

@@ -4,6 +4,7 @@
 
 #include <sqlite3.h>
 
+#include "core/record/kind_words.h"
 #include "db/files/journal_note.h"
 #include "db/sqlite/errors.h"
 #include "db/sqlite/migrations.h"
@@ -27,19 +28,13 @@ Refusal refusalFor(int code, const std::string& message, const core::AnyRecord& 
     case SQLITE_CONSTRAINT_TRIGGER:
         return {Refusal::Code::neverDeleted, ref, message};
     case SQLITE_CONSTRAINT_FOREIGNKEY:
-        return {Refusal::Code::namesNothing, ref, message};
+        return {Refusal::Code::namesNothing, ref};
     default:
         if ((code & 0xff) == SQLITE_CONSTRAINT) {
             return {Refusal::Code::breaksRule, ref, message};
         }
-        throwStoreError(code, "writing a " + std::string{core::nameOf(ref.kind)} + ": " + message);
+        throwStoreError(code, "writing " + core::oneOf(ref.kind) + ": " + message);
     }
-}
-
-std::string wordsFor(core::RecordKind kind) {
-    std::string words{core::nameOf(kind)};
-    std::replace(words.begin(), words.end(), '_', ' ');
-    return words;
 }
 
 } // namespace
@@ -52,31 +47,12 @@ std::vector<RecordRef> namedBy(const core::AnyRecord& record) {
     return refs;
 }
 
-std::string countOf(core::RecordKind kind, std::int64_t count) {
-    std::string words = wordsFor(kind);
-    if (count != 1) {
-        if (kind == core::RecordKind::person) {
-            words = "people";
-        } else if (words.ends_with('y')) {
-            words.replace(words.size() - 1, 1, "ies");
-        } else {
-            words += 's';
-        }
+std::string countsText(const std::vector<Namers>& namers) {
+    std::vector<core::KindCount> counts;
+    for (const Namers& one : namers) {
+        counts.push_back({one.kind, one.count});
     }
-    return std::to_string(count) + ' ' + words;
-}
-
-std::string sentenceOf(const std::vector<Namers>& namers) {
-    std::string list;
-    std::int64_t total = 0;
-    for (std::size_t i = 0; i < namers.size(); ++i) {
-        if (i > 0) {
-            list += i + 1 == namers.size() ? " and " : ", ";
-        }
-        list += countOf(namers[i].kind, namers[i].count);
-        total += namers[i].count;
-    }
-    return list + (total == 1 ? " names it" : " name it");
+    return core::countsText(counts);
 }
 
 void reopenAndSay(Connection& connection, const UnknownOutcome& unknown) {
@@ -151,7 +127,7 @@ Done RecordedTransaction::checkNames() {
     for (const auto& [ref, touched] : m_touched) {
         if (!touched.after) {
             if (const auto namers = namersOf(connection(), ref); !namers.empty()) {
-                return tl::unexpected(Refusal{Refusal::Code::stillNamed, ref, sentenceOf(namers)});
+                return tl::unexpected(Refusal{Refusal::Code::stillNamed, ref, countsText(namers)});
             }
             continue;
         }
@@ -160,8 +136,7 @@ Done RecordedTransaction::checkNames() {
             const bool isOld = std::find(known.begin(), known.end(), named) != known.end();
             if (!isOld && !recordExists(connection(), named)) {
                 return tl::unexpected(
-                    Refusal{Refusal::Code::namesNothing, ref,
-                            "it names a " + wordsFor(named.kind) + " that is not there"});
+                    Refusal{Refusal::Code::namesNothing, ref, core::oneOf(named.kind)});
             }
         }
     }

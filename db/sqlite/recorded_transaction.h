@@ -74,10 +74,7 @@ private:
 // The records a record names, those of any kind among them.
 [[nodiscard]] std::vector<core::RecordRef> namedBy(const core::AnyRecord& record);
 
-// "2 steps", "1 ledger entry".
-[[nodiscard]] std::string countOf(core::RecordKind kind, std::int64_t count);
-
-// "2 steps and 1 photograph name it".
-[[nodiscard]] std::string sentenceOf(const std::vector<Namers>& namers);
+// "2 steps and 1 photograph": what a refusal tells of those that still name a record.
+[[nodiscard]] std::string countsText(const std::vector<Namers>& namers);
 
 } // namespace headcap::db

@@ -1,9 +1,10 @@
 #include "db/sqlite/salvage_records.h"
 
-#include <algorithm>
 #include <map>
 #include <set>
 
+#include "core/record/kind_words.h"
+#include "core/values/english.h"
 #include "db/sqlite/apply_change.h"
 #include "db/sqlite/recorded_transaction.h"
 
@@ -198,9 +199,7 @@ private:
     void nameTheLost() {
         for (const auto& [ref, word] : m_words) {
             if (word.record && !recordExists(m_into, ref)) {
-                std::string kind{core::nameOf(ref.kind)};
-                std::replace(kind.begin(), kind.end(), '_', ' ');
-                m_result.lost.push_back("A " + kind +
+                m_result.lost.push_back(core::capitalised(core::oneOf(ref.kind)) +
                                         " is lost: what it belongs to can't be read.");
             }
         }

@@ -1,7 +1,6 @@
 #include "db/sqlite/verify.h"
 
-#include <algorithm>
-
+#include "core/record/kind_words.h"
 #include "core/values/english.h"
 #include "db/sqlite/kept_files.h"
 #include "db/sqlite/read_snapshot.h"
@@ -42,11 +41,8 @@ void verifyDatabase(Connection& connection, VerifyRun& run) {
 } // namespace
 
 std::string oneOf(std::string_view kindName) {
-    const bool hasVowel = !kindName.empty() && std::string_view{"aeiou"}.find(kindName.front()) !=
-                                                   std::string_view::npos;
-    std::string words{kindName};
-    std::ranges::replace(words, '_', ' ');
-    return (hasVowel ? "an " : "a ") + words;
+    const auto kind = core::recordKindNamed(kindName);
+    return kind ? core::oneOf(*kind) : "a record";
 }
 
 core::VerifyReport verifyWorkshop(Connection& connection, const FolderFileStore& files,

@@ -1,4 +1,5 @@
 // The journal against itself, and the records against the journal.
+#include "core/record/kind_words.h"
 #include "core/values/english.h"
 #include "db/files/journal_note.h"
 #include "db/sqlite/journal_sql.h"
@@ -14,7 +15,7 @@ using core::StoreError;
 
 void compare(Connection& connection, VerifyRun& run, const RecordRef& ref,
              const std::optional<std::string>& after, std::int64_t sequence) {
-    const std::string what = core::capitalised(oneOf(core::nameOf(ref.kind)));
+    const std::string what = core::capitalised(core::oneOf(ref.kind));
     const std::string entry = " (entry " + std::to_string(sequence) + " of the journal).";
     try {
         const auto found = findRecord(connection, ref);

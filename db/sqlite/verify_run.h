@@ -54,7 +54,7 @@ private:
     std::int64_t m_done = 0;
 };
 
-// A kind with its article: "a finding", "an issued report".
+// Of the kind that a table or column names: "a finding"; of a name that is none, "a record".
 [[nodiscard]] std::string oneOf(std::string_view kindName);
 
 void verifyJournal(Connection& connection, VerifyRun& run);

@@ -1,6 +1,7 @@
 // The search index against the records it was made from, and by its own check.
 #include <sqlite3.h>
 
+#include "core/record/kind_words.h"
 #include "db/sqlite/errors.h"
 #include "db/sqlite/record_sql.h"
 #include "db/sqlite/search_sql.h"
@@ -38,8 +39,7 @@ void verifySearchTexts(Connection& connection, VerifyRun& run) {
             const auto record = recordAt(missing, kind);
             if (!indexedWords(connection, record).empty()) {
                 run.find("search_index", core::refOf(record),
-                         "The search index lacks " + oneOf(core::nameOf(kind)) +
-                             "; it can be made anew.");
+                         "The search index lacks " + core::oneOf(kind) + "; it can be made anew.");
             }
         }
     }

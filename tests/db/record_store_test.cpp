@@ -176,7 +176,7 @@ TEST_F(RecordStoreTest, refusesToRemoveWhatIsNamedAndSaysByWhom) {
         Change{.sentence = "Work"}.add(aStep("washed")).add(aStep("sized")).add(aFinding("tear")));
     const auto refusal = mustRefuse(Change{.sentence = "Job removed"}.remove(job, firstRevision));
     EXPECT_EQ(refusal.code, Code::stillNamed);
-    EXPECT_EQ(refusal.detail, "1 finding and 2 steps name it");
+    EXPECT_EQ(refusal.detail, "1 finding and 2 steps");
 }
 
 TEST_F(RecordStoreTest, refusesToRemoveWhatHasAnAttachment) {
@@ -187,16 +187,18 @@ TEST_F(RecordStoreTest, refusesToRemoveWhatHasAnAttachment) {
     test::mustApply(records(), Change{.sentence = "Letter"}.add(letter));
     const auto refusal = mustRefuse(Change{.sentence = "Removed"}.remove(finding, revision));
     EXPECT_EQ(refusal.code, Code::stillNamed);
-    EXPECT_EQ(refusal.detail, "1 attachment names it");
+    EXPECT_EQ(refusal.detail, "1 attachment");
 }
 
 TEST_F(RecordStoreTest, refusesToNameWhatIsNotThere) {
     Finding finding = aFinding("tear");
     finding.job = ids.next<Job>();
-    EXPECT_EQ(mustRefuse(Change{.sentence = "Finding"}.add(finding)).code, Code::namesNothing);
+    const auto refusal = mustRefuse(Change{.sentence = "Finding"}.add(finding));
+    EXPECT_EQ(refusal.code, Code::namesNothing);
+    EXPECT_EQ(refusal.detail, "a job");
     const Attachment letter{
         .id = ids.next<Attachment>(), .job = job.id, .subject = refOf(finding.id)};
-    EXPECT_EQ(mustRefuse(Change{.sentence = "Letter"}.add(letter)).code, Code::namesNothing);
+    EXPECT_EQ(mustRefuse(Change{.sentence = "Letter"}.add(letter)).detail, "a finding");
 }
 
 TEST_F(RecordStoreTest, takesRecordsThatNameEachOtherInAnyOrder) {

@@ -165,7 +165,7 @@ TEST_F(UndoTest, saysWhatNamesTheRecordThatWouldGo) {
     const auto refusal = refusedUndo();
     EXPECT_EQ(refusal.code, Code::stillNamed);
     EXPECT_EQ(refusal.record, refOf(second.id));
-    EXPECT_EQ(refusal.detail, "2 steps name it");
+    EXPECT_EQ(refusal.detail, "2 steps");
 }
 
 TEST_F(UndoTest, strikesAStepAndKeepsIt) {

@@ -160,7 +160,7 @@ void ReleasePanel::printReceipt(const std::optional<core::HandBack>& back) {
 }
 
 void ReleasePanel::saveReceipt(const std::optional<core::HandBack>& back) {
-    saveSheet(m_session, receipt(back), tr("%1 receipt").arg(said(m_file->job.number)));
+    saveSheet(m_session, *m_desk, receipt(back), tr("%1 receipt").arg(said(m_file->job.number)));
 }
 
 } // namespace headcap::app

@@ -16,6 +16,7 @@
 #include "core/treatment/approval.h"
 #include "core/treatment/clocks.h"
 #include "tests/app/pages/page_test.h"
+#include "tests/support/settled.h"
 
 namespace headcap::app {
 namespace {
@@ -171,7 +172,7 @@ TEST_F(BenchLineTest, aClockRunsInThePlaceOfItsLine) {
 
 // What is pressed stays under the hand: a second Enter stops what the first one started.
 TEST_F(BenchLineTest, theButtonPressedKeepsTheFocusThoughTheButtonsAreMadeAnew) {
-    QTest::qWait(50); // laid out
+    tests::settle();
     WorkButton* button = page().lines().buttons().at(1);
     button->setFocus();
     ASSERT_TRUE(button->hasFocus());
@@ -197,10 +198,10 @@ TEST_F(BenchLineTest, aClockTouchedByMistakeCanBeDroppedWithItsMinutes) {
 }
 
 TEST_F(BenchLineTest, aLowWindowKeepsItsRoomForTheLog) {
-    QTest::qWait(50); // laid out
+    tests::settle();
     const auto high = page().lines().height();
     window.resize(1024, 700);
-    QTest::qWait(50);
+    tests::settle();
     EXPECT_LT(page().lines().height(), high);
     EXPECT_EQ(page().lines().buttons().size(), 1U);
     EXPECT_GT(page().log().height(), 250);

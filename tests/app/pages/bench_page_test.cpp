@@ -18,6 +18,7 @@
 #include "app/pages/bench/uses_editor.h"
 #include "core/materials/shelf.h"
 #include "tests/app/pages/page_test.h"
+#include "tests/support/settled.h"
 
 namespace headcap::app {
 namespace {
@@ -247,7 +248,7 @@ TEST_F(BenchPageTest, escStepsBackAndKeepsWhatIsWritten) {
 TEST_F(BenchPageTest, controlsAreLargeEnoughForAKnuckle) {
     press(ActionId::addRecord);
     page().form().uses().addBlank();
-    QTest::qWait(50); // laid out
+    tests::settle();
     for (QPushButton* button : page().findChildren<QPushButton*>()) {
         if (button->isVisible()) {
             EXPECT_GE(button->height(), 48) << button->text().toStdString();
@@ -275,7 +276,7 @@ TEST_F(BenchPageTest, escFromTheReasonOfAStrikeGoesBackToItsButton) {
 TEST_F(BenchPageTest, theFormBeginsWithWhatEveryStepNeeds) {
     press(ActionId::addRecord);
     type(form(), QStringLiteral("Technique"), QStringLiteral("Guarding"));
-    QTest::qWait(50); // laid out, and Tab with it
+    tests::settle();
     QStringList come;
     for (int i = 0; i < 6; ++i) {
         come << QApplication::focusWidget()->accessibleName();
@@ -295,12 +296,12 @@ TEST_F(BenchPageTest, theFormBeginsWithWhatEveryStepNeeds) {
 // What the panel would like to have makes no page scroll where there is room for what it needs.
 TEST_F(BenchPageTest, aPageThatHasRoomEnoughDoesNotScroll) {
     press(ActionId::addRecord);
-    QTest::qWait(50);
+    tests::settle();
     auto* scroll = page().findChild<QScrollArea*>();
     ASSERT_NE(scroll, nullptr);
     EXPECT_EQ(scroll->verticalScrollBar()->maximum(), 0);
     window.resize(1024, 640);
-    QTest::qWait(50);
+    tests::settle();
     EXPECT_GT(scroll->verticalScrollBar()->maximum(), 0);
 }
 
@@ -308,7 +309,7 @@ TEST_F(BenchPageTest, aPageThatHasRoomEnoughDoesNotScroll) {
 TEST_F(BenchPageTest, theLogKeepsItsHeightInALowWindow) {
     window.resize(1024, 640);
     press(ActionId::addRecord);
-    QTest::qWait(50);
+    tests::settle();
     EXPECT_GE(page().form().height(), 360);
     page().log().setFocus();
     EXPECT_GE(page().log().height(), 300);

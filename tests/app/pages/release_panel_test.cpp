@@ -7,6 +7,7 @@
 
 #include "app/pages/report_page.h"
 #include "tests/app/pages/page_test.h"
+#include "tests/support/settled.h"
 
 namespace headcap::app {
 namespace {
@@ -147,6 +148,7 @@ TEST_F(ReleasePanelTest, theReceiptIsSavedAsTheFormSaysIt) {
         }
     }
     QFile paper{*sample.prompts.file};
+    ASSERT_TRUE(tests::isRead(page()));
     ASSERT_TRUE(paper.open(QIODevice::ReadOnly));
     EXPECT_TRUE(paper.read(5) == "%PDF-");
     EXPECT_TRUE(file().handBacks.empty()) << "nothing is noted by printing";

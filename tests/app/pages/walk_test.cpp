@@ -15,6 +15,7 @@
 #include "app/pages/collation_page.h"
 #include "core/collation/folds.h"
 #include "tests/app/pages/page_test.h"
+#include "tests/support/settled.h"
 
 namespace headcap::app {
 namespace {
@@ -204,7 +205,7 @@ TEST_F(WalkPageTest, theLeafInFrontStaysInSightAtEveryKey) {
     window.resize(1100, 640);
     begin();
     const auto isInSight = [&] {
-        QTest::qWait(1); // what was put off until the page is laid out again
+        tests::settle();
         const auto labels = sheet().findChildren<QLabel*>();
         const auto name = std::ranges::find_if(
             labels, [&](const QLabel* label) { return label->text() == sheet().place(); });

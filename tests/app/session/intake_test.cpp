@@ -1,6 +1,6 @@
 #include "app/session/intake.h"
 
-#include <future>
+#include <limits>
 #include <thread>
 
 #include <QTest>
@@ -56,18 +56,26 @@ TEST(Intake, whatIsAskedForAfterTheStopIsTakenIn) {
     EXPECT_EQ(numbers.given, (std::vector<std::vector<int>>{{1}, {4, 5}}));
 }
 
-TEST(Intake, finishingGivesWhatWasKeptBeforeItReturns) {
-    Numbers numbers;
-    numbers.take({1, 2, 3});
-    ASSERT_TRUE(QTest::qWaitFor([&] { return numbers.begun == 1; }, 10'000));
-    std::thread later([&] {
-        std::this_thread::sleep_for(std::chrono::milliseconds{20});
-        numbers.through = 3;
-    });
-    numbers.finish();
-    later.join();
-    EXPECT_FALSE(numbers.isBusy());
-    EXPECT_EQ(numbers.given, (std::vector<std::vector<int>>{{1}}));
+// More than could ever be taken in.
+class Endless : public Intake {
+public:
+    void take() {
+        start({.files = std::numeric_limits<int>::max(),
+               .takeOne = [this](int) { ++taken; },
+               .give = [this](const auto&) { given = taken; }});
+    }
+    std::atomic_int taken = 0;
+    int given = 0;
+};
+
+TEST(Intake, finishingStopsAndGivesWhatWasKeptBeforeItReturns) {
+    Endless files;
+    files.take();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return files.taken > 0; }, 10'000));
+    files.finish();
+    EXPECT_FALSE(files.isBusy());
+    EXPECT_GT(files.given, 0);
+    EXPECT_EQ(files.given, files.taken);
 }
 
 TEST(Intake, whatFailsIsSaidAndTheRestIsNotTried) {

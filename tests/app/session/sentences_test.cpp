@@ -6,6 +6,7 @@
 
 #include "app/session/settings.h"
 #include "app/session/words.h"
+#include "core/record/kind_words.h"
 
 namespace headcap::app {
 namespace {
@@ -26,6 +27,16 @@ TEST(Sentences, areThereForEveryRefusal) {
         expectSentence(sentence(refusal), "refusal " + std::to_string(code));
         EXPECT_TRUE(seen.insert(sentence(refusal)).second) << code;
     }
+}
+
+TEST(Sentences, sayWhatStillNamesARecordAndWhatIsGone) {
+    const core::RecordRef lot{core::RecordKind::lot,
+                              *core::Uuid::fromText("019a0000-0000-7000-8000-000000000001")};
+    using Code = core::Refusal::Code;
+    EXPECT_EQ(sentence(core::Refusal{Code::stillNamed, lot, "1 finding and 2 steps"}).toStdString(),
+              "It stays: the lot is still named by 1 finding and 2 steps.");
+    EXPECT_EQ(sentence(core::Refusal{Code::namesNothing, lot, "a material"}).toStdString(),
+              "Nothing was saved: it names a material that is no longer there.");
 }
 
 TEST(Sentences, areThereForEveryFailureOfTheStore) {
@@ -51,8 +62,10 @@ TEST(Sentences, areThereForEveryTextThatCannotBeRead) {
 
 TEST(Words, nameEveryKindOfRecordAndState) {
     EXPECT_EQ(allWords<core::RecordKind>().size(), static_cast<int>(core::kRecordKindCount));
-    for (const QString& word : allWords<core::RecordKind>()) {
-        EXPECT_TRUE(word.startsWith(QStringLiteral("the "))) << word.toStdString();
+    for (std::size_t i = 0; i < core::kRecordKindCount; ++i) {
+        // As core's own sentences call it.
+        const auto kind = static_cast<core::RecordKind>(i);
+        EXPECT_EQ(words(kind).toStdString(), "the " + std::string{core::nounOf(kind)});
     }
     for (const QString& word : allWords<core::JobState>()) {
         EXPECT_FALSE(word.isEmpty());

@@ -7,6 +7,7 @@
 #include "app/pages/page_table.h"
 #include "app/shell/view_table.h"
 #include "tests/app/work/window_test.h"
+#include "tests/support/settled.h"
 
 namespace headcap::app {
 namespace {
@@ -15,15 +16,16 @@ class BrokenStorageTest : public WindowTest, public testing::WithParamInterface<
 protected:
     BrokenStorageTest() {
         // Menus and windows that open are put away.
-        QObject::connect(&m_closer, &QTimer::timeout, [] {
-            if (QWidget* open = QApplication::activePopupWidget()) {
-                open->close();
-            }
-            if (QWidget* open = QApplication::activeModalWidget()) {
-                open->close();
-            }
-        });
+        QObject::connect(&m_closer, &QTimer::timeout, &putAway);
         m_closer.start(5);
+    }
+    static void putAway() {
+        if (QWidget* open = QApplication::activePopupWidget()) {
+            open->close();
+        }
+        if (QWidget* open = QApplication::activeModalWidget()) {
+            open->close();
+        }
     }
     Destination destination() const {
         Destination made = GetParam();
@@ -43,27 +45,28 @@ protected:
         return found;
     }
 
+    static void touch(QWidget& widget) {
+        if (!widget.isVisible() || !widget.isEnabled()) {
+            return;
+        }
+        if (auto* button = qobject_cast<QAbstractButton*>(&widget)) {
+            button->click();
+        } else {
+            widget.setFocus(Qt::OtherFocusReason);
+            QTest::keyClicks(&widget, QStringLiteral("5 mm"));
+            QTest::keyClick(&widget, Qt::Key_Return);
+        }
+        tests::settle();
+        putAway();
+    }
+
 private:
     QTimer m_closer;
 };
 
-void touch(QWidget& widget) {
-    if (!widget.isVisible() || !widget.isEnabled()) {
-        return;
-    }
-    if (auto* button = qobject_cast<QAbstractButton*>(&widget)) {
-        button->click();
-    } else {
-        widget.setFocus(Qt::OtherFocusReason);
-        QTest::keyClicks(&widget, QStringLiteral("5 mm"));
-        QTest::keyClick(&widget, Qt::Key_Return);
-    }
-    QTest::qWait(1);
-}
-
 TEST_P(BrokenStorageTest, abortsNothing) {
     ASSERT_TRUE(window.go(destination()));
-    QTest::qWait(50); // what is read aside is there
+    ASSERT_TRUE(tests::isReadAhead(window) && tests::isRead(window));
     int failed = 0;
     QObject::connect(&session, &Session::said, &window, [&](const Notice& notice) {
         failed += notice.kind == Notice::Kind::failed ? 1 : 0;
@@ -79,7 +82,7 @@ TEST_P(BrokenStorageTest, abortsNothing) {
         }
         (void)window.go(destination());
         session.changed();
-        QTest::qWait(50);
+        EXPECT_TRUE(tests::isRead(window));
     });
     EXPECT_GT(failed, 0);
     sample.store.broken.reset();

@@ -14,6 +14,7 @@
 #include "app/shell/worklist_head.h"
 #include "app/shell/worklist_view.h"
 #include "tests/app/work/window_test.h"
+#include "tests/support/settled.h"
 
 namespace headcap::app {
 namespace {
@@ -35,7 +36,7 @@ TEST_F(FocusTest, aNoticeHasItsOwnRoomAndLiesOnNoFieldAndNotOnTheLine) {
         for (const core::Page page : {core::Page::bench, core::Page::proposal}) {
             ASSERT_TRUE(open(page));
             session.say({Notice::Kind::refused, QStringLiteral("Not logged: who is working?")});
-            QTest::qWait(20); // laid out
+            tests::settle();
             const QRect notice = inWindow(window.notices());
             EXPECT_TRUE(window.notices().isVisible());
             EXPECT_FALSE(notice.intersects(inWindow(*job().currentPage())));
@@ -45,7 +46,7 @@ TEST_F(FocusTest, aNoticeHasItsOwnRoomAndLiesOnNoFieldAndNotOnTheLine) {
     }
     window.go({ViewId::materials});
     session.say({Notice::Kind::done, QStringLiteral("Done")});
-    QTest::qWait(20);
+    tests::settle();
     EXPECT_FALSE(inWindow(window.notices()).intersects(inWindow(*window.current())));
 }
 
@@ -54,11 +55,12 @@ TEST_F(FocusTest, theFieldThatIsWrittenInStaysInSightWhenANoticeComes) {
     ASSERT_TRUE(open(core::Page::proposal));
     auto* scroll = job().currentPage()->findChild<QScrollArea*>();
     ASSERT_NE(scroll, nullptr);
+    ASSERT_TRUE(tests::isRead(window)); // the estimate, which is read aside, takes room of its own
     for (int i = 0; i < 12; ++i) {
         QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
     }
     session.say({Notice::Kind::refused, QStringLiteral("That can't be read.")});
-    QTest::qWait(20);
+    tests::settle();
     const QRect field = inWindow(*QApplication::focusWidget());
     EXPECT_TRUE(inWindow(*scroll->viewport()).contains(field.center()));
 }
@@ -104,7 +106,7 @@ TEST_F(FocusTest, aPageComeToAgainStandsWhereItsCursorIs) {
     scroll->verticalScrollBar()->setValue(scroll->verticalScrollBar()->maximum());
     ASSERT_GT(scroll->verticalScrollBar()->value(), 200);
     press(ActionId::toProposal);
-    QTest::qWait(20);
+    tests::settle();
     const QRect at = inWindow(*QApplication::focusWidget());
     EXPECT_TRUE(inWindow(*scroll->viewport()).contains(at.center()));
 }

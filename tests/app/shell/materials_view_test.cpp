@@ -18,6 +18,7 @@
 #include "app/shell/materials_view.h"
 #include "core/materials/shelf.h"
 #include "tests/support/sample_workshop.h"
+#include "tests/support/settled.h"
 
 namespace headcap::app {
 namespace {
@@ -207,12 +208,12 @@ TEST_F(MaterialsViewTest, aNewLotIsBegunInSight) {
     view.resize(1280, 420);
     auto* scroll = view.findChild<QScrollArea*>();
     ASSERT_NE(scroll, nullptr);
-    QTest::qWait(20);
+    tests::settle();
     auto* add = view.findChild<RuledList*>();
     add->setFocus();
     scroll->verticalScrollBar()->setValue(scroll->verticalScrollBar()->maximum());
     QTest::keySequence(add, keysOf(ActionId::addRecord).front());
-    QTest::qWait(20);
+    tests::settle();
     const QWidget* at = QApplication::focusWidget();
     ASSERT_NE(at, nullptr);
     EXPECT_EQ(at->accessibleName(), QStringLiteral("Material"));

@@ -274,7 +274,7 @@ TEST_F(CuttingViewTest, aLotThatIsLeftAloneIsNotCut) {
     sheets->select(lot->id.uuid());
     Q_EMIT sheets->opened();
     addPiece("242 mm", "196 mm", "1");
-    QTest::qWait(700);
+    ASSERT_TRUE(QTest::qWaitFor([this] { return !view.isPlanning(); }, 10'000));
     EXPECT_FALSE(view.bookButton().isEnabled());
 }
 

@@ -1,4 +1,5 @@
 #include "core/treatment/line_completion.h"
+#include "core/treatment/line_label.h"
 
 #include <algorithm>
 

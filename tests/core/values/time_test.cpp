@@ -1,38 +1,17 @@
 #include "core/values/time.h"
 
-#include <cstdlib>
-
 #include <gtest/gtest.h>
+
+#include "tests/support/in_time_zone.h"
 
 namespace headcap::core {
 namespace {
 
 using namespace std::chrono_literals;
 using std::chrono::sys_days;
+using tests::InTimeZone;
 
 constexpr Day kDay{std::chrono::year{2031}, std::chrono::March, std::chrono::day{5}};
-
-// Sets the time zone of a test and puts the old one back.
-class InTimeZone {
-public:
-    explicit InTimeZone(const char* zone) {
-        const char* old = std::getenv("TZ");
-        m_old = old == nullptr ? std::nullopt : std::optional<std::string>(old);
-        setenv("TZ", zone, 1);
-    }
-    ~InTimeZone() {
-        if (m_old) {
-            setenv("TZ", m_old->c_str(), 1);
-        } else {
-            unsetenv("TZ");
-        }
-    }
-    InTimeZone(const InTimeZone&) = delete;
-    InTimeZone& operator=(const InTimeZone&) = delete;
-
-private:
-    std::optional<std::string> m_old;
-};
 
 TEST(IsoText, isOfTheMillisecondInUtc) {
     const Instant instant = sys_days{kDay} + 9h + 10min + 7ms;
