@@ -27,7 +27,7 @@ namespace headcap::app {
 namespace {
 
 // In a window lower than that, the page scrolls.
-constexpr int kLeastLog = 320;
+constexpr int kLeastLog = 300;
 constexpr int kLeastPanel = 380;
 
 } // namespace

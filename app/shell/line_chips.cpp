@@ -23,6 +23,21 @@ QString tr(const char* text) {
     return QCoreApplication::translate("LineChips", text);
 }
 
+// Approved, but at other places than the line names.
+void addOtherPlaces(std::vector<LineChip>& chips, const LineSaid& said,
+                    const std::vector<const core::ProposalLine*>& lines) {
+    QStringList places;
+    for (const core::ProposalLine* line : lines) {
+        if (line->technique == said.read.technique) {
+            places << fromCore(line->place);
+        }
+    }
+    if (!places.contains(QString{})) {
+        chips.push_back(
+            {tr("approved"), tr("for %1").arg(places.join(QStringLiteral("; "))), true});
+    }
+}
+
 // The approved line that it carries out; work that none covers is said to be so.
 void addApproved(std::vector<LineChip>& chips, const LineSaid& said) {
     const bool isWork = core::isWorkOnTheBook(said.read.kind);
@@ -40,6 +55,8 @@ void addApproved(std::vector<LineChip>& chips, const LineSaid& said) {
         chips.push_back({tr("approved"), tr("no line covers it"), true});
     } else if (said.read.line && (*found)->place != said.read.place) {
         chips.push_back({tr("approved"), fromCore(core::lineTitle(**found, said.techniques))});
+    } else if (!said.read.line && !said.read.place.empty()) {
+        addOtherPlaces(chips, said, lines);
     }
 }
 

@@ -35,6 +35,7 @@ constexpr auto kSubstances = std::to_array<Substance>({
     {"gelatin", "adhesive_prepared/gelatine"},
     {"gelatine", "adhesive_prepared/gelatine"},
     {"hydrogen peroxide", ""},
+    {"hpc", "consolidant/hpc"},
     {"hydroxypropylcellulose", "consolidant/hpc"},
     {"isinglass", "adhesive_prepared/isinglass"},
     {"isopropanol", "solvent/isopropanol"},
@@ -56,7 +57,10 @@ constexpr auto kSubstances = std::to_array<Substance>({
     {"sodium hypochlorite", ""},
     {"tengujo", "tissue/tengujo"},
     {"toluene", ""},
+    {"wheat paste", "adhesive_prepared/wheat_paste"},
+    {"wheat starch paste", "adhesive_prepared/wheat_paste"},
     {"white spirit", ""},
+    {"wsp", "adhesive_prepared/wheat_paste"},
 });
 
 constexpr auto kElements = std::to_array<std::string_view>(

@@ -80,7 +80,7 @@ void takeLot(Words& words, std::size_t at, const Lot& lot, const LineContext& co
     }
     takeCutPieces(use, lot, kind, context);
     take(words, begin, end, LinePart::material, uses.size());
-    takeLeads(words, begin, {"with", "using", "from", "on"});
+    takeLeads(words, begin, {"with", "w/", "using", "from", "on"});
     uses.push_back(std::move(use));
 }
 
@@ -133,7 +133,7 @@ void takeNamed(Words& words, const Shelf& shelf, std::vector<LineUse>& uses) {
             use.material += (i == at ? "" : " ") + std::string{words[i].text};
         }
         take(words, beside.begin, beside.end, LinePart::material, uses.size());
-        takeLeads(words, beside.begin, {"with", "using"});
+        takeLeads(words, beside.begin, {"with", "w/", "using"});
         uses.push_back(std::move(use));
         at = beside.end - 1;
     }

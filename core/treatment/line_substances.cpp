@@ -61,6 +61,12 @@ bool isOld(const Words& words, std::size_t from, std::size_t to) {
     return before || after;
 }
 
+// Of the vocabulary, by its name where the workshop did not take it from there.
+std::string keyOf(const Material& kind) {
+    const auto named = kind.kindKey.empty() ? substanceAsMaterial(kind.name) : std::nullopt;
+    return named ? named->kindKey : kind.kindKey;
+}
+
 // Whether the words at `at` name a lot that the substance is another name of: "Klucel" of one of
 // hydroxypropylcellulose.
 bool isNameOfLotAt(const Words& words, std::size_t at, std::string_view said, const Shelf& shelf,
@@ -72,13 +78,13 @@ bool isNameOfLotAt(const Words& words, std::size_t at, std::string_view said, co
     const Material* kind = use.lot ? shelf.materialOf(*use.lot) : nullptr;
     const auto named = substanceAsMaterial(said);
     return kind != nullptr && named &&
-           (kind->kindKey == named->kindKey ||
+           (keyOf(*kind) == named->kindKey ||
             (kind->kind == named->kind && kind->kind != MaterialClass::adhesivePrepared));
 }
 
 // What is taken off, looked at or spilt is named too; there it must be said to be used.
 bool isSaidToBeUsed(const Words& words, std::size_t from) {
-    constexpr auto kUsing = std::to_array<std::string_view>({"with", "using", "in"});
+    constexpr auto kUsing = std::to_array<std::string_view>({"with", "w/", "using", "in"});
     return from > 0 && !words[from - 1].taken && isOneOf(kUsing, words[from - 1].lower);
 }
 
@@ -114,7 +120,7 @@ void takeSubstances(Words& words, StepKind kind, const Shelf& shelf, std::vector
         }
         const AmountBeside beside = amountBeside(words, from, end);
         take(words, beside.begin, beside.end, LinePart::material, uses.size());
-        takeLeads(words, beside.begin, {"with", "using", "in"});
+        takeLeads(words, beside.begin, {"with", "w/", "using", "in"});
         at = beside.end - 1;
         uses.push_back({.material = std::move(said), .amount = beside.amount});
     }

@@ -160,14 +160,16 @@ void OpenLines::addLine(const core::ProposalLine& line) {
     button->setProperty(kWork, fromCore(line.id.text()));
     const QString title = fromCore(core::lineTitle(line, m_file->techniques));
     const core::LineWork work = core::workedOn(*m_file, line);
-    const QString needs = work.steps == 0 ? needsOf(line)
-                                          : tr("%1 of about %2")
-                                                .arg(fromCore(core::toText(work.minutes)),
-                                                     fromCore(core::toText(line.minutes)));
+    const auto times = [&](const QString& words) {
+        return words.arg(fromCore(core::toText(work.minutes)),
+                         fromCore(core::toText(line.minutes)));
+    };
+    const QString needs = work.steps == 0 ? needsOf(line) : times(tr("%1 of %2"));
+    const QString whole = work.steps == 0 ? needs : times(tr("%1 so far, %2 estimated"));
     button->show(title, needs, WorkButton::Mark::starts);
     button->setAccessibleName(tr("Start the clock: %1").arg(title));
-    button->setAccessibleDescription(needs);
-    button->setToolTip(tr("Starts the clock of “%1”. %2").arg(title, needs).trimmed());
+    button->setAccessibleDescription(whole);
+    button->setToolTip(tr("Starts the clock of “%1”. %2").arg(title, whole).trimmed());
     connect(button, &QPushButton::clicked, this, [this, line] { Q_EMIT startAsked(line); });
 }
 

@@ -79,6 +79,23 @@ TEST_F(BenchLineTest, workThatNoLineCoversIsSaidToBeSoBeforeEnter) {
         << parts().toStdString();
     write("mended SR 12 20 min");
     EXPECT_FALSE(parts().contains(QStringLiteral("no line covers it")));
+    EXPECT_FALSE(parts().contains(QStringLiteral("approved for")));
+    write("mended F3 20 min"); // the owner approved other places
+    EXPECT_TRUE(parts().contains(QStringLiteral("approved for SR 11, 12, 19")))
+        << parts().toStdString();
+}
+
+TEST_F(BenchLineTest, whatCameOffAndWhatIsOfEachIsToldBeforeEnter) {
+    write("lifted old spine lining, kept in envelope 2");
+    EXPECT_TRUE(parts().contains(QStringLiteral("technique Removing earlier material")))
+        << parts().toStdString();
+    EXPECT_TRUE(parts().contains(QStringLiteral("became of it kept in envelope 2")));
+    write("mended SR 11 SR 12 20 min each");
+    EXPECT_TRUE(parts().contains(QStringLiteral("time in all? 20 min each")))
+        << parts().toStdString();
+    const auto before = file().steps.size();
+    QTest::keyClick(&line(), Qt::Key_Return);
+    EXPECT_EQ(file().steps.size(), before) << "it asks first";
 }
 
 // Nothing is put on a book that its record does not name.
