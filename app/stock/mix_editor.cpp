@@ -155,26 +155,6 @@ QString MixEditor::lossOf(const QString& yield) const {
                 : tr("once it is made");
 }
 
-// By what is to be made; amounts changed by hand are put anew.
-void MixEditor::scale() {
-    const ReadingContext context{.today = m_session.clock().today()};
-    const auto yield = valueOf<core::Amount>(*m_yield, context);
-    if (!yield) {
-        return;
-    }
-    const auto scaled = core::scaledToYield(m_recipe, *yield);
-    if (!scaled) {
-        m_yield->setError(
-            tr("The recipe says what it makes in %1; write the amount so.")
-                .arg(m_recipe.yields ? words(m_recipe.yields->unit) : tr("no measure")));
-        return;
-    }
-    m_scaled = *scaled;
-    for (std::size_t i = 0; i < m_parts.size(); ++i) {
-        m_parts[i].amount->accept(fromCore(core::toText(m_scaled.parts[i].amount)));
-    }
-}
-
 void MixEditor::book() {
     const ReadingContext context{.today = m_session.clock().today()};
     auto from = parts();

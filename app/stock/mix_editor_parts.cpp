@@ -10,6 +10,27 @@
 #include "core/values/english.h"
 
 namespace headcap::app {
+namespace {
+
+QString sentenceFor(core::StrengthProblem problem, const core::RecipeCard& recipe) {
+    switch (problem) {
+    case core::StrengthProblem::notAbove:
+        return MixEditor::tr("Write how much there is to be, above nothing.");
+    case core::StrengthProblem::tooMuch:
+        return MixEditor::tr("A part of it would be more than can be counted.");
+    case core::StrengthProblem::tooLittle:
+        return MixEditor::tr("A part of it would be less than can be measured out.");
+    case core::StrengthProblem::strongerThanStock:
+    case core::StrengthProblem::densityUnknown:
+    case core::StrengthProblem::otherMeasure:
+    case core::StrengthProblem::beyondWhole:
+        break;
+    }
+    return MixEditor::tr("The recipe says what it makes in %1; write the amount so.")
+        .arg(recipe.yields ? words(recipe.yields->unit) : MixEditor::tr("no measure"));
+}
+
+} // namespace
 
 void MixEditor::addPart(const core::RecipeCardPart& part) {
     const core::Material* kind = part.material ? m_shelf.material(*part.material) : nullptr;
@@ -127,6 +148,24 @@ std::optional<std::vector<core::PartTaken>> MixEditor::parts() {
         }
     }
     return isWhole ? std::optional{parts} : std::nullopt;
+}
+
+// By what is to be made; amounts changed by hand are put anew.
+void MixEditor::scale() {
+    const ReadingContext context{.today = m_session.clock().today()};
+    const auto yield = valueOf<core::Amount>(*m_yield, context);
+    if (!yield) {
+        return;
+    }
+    const auto scaled = core::scaledToYield(m_recipe, *yield);
+    if (!scaled) {
+        m_yield->setError(sentenceFor(scaled.error(), m_recipe));
+        return;
+    }
+    m_scaled = *scaled;
+    for (std::size_t i = 0; i < m_parts.size(); ++i) {
+        m_parts[i].amount->accept(fromCore(core::toText(m_scaled.parts[i].amount)));
+    }
 }
 
 } // namespace headcap::app

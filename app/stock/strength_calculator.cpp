@@ -29,6 +29,8 @@ QString sentenceFor(core::StrengthProblem problem) {
         return StrengthCalculator::tr("That would be more than the whole of it.");
     case P::tooMuch:
         return StrengthCalculator::tr("That is more than can be counted.");
+    case P::tooLittle:
+        return StrengthCalculator::tr("That is less than can be measured out.");
     }
     return {};
 }

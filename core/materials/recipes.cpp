@@ -7,10 +7,13 @@
 namespace headcap::core {
 namespace {
 
-std::optional<Amount> scaledAmount(Amount amount, const RecipeShare& share) {
+tl::expected<Amount, StrengthProblem> scaledAmount(Amount amount, const RecipeShare& share) {
     const Wide count = nearest(static_cast<Wide>(amount.count) * share.to, share.of);
-    if (count <= 0 || count > std::numeric_limits<std::int64_t>::max()) {
-        return std::nullopt;
+    if (count > std::numeric_limits<std::int64_t>::max()) {
+        return tl::unexpected(StrengthProblem::tooMuch);
+    }
+    if (count <= 0) {
+        return tl::unexpected(StrengthProblem::tooLittle);
     }
     return Amount{static_cast<std::int64_t>(count), amount.unit};
 }
@@ -23,17 +26,19 @@ tl::expected<RecipeCard, StrengthProblem> scaled(const RecipeCard& recipe,
         return tl::unexpected(StrengthProblem::notAbove);
     }
     RecipeCard card = recipe;
-    const auto put = [&](Amount& amount) {
-        const auto by = scaledAmount(amount, share);
-        amount = by.value_or(Amount{});
-        return by.has_value();
-    };
-    bool isAll = !card.yields || put(*card.yields);
+    std::vector<Amount*> amounts;
     for (RecipeCardPart& part : card.parts) {
-        isAll = put(part.amount) && isAll;
+        amounts.push_back(&part.amount);
     }
-    if (!isAll) {
-        return tl::unexpected(StrengthProblem::tooMuch);
+    if (card.yields) {
+        amounts.push_back(&*card.yields);
+    }
+    for (Amount* amount : amounts) {
+        const auto by = scaledAmount(*amount, share);
+        if (!by) {
+            return tl::unexpected(by.error());
+        }
+        *amount = *by;
     }
     return card;
 }

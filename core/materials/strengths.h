@@ -20,6 +20,7 @@ enum class StrengthProblem {
     otherMeasure,   // w/v and v/v are reckoned in ml, w/w in g
     beyondWhole,    // more than all of it
     tooMuch,        // more than can be counted
+    tooLittle,      // less than can be counted, and not nothing
 };
 
 struct Densities {

@@ -77,12 +77,11 @@ std::string limitText(const JobFile& file, const Decision& decision) {
         return {};
     }
     const std::string limit = "Not above " + toText(*decision.limit) + " without being asked.";
-    const auto done = costAsDone(file);
-    if (approval(file) != &decision || !done || done->currency != decision.limit->currency ||
-        done->minor == 0) {
+    const auto done = costAsDone(file, decision.limit->currency);
+    if (approval(file) != &decision || !done || done->gross.minor == 0) {
         return limit;
     }
-    return limit + (done->minor <= decision.limit->minor
+    return limit + (done->gross.minor <= decision.limit->minor
                         ? " The work as it was done stayed within it."
                         : " The work as it was done goes above it.");
 }

@@ -1,6 +1,7 @@
 #include "core/treatment/departures.h"
 
 #include <algorithm>
+#include <limits>
 
 #include <fmt/format.h>
 
@@ -48,36 +49,89 @@ void addApprovedNotDone(const JobFile& file, std::vector<Departure>& all) {
 
 void addOverLimit(const JobFile& file, std::vector<Departure>& all) {
     const Decision* decision = approval(file);
-    const auto done = costAsDone(file);
-    if (decision == nullptr || !decision->limit || !done ||
-        done->currency != decision->limit->currency || done->minor <= decision->limit->minor) {
+    if (decision == nullptr || !decision->limit) {
+        return;
+    }
+    const auto done = costAsDone(file, decision->limit->currency);
+    if (!done || done->gross.minor <= decision->limit->minor) {
         return;
     }
     const RecordRef ref = refOf(decision->id);
     all.push_back({DepartureKind::overLimit, ref,
-                   fmt::format("The work done comes to {}, above the owner's limit of {}.",
-                               toText(*done), toText(*decision->limit)),
+                   fmt::format("The work done comes to {}{}, above the owner's limit of {}.",
+                               toText(done->gross), done->gross == done->net ? "" : " with its tax",
+                               toText(*decision->limit)),
                    explanationOf(file, ref, ruleOf(DepartureKind::overLimit)),
                    noticeOfChange(file)});
 }
 
-// A line's price, and more where it took longer than it says.
-std::optional<Money> lineAsDone(const JobFile& file, const ProposalLine& line) {
-    const LineWork work = workedOn(file, line);
-    if (work.steps == 0) {
-        return std::nullopt;
+// Sums by currency; what is beyond counting is the most that can be counted.
+class Bill {
+public:
+    explicit Bill(const Proposal* proposal)
+        : m_taxPpm(proposal == nullptr ? 0 : proposal->taxPpm),
+          m_isPerLine(proposal != nullptr && proposal->taxPerLine) {}
+
+    // One line of the bill: its work and its materials, of one currency as a rule.
+    void add(const std::optional<Money>& work, const std::optional<Money>& materials = {}) {
+        const auto both = work && materials ? sum(*work, *materials) : std::nullopt;
+        for (const auto& part : both ? std::vector{both} : std::vector{work, materials}) {
+            if (part) {
+                addTo(inCurrency(part->currency), *part);
+            }
+        }
+    }
+
+    [[nodiscard]] std::vector<CostAsDone> total() const {
+        std::vector<CostAsDone> all = m_sums;
+        for (CostAsDone& one : all) {
+            one.gross = m_isPerLine ? one.gross : more(one.net, shareOf(one.net, m_taxPpm));
+        }
+        return all;
+    }
+
+private:
+    static Money more(const Money& a, const Money& b) {
+        return sum(a, b).value_or(Money{std::numeric_limits<std::int64_t>::max(), a.currency});
+    }
+
+    CostAsDone& inCurrency(const std::string& currency) {
+        for (CostAsDone& one : m_sums) {
+            if (one.net.currency == currency) {
+                return one;
+            }
+        }
+        return m_sums.emplace_back(CostAsDone{{0, currency}, {0, currency}});
+    }
+
+    void addTo(CostAsDone& one, const Money& cost) const {
+        one.net = more(one.net, cost);
+        one.gross = more(one.gross, more(cost, shareOf(cost, m_taxPpm)));
+    }
+
+    std::int64_t m_taxPpm;
+    bool m_isPerLine;
+    std::vector<CostAsDone> m_sums{};
+};
+
+// A line's price, and more where it took longer than it says; by the rate where it has none.
+std::optional<Money> workAsDone(const JobFile& file, const ProposalLine& line,
+                                const LineWork& work) {
+    const bool isLonger = line.minutes > Minutes{0} && work.minutes > line.minutes;
+    if (line.price) {
+        return isLonger ? inProportion(*line.price, work.minutes, line.minutes) : line.price;
     }
     const bool hasRate = file.workshop && file.workshop->hourlyRate;
-    std::optional<Money> cost = line.price;
-    if (cost && line.minutes > Minutes{0} && work.minutes > line.minutes) {
-        cost = inProportion(*cost, work.minutes, line.minutes);
-    } else if (!cost && hasRate) {
-        cost = priceAt(*file.workshop->hourlyRate, work.minutes);
-    }
-    if (cost && line.materialsCost) {
-        cost = sum(*cost, *line.materialsCost);
-    }
-    return cost ? cost : line.materialsCost;
+    return hasRate ? std::optional{priceAt(*file.workshop->hourlyRate, work.minutes)}
+                   : std::nullopt;
+}
+
+const Proposal* approvedProposal(const JobFile& file) {
+    const Decision* decision = approval(file);
+    const auto found = decision == nullptr
+                           ? file.proposals.end()
+                           : std::ranges::find(file.proposals, decision->proposal, &Proposal::id);
+    return found == file.proposals.end() ? nullptr : &*found;
 }
 
 } // namespace
@@ -102,22 +156,28 @@ std::vector<Departure> departures(const JobFile& file, const Clock& clock) {
     return all;
 }
 
-std::optional<Money> costAsDone(const JobFile& file) {
-    std::optional<Money> total;
-    const auto add = [&](const std::optional<Money>& cost) {
-        if (cost) {
-            total = total ? sum(*total, *cost).value_or(*total) : *cost;
-        }
-    };
+std::vector<CostAsDone> costAsDone(const JobFile& file) {
+    Bill bill{approvedProposal(file)};
     for (const ProposalLine* line : approvedLines(file)) {
-        add(lineAsDone(file, *line));
+        if (const LineWork work = workedOn(file, *line); work.steps > 0) {
+            bill.add(workAsDone(file, *line, work), line->materialsCost);
+        }
     }
     if (file.workshop && file.workshop->hourlyRate) {
         for (const Step* step : unapprovedSteps(file)) {
-            add(priceAt(*file.workshop->hourlyRate, step->minutes));
+            bill.add(priceAt(*file.workshop->hourlyRate, step->minutes));
         }
     }
-    return total;
+    return bill.total();
+}
+
+std::optional<CostAsDone> costAsDone(const JobFile& file, std::string_view currency) {
+    for (const CostAsDone& one : costAsDone(file)) {
+        if (one.net.currency == currency) {
+            return one;
+        }
+    }
+    return std::nullopt;
 }
 
 const Explanation* explanationOf(const JobFile& file, const RecordRef& subject,

@@ -5,6 +5,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "core/record/job_file.h"
@@ -28,10 +29,16 @@ struct Departure {
 // What the rule of the audit calls it: "done_not_approved".
 [[nodiscard]] std::string ruleOf(DepartureKind kind);
 
-// The work done, before tax: an approved line at its price, in the share of its minutes that were
-// worked where these were more; other work, and lines without a price, at the workshop's rate; with
-// the materials of the lines begun. Nothing where neither a rate nor a price is known.
-[[nodiscard]] std::optional<Money> costAsDone(const JobFile& file);
+// The work done: an approved line at its price, in the share of its minutes that were worked where
+// these were more; other work, and lines without a price, at the workshop's rate; with the
+// materials of the lines begun. Taxed as the approved proposal says.
+struct CostAsDone {
+    Money net;
+    Money gross; // what the owner pays, and what a limit of theirs is held against
+};
+// One a currency, in the order of the lines; none where neither a rate nor a price is known.
+[[nodiscard]] std::vector<CostAsDone> costAsDone(const JobFile& file);
+[[nodiscard]] std::optional<CostAsDone> costAsDone(const JobFile& file, std::string_view currency);
 
 [[nodiscard]] const Explanation* explanationOf(const JobFile& file, const RecordRef& subject,
                                                const std::string& rule);

@@ -5,23 +5,6 @@
 #include "core/treatment/carried_out.h"
 
 namespace headcap::core {
-namespace {
-
-// False where the sum is beyond counting.
-bool addTo(std::vector<Money>& prices, const Money& price) {
-    const auto same = std::ranges::find(prices, price.currency, &Money::currency);
-    if (same == prices.end()) {
-        prices.push_back(price);
-        return true;
-    }
-    const auto both = sum(*same, price);
-    if (both) {
-        *same = *both;
-    }
-    return both.has_value();
-}
-
-} // namespace
 
 std::vector<const ProposalOption*> optionsOf(const JobFile& file, const Id<Proposal>& proposal) {
     std::vector<const ProposalOption*> options;
@@ -45,18 +28,12 @@ std::vector<const ProposalLine*> linesOf(const JobFile& file, const Id<ProposalO
     return lines;
 }
 
-OptionTotals totalsOf(const JobFile& file, const Id<ProposalOption>& option) {
-    OptionTotals totals;
+Minutes minutesOf(const JobFile& file, const Id<ProposalOption>& option) {
+    Minutes minutes{0};
     for (const ProposalLine* line : linesOf(file, option)) {
-        ++totals.lines;
-        totals.minutes += line->minutes;
-        if (!line->price) {
-            ++totals.unpriced;
-        } else if (!addTo(totals.prices, *line->price)) {
-            ++totals.uncounted;
-        }
+        minutes += line->minutes;
     }
-    return totals;
+    return minutes;
 }
 
 std::vector<const ProposalLine*> irreversibleLines(const JobFile& file,

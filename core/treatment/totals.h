@@ -1,5 +1,5 @@
-// What an option of a proposal comes to, and what the bench has spent on a line of it. Prices of
-// different currencies stand side by side; nothing converts.
+// The options and lines of a proposal, and what the bench has spent on a line; what they cost is
+// cost.h.
 #pragma once
 
 #include <cstddef>
@@ -15,14 +15,8 @@ namespace headcap::core {
 [[nodiscard]] std::vector<const ProposalLine*> linesOf(const JobFile& file,
                                                        const Id<ProposalOption>& option);
 
-struct OptionTotals {
-    std::size_t lines = 0;
-    Minutes minutes{0};
-    std::vector<Money> prices{}; // one a currency, in the order of the lines
-    std::size_t unpriced = 0;    // lines that name no price
-    std::size_t uncounted = 0;   // lines whose price is beyond counting
-};
-[[nodiscard]] OptionTotals totalsOf(const JobFile& file, const Id<ProposalOption>& option);
+// The minutes its lines say.
+[[nodiscard]] Minutes minutesOf(const JobFile& file, const Id<ProposalOption>& option);
 
 // Lines whose technique can't be undone.
 [[nodiscard]] std::vector<const ProposalLine*> irreversibleLines(const JobFile& file,

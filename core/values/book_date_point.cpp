@@ -4,7 +4,6 @@
 
 #include "core/values/book_date_words.h"
 #include "core/values/fold.h"
-#include "core/values/number_scan.h"
 #include "core/values/roman.h"
 
 namespace headcap::core {
@@ -15,9 +14,6 @@ using MaybeDate = std::optional<EdtfDate>;
 
 constexpr bool isDigit(char c) {
     return c >= '0' && c <= '9';
-}
-bool allDigits(string_view text) {
-    return std::ranges::all_of(text, isDigit) && !text.empty();
 }
 
 // "165-", "16--", "16xx", "16??".
@@ -77,7 +73,7 @@ std::optional<std::int64_t> yearBesideMonth(const std::string& word, int month) 
     const std::size_t bar = word.find('/');
     const auto old = plainNumber(string_view(word).substr(0, bar));
     const auto digits = bar == std::string::npos ? std::string() : word.substr(bar + 1);
-    if (bar != 4 || !old || !allDigits(digits) || month < 1 || month > 3) {
+    if (bar != 4 || !old || digits.empty() || month < 1 || month > 3) {
         return std::nullopt;
     }
     const std::string next = std::to_string(*old + 1);
@@ -167,67 +163,6 @@ Surroundings takeSurroundings(std::string& text) {
 }
 
 } // namespace
-
-char joinedQualifier(char a, char b) {
-    if (a == '\0' || a == b) {
-        return b;
-    }
-    return b == '\0' ? a : '%';
-}
-
-EdtfDate dateOfYear(std::int64_t year, int unspecifiedDigits) {
-    EdtfDate date;
-    date.year = year;
-    date.unspecifiedDigits = unspecifiedDigits;
-    return date;
-}
-
-std::optional<int> plainNumber(string_view text) {
-    if (!allDigits(text) || text.size() > 4) {
-        return std::nullopt;
-    }
-    int value = 0;
-    for (const char c : text) {
-        value = value * 10 + (c - '0');
-    }
-    return value;
-}
-
-std::vector<std::string> dateWords(string_view text) {
-    std::vector<std::string> words(1);
-    for (const char c : text) {
-        if (c == ' ' || c == ',') {
-            words.emplace_back();
-        } else {
-            words.back() += c;
-        }
-    }
-    std::erase_if(words, [](const std::string& word) {
-        return word.empty() || word == "of" || word == "the" || word == "die" || word == "mense";
-    });
-    return words;
-}
-
-std::string tidyDate(string_view text) {
-    std::string out;
-    for (const char c : trimmed(text)) {
-        if (c != ' ' || !out.ends_with(' ')) {
-            out += c;
-        }
-    }
-    while (out.ends_with(',') || out.ends_with(';') || out.ends_with(' ')) {
-        out.pop_back();
-    }
-    return out;
-}
-
-std::string replacedIn(std::string text, string_view what, string_view by) {
-    for (std::size_t at = text.find(what); at != std::string::npos;
-         at = text.find(what, at + by.size())) {
-        text.replace(at, what.size(), by);
-    }
-    return text;
-}
 
 MaybeDate centuryDate(std::string text) {
     static constexpr string_view kMillennium = " millennium";

@@ -80,8 +80,11 @@ void CostView::show(const core::JobFile& file, const core::Proposal& proposal,
     if (decision->limit) {
         add(tr("The owner's limit"), words(*decision->limit));
     }
-    if (const auto done = core::costAsDone(file)) {
-        add(tr("Done so far, before tax"), words(*done));
+    for (const core::CostAsDone& done : core::costAsDone(file)) {
+        add(tr("Done so far, before tax"), words(done.net));
+        if (done.gross != done.net) {
+            add(tr("Done so far, with its tax"), words(done.gross));
+        }
     }
 }
 

@@ -74,9 +74,8 @@ QWidget* totalsOf(const core::JobFile& file, const core::Proposal& proposal,
     if (proposal.taxPpm != 0 && !sums.isEmpty()) {
         totals.push_back({Face::small, Ink::quiet, OptionsTable::tr("with tax")});
     }
-    const core::OptionTotals work = core::totalsOf(file, option.id);
-    if (work.minutes > core::Minutes{0}) {
-        totals.push_back({Face::body, Ink::ink, fromCore(core::toText(work.minutes))});
+    if (const core::Minutes work = core::minutesOf(file, option.id); work > core::Minutes{0}) {
+        totals.push_back({Face::body, Ink::ink, fromCore(core::toText(work))});
     }
     if (cost.unpriced > 0 && !sums.isEmpty()) {
         totals.push_back(

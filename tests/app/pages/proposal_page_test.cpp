@@ -13,6 +13,7 @@
 #include "app/pages/proposal/option_head.h"
 #include "app/pages/proposal/options_table.h"
 #include "app/pages/proposal/version_bar.h"
+#include "core/treatment/cost.h"
 #include "core/treatment/proposal_versions.h"
 #include "core/treatment/totals.h"
 #include "tests/app/pages/page_test.h"
@@ -61,8 +62,9 @@ TEST_F(ProposalPageTest, aLineTakesWhatIsUsualOfItsTechnique) {
     EXPECT_EQ(now.lines.front().technique, "guarding");
     EXPECT_GT(now.lines.front().minutes, core::Minutes{0});
     EXPECT_EQ(now.lines.front().price, (core::Money{4'850, "EUR"}));
-    EXPECT_EQ(core::totalsOf(now, now.lines.front().option).prices,
-              (std::vector{core::Money{4'850, "EUR"}}));
+    const auto cost = core::costOf(now, now.proposals.front(), now.lines.front().option);
+    ASSERT_EQ(cost.totals.size(), 1U);
+    EXPECT_EQ(cost.totals.front().net, (core::Money{4'850, "EUR"}));
 }
 
 TEST_F(ProposalPageTest, aLineSaysWhatSpeaksAgainstTheLotsItNames) {

@@ -76,8 +76,14 @@ TEST(Recipes, scaleEveryPartAlike) {
     EXPECT_EQ(half->parts[1].amount, Amount::of(Volume::millilitres(200)));
     EXPECT_EQ(half->yields, Amount::of(Mass::grams(225)));
     EXPECT_EQ(half->strength, paste.strength);
-    EXPECT_FALSE(scaledToYield(paste, Amount::of(Volume::millilitres(225))));
-    EXPECT_FALSE(scaledToYield(paste, Amount::of(Mass::grams(0))));
+    using Problem = StrengthProblem;
+    EXPECT_EQ(scaledToYield(paste, Amount::of(Volume::millilitres(225))).error(),
+              Problem::otherMeasure);
+    EXPECT_EQ(scaledToYield(paste, Amount::of(Mass::grams(0))).error(), Problem::notAbove);
+    EXPECT_EQ(scaledToYield(paste, Amount{1, Unit::gram}).error(), Problem::tooLittle);
+    RecipeCard strong = paste;
+    strong.yields = Amount{1, Unit::gram};
+    EXPECT_EQ(scaledToYield(strong, Amount{INT64_MAX, Unit::gram}).error(), Problem::tooMuch);
 }
 
 class RecipesOnTheShelf : public testing::Test {

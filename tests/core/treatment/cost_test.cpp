@@ -1,5 +1,6 @@
 #include "core/treatment/cost.h"
 
+#include <algorithm>
 #include <limits>
 #include <random>
 
@@ -99,6 +100,16 @@ TEST_F(CostTest, aLineWithoutAPriceIsItsMinutesAtTheWorkshopsRate) {
     EXPECT_EQ(all.unpriced, 0U);
     EXPECT_EQ(all.lines.front().work, euro(9'000));
     EXPECT_TRUE(all.lines.front().isByRate);
+}
+
+TEST_F(CostTest, isOfItsOptionAloneInWhateverOrderTheLinesCome) {
+    for (const std::int64_t cents : {1, 20, 300, 4'000}) {
+        line(cents);
+    }
+    b.line(b.option(proposal(), "B"), "resewing").price = euro(90'000);
+    EXPECT_EQ(cost().totals.front().net, euro(4'321));
+    std::ranges::reverse(b.file.lines);
+    EXPECT_EQ(cost().totals.front().net, euro(4'321));
 }
 
 TEST_F(CostTest, currenciesStandSideBySide) {

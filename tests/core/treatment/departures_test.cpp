@@ -1,7 +1,10 @@
 #include "core/treatment/departures.h"
 
+#include <algorithm>
+
 #include <gtest/gtest.h>
 
+#include "core/treatment/cost.h"
 #include "tests/support/apply_change.h"
 #include "tests/support/job_builder.h"
 
@@ -67,9 +70,49 @@ TEST(Departures, aLineThatTookLongerCostsMoreAndOneThatTookLessItsPrice) {
         step.minutes = Minutes{30};
     }
     const auto lines = static_cast<std::int64_t>(job.file.lines.size());
-    EXPECT_EQ(costAsDone(job.file), (Money{lines * 6'000, "EUR"}));
+    EXPECT_EQ(costAsDone(job.file, "EUR")->net, (Money{lines * 6'000, "EUR"}));
     job.file.steps.front().minutes = Minutes{90};
-    EXPECT_EQ(costAsDone(job.file), (Money{lines * 6'000 + 3'000, "EUR"}));
+    EXPECT_EQ(costAsDone(job.file, "EUR")->net, (Money{lines * 6'000 + 3'000, "EUR"}));
+}
+
+// A limit is of what the owner pays, as the audit holds the price approved against it.
+TEST(Departures, aLimitIsHeldAgainstTheCostWithItsTax) {
+    FinishedJob job;
+    for (ProposalLine& line : job.file.lines) {
+        line.price = Money{5'005, "EUR"};
+        line.minutes = Minutes{0};
+    }
+    const auto lines = static_cast<std::int64_t>(job.file.lines.size());
+    Proposal& proposal = job.file.proposals.front();
+    proposal.taxPpm = 100'000;
+    proposal.taxPerLine = true; // 500.5 a line goes up
+    const auto isOver = [&](std::int64_t limit) {
+        job.file.decisions.front().limit = Money{limit, "EUR"};
+        const auto all = departures(job.file, job.clock);
+        return std::ranges::find(all, DepartureKind::overLimit, &Departure::kind) != all.end();
+    };
+    const std::int64_t byLine = lines * (5'005 + 501);
+    EXPECT_EQ(costAsDone(job.file, "EUR")->gross, (Money{byLine, "EUR"}));
+    EXPECT_FALSE(isOver(byLine));
+    EXPECT_TRUE(isOver(byLine - 1));
+    EXPECT_TRUE(isOver(lines * 5'005)) << "kept before tax only";
+    proposal.taxPerLine = false;
+    const Money net{lines * 5'005, "EUR"};
+    EXPECT_EQ(costAsDone(job.file, "EUR")->gross, *sum(net, shareOf(net, 100'000)));
+}
+
+// Work in one currency and materials in another: neither hides the other.
+TEST(Departures, eachCurrencyIsSummedByItself) {
+    FinishedJob job;
+    for (ProposalLine& line : job.file.lines) {
+        line.price = Money{6'000, "EUR"};
+        line.minutes = Minutes{0};
+        line.materialsCost = Money{100, "CHF"};
+    }
+    const auto lines = static_cast<std::int64_t>(job.file.lines.size());
+    EXPECT_EQ(costAsDone(job.file, "EUR")->net, (Money{lines * 6'000, "EUR"}));
+    EXPECT_EQ(costAsDone(job.file, "CHF")->net, (Money{lines * 100, "CHF"}));
+    EXPECT_FALSE(costAsDone(job.file, "GBP").has_value());
 }
 
 TEST(Departures, whatIsNotYetDoneIsNoDepartureAtTheBench) {

@@ -33,57 +33,14 @@ protected:
     Id<ProposalOption> m_option;
 };
 
-TEST_F(Totals, addToTheCent) {
+TEST_F(Totals, minutesAreThoseOfTheOptionsOwnLines) {
+    EXPECT_EQ(minutesOf(m_b.file, m_option), Minutes{0});
     line("tear_mending", Money{10, "EUR"});
-    line("resewing", Money{20, "EUR"});
-    line("guarding", Money{12'345, "EUR"}, Minutes{45});
-    const OptionTotals totals = totalsOf(m_b.file, m_option);
-    EXPECT_EQ(totals.lines, 3U);
-    EXPECT_EQ(totals.minutes, Minutes{105});
-    ASSERT_EQ(totals.prices.size(), 1U);
-    EXPECT_EQ(totals.prices.front(), (Money{12'375, "EUR"}));
-}
-
-TEST_F(Totals, keepCurrenciesApartAndCountWhatHasNoPrice) {
-    line("tear_mending", Money{100, "EUR"});
-    line("resewing", Money{200, "GBP"});
-    line("guarding", std::nullopt);
-    line("guarding", Money{50, "EUR"});
-    const OptionTotals totals = totalsOf(m_b.file, m_option);
-    EXPECT_EQ(totals.prices, (std::vector{Money{150, "EUR"}, Money{200, "GBP"}}));
-    EXPECT_EQ(totals.unpriced, 1U);
-}
-
-TEST_F(Totals, sayWhatIsBeyondCounting) {
-    line("tear_mending", Money{INT64_MAX, "EUR"});
-    line("resewing", Money{1, "EUR"});
-    const OptionTotals totals = totalsOf(m_b.file, m_option);
-    EXPECT_EQ(totals.prices, (std::vector{Money{INT64_MAX, "EUR"}}));
-    EXPECT_EQ(totals.uncounted, 1U);
-}
-
-TEST_F(Totals, doNotDependOnTheOrderOfTheLines) {
-    for (const std::int64_t price : {1, 20, 300, 4'000}) {
-        line("guarding", Money{price, "EUR"});
-    }
-    const auto before = totalsOf(m_b.file, m_option).prices;
-    std::reverse(m_b.file.lines.begin(), m_b.file.lines.end());
-    EXPECT_EQ(totalsOf(m_b.file, m_option).prices, before);
-}
-
-TEST_F(Totals, areOfTheirOptionAlone) {
-    line("guarding", Money{100, "EUR"});
+    line("guarding", std::nullopt, Minutes{45});
     const ProposalOption other = m_b.option(m_b.file.proposals.front(), "B");
-    m_b.line(other, "resewing").price = Money{900, "EUR"};
-    EXPECT_EQ(totalsOf(m_b.file, m_option).prices, (std::vector{Money{100, "EUR"}}));
+    m_b.line(other, "resewing").minutes = Minutes{600};
+    EXPECT_EQ(minutesOf(m_b.file, m_option), Minutes{75});
     EXPECT_EQ(optionsOf(m_b.file, other.proposal).size(), 2U);
-}
-
-TEST_F(Totals, doingNothingComesToNothing) {
-    const OptionTotals totals = totalsOf(m_b.file, m_option);
-    EXPECT_EQ(totals.lines, 0U);
-    EXPECT_EQ(totals.minutes, Minutes{0});
-    EXPECT_TRUE(totals.prices.empty());
 }
 
 TEST_F(Totals, aStepThatNamesNoLineCountsForOneLineOnly) {
