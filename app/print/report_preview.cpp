@@ -10,6 +10,7 @@
 #include <QWheelEvent>
 
 #include "app/look/palette.h"
+#include "app/print/layout/page_setup.h"
 #include "app/print/paint.h"
 
 namespace headcap::app::print {

@@ -5,6 +5,8 @@
 #include <fmt/format.h>
 
 #include "core/audit/facts.h"
+#include "core/audit/same_leaves.h"
+#include "core/collation/leaf_ref.h"
 #include "core/custody/job_states.h"
 #include "core/treatment/approval.h"
 #include "core/treatment/cost.h"
@@ -75,6 +77,30 @@ void departed(const AuditContext& at, const AuditSink& found, DepartureKind kind
 
 void doneNotApproved(const AuditContext& at, const AuditSink& found) {
     departed(at, found, DepartureKind::doneNotApproved);
+}
+
+// Both name leaves, and none in common. Other places are said too freely to be told apart: boards
+// are laced on where "spine" was approved.
+bool isElsewhere(const std::string& done, const std::string& approved) {
+    return parseLeafSet(done) && parseLeafSet(approved) && !mayShareLeaves(done, approved);
+}
+
+void doneElsewhere(const AuditContext& at, const AuditSink& found) {
+    const auto approved = approvedLines(at.file);
+    for (const Step* step : facts::standing(at.file)) {
+        std::vector<std::string> places;
+        bool isThere = false; // or may be
+        for (const ProposalLine* line : approved) {
+            if (carriesOut(*step, *line)) {
+                isThere = isThere || !isElsewhere(step->place, line->place);
+                places.push_back(line->place);
+            }
+        }
+        if (!places.empty() && !isThere) {
+            found(*step, fmt::format("{} was done at {}; the owner approved it for {}.",
+                                     facts::nameOf(*step, at), step->place, listed(places)));
+        }
+    }
 }
 
 void approvedNotDone(const AuditContext& at, const AuditSink& found) {
@@ -162,6 +188,7 @@ constexpr std::array kRules{
     AuditRule{"approval_spoken", Page::proposal, kWorth, kApproval, spoken},
     AuditRule{"approval_before_work", Page::bench, kWorth, kApproval, before},
     AuditRule{"done_not_approved", Page::bench, kMust, kApproval, doneNotApproved},
+    AuditRule{"done_elsewhere", Page::bench, kWorth, kApproval, doneElsewhere},
     AuditRule{"approved_not_done", Page::proposal, kWorth, kApproval, approvedNotDone},
     AuditRule{"over_limit", Page::proposal, kWorth, kApproval, overLimit},
     AuditRule{"limit_below_price", Page::proposal, kWorth, kApproval, limitBelowPrice},

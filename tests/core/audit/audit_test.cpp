@@ -153,6 +153,11 @@ const std::vector<Fault>& faults() {
          [](auto& j) { j.file.decisions.front().onDay = day(2031, 3, 16); }},
         {"done_not_approved",
          [](auto& j) { j.step("surface_cleaning", "boards", day(2031, 3, 21)); }},
+        {"done_elsewhere",
+         [](auto& j) {
+             std::ranges::find(j.file.lines, "tear_mending", &ProposalLine::technique)->place =
+                 "K1–K4";
+         }},
         {"approved_not_done",
          [](auto& j) {
              const ProposalOption option = j.file.options.front();
@@ -453,6 +458,18 @@ TEST(Audit, aStepWithoutATechniqueSaysByItsMaterialWhatItAdded) {
     EXPECT_TRUE(finds(audit(job.file, job.clock), "step_technique"));
     job.file.steps.back().kind = StepKind::examination;
     EXPECT_FALSE(finds(audit(job.file, job.clock), "step_technique"));
+}
+
+TEST(Audit, onlyLeavesThatAreNoneOfTheApprovedAreElsewhere) {
+    // The tears were mended at B2 and C5.
+    for (const auto& [place, isFound] :
+         {std::pair{"B2", false}, std::pair{"B1–B4", false}, std::pair{"", false},
+          std::pair{"text block", false}, std::pair{"upper joint", false}, std::pair{"K1", true},
+          std::pair{"B3, C6", true}}) {
+        FinishedJob job;
+        std::ranges::find(job.file.lines, "tear_mending", &ProposalLine::technique)->place = place;
+        EXPECT_EQ(finds(audit(job.file, job.clock), "done_elsewhere"), isFound) << place;
+    }
 }
 
 TEST(Audit, aStruckStepIsNoFault) {
