@@ -51,6 +51,7 @@ case "${1:-}" in
     configure_and_build "$root" "$root/build-sanitize" -DCMAKE_CXX_COMPILER=clang++ \
         -DCMAKE_BUILD_TYPE=Debug "-DCMAKE_CXX_FLAGS_DEBUG=-O1 -g1 -D_GLIBCXX_ASSERTIONS" \
         "-DHEADCAP_SANITIZE=address,undefined"
+    export LSAN_OPTIONS="suppressions=$root/tests/support/leaks_of_libraries.txt:print_suppressions=0"
     run_ctest "$root/build-sanitize" "$@"
     ;;
 --lint)

@@ -4,6 +4,7 @@
 #include "app/cli/commands.h"
 #include "app/report/issuing.h"
 #include "core/audit/audit.h"
+#include "core/custody/person_called.h"
 #include "core/record/job_file.h"
 
 namespace headcap::app::cli {
@@ -33,6 +34,25 @@ std::filesystem::path outputOf(const Call& call) {
         throw Failure{Exit::inputUnusable, "say where the report shall lie: -o FILE.pdf"};
     }
     return path.toStdString();
+}
+
+// An issued report says who answers for it.
+core::Id<core::Person> issuerOf(const Call& call, const core::Stores& stores) {
+    const std::string by = call.option(QStringLiteral("by")).toStdString();
+    if (by.empty()) {
+        throw Failure{Exit::inputUnusable, "say who issues it: --by INITIALS, or the whole name"};
+    }
+    std::vector<core::Person> people;
+    for (auto& one : core::all<core::Person>(stores.records)) {
+        people.push_back(std::move(one.record));
+    }
+    const auto who = core::personCalled(people, by);
+    if (!who) {
+        throw Failure{Exit::inputUnusable,
+                      "nobody who works here now, or more than one, is called " + by +
+                          ": give initials or a whole name as they stand under People"};
+    }
+    return *who;
 }
 
 Exit audit(const Call& call) {
@@ -79,7 +99,7 @@ Exit issue(const Call& call) {
     const auto workshop = call.openWorkshop();
     const auto stores = workshop->stores();
     const auto job = jobNumbered(stores, call.words().front());
-    const IssueRequest request{.who = std::nullopt,
+    const IssueRequest request{.who = issuerOf(call, stores),
                                .changes = call.option(QStringLiteral("changes")).toStdString()};
     auto issued =
         issueReport(stores, call.surroundings().clock, call.surroundings().ids, job.id, request);
@@ -141,11 +161,14 @@ Command reportCommand() {
 
 Command issueCommand() {
     return {.name = QStringLiteral("issue"),
-            .words = QStringLiteral("JOB -o FILE.pdf"),
+            .words = QStringLiteral("JOB --by INITIALS -o FILE.pdf"),
             .purpose = QStringLiteral("issues the report, where the audit allows"),
             .fewest = 1,
             .most = 1,
             .options = {outputOption(),
+                        {QStringLiteral("by"),
+                         QStringLiteral("Who issues it: initials, or the whole name."),
+                         QStringLiteral("INITIALS")},
                         {QStringLiteral("changes"),
                          QStringLiteral("What changed since the report before."),
                          QStringLiteral("TEXT")}},

@@ -27,7 +27,8 @@ GatheringView::GatheringView(QWidget* parent) : QWidget(parent) {
     setSizePolicy(policy);
 }
 
-void GatheringView::setPictures(std::vector<core::PicturedGathering> pictures) {
+void GatheringView::setPictures(std::vector<core::PicturedGathering> pictures, bool isGoneThrough) {
+    m_isGoneThrough = isGoneThrough;
     const std::string looked =
         m_current < m_pictures.size() ? m_pictures[m_current].signature : std::string{};
     m_pictures = std::move(pictures);
@@ -85,11 +86,12 @@ void GatheringView::paintStation(QPainter& painter, std::size_t index) const {
     painter.setPen(isCurrent ? colours.accent : colours.ink);
     painter.drawText(at.adjusted(0, 0, 0, -4 * kGrid), Qt::AlignCenter,
                      fromCore(picture.signature));
-    // Under it: a dot where it is whole, a stroke where a leaf is not as it should be.
+    // Under it: a dot where it is whole, hollow where nobody has looked yet, a stroke where a leaf
+    // is not as it should be.
     const QPointF foot{at.center().x() + 0.5, at.bottom() - 2.5 * kGrid};
     if (picture.isWhole()) {
-        painter.setPen(Qt::NoPen);
-        painter.setBrush(colours.settled);
+        painter.setPen(m_isGoneThrough ? QPen{Qt::NoPen} : QPen{colours.quiet, 1.2});
+        painter.setBrush(m_isGoneThrough ? QBrush{colours.settled} : QBrush{Qt::NoBrush});
         painter.drawEllipse(foot, 2.5, 2.5);
     } else {
         painter.setPen(QPen{colours.must, 2});

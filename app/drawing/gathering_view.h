@@ -16,8 +16,8 @@ public:
     explicit GatheringView(QWidget* parent = nullptr);
 
     // Stays at the gathering that was looked at, where it is still there; else at the first that
-    // is not whole.
-    void setPictures(std::vector<core::PicturedGathering> pictures);
+    // is not whole. Until the copy has been gone through nothing is said to be whole.
+    void setPictures(std::vector<core::PicturedGathering> pictures, bool isGoneThrough);
     [[nodiscard]] bool isEmpty() const { return m_pictures.empty(); }
     [[nodiscard]] std::size_t current() const { return m_current; }
     void setCurrent(std::size_t index);
@@ -39,6 +39,7 @@ private:
 
     std::vector<core::PicturedGathering> m_pictures;
     std::size_t m_current = 0;
+    bool m_isGoneThrough = false;
 };
 
 } // namespace headcap::app

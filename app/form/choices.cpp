@@ -1,6 +1,10 @@
+#include "app/form/choices.h"
+
+#include <algorithm>
+
 #include <QCoreApplication>
 
-#include "app/form/record_form.h"
+#include "app/session/words.h"
 
 namespace headcap::app {
 

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include <QCheckBox>
+#include <QComboBox>
 #include <QHBoxLayout>
 
 #include "app/form/column_layout.h"
@@ -29,6 +31,14 @@ FieldRow& FormBase::addRow(const QString& label, QWidget* control, bool isWide) 
     connect(row, &FieldRow::edited, this, &FormBase::edited);
     alignLabels(widestLabel());
     return *row;
+}
+
+bool FormBase::holdsWords(const FieldRow& row) {
+    if (qobject_cast<const QCheckBox*>(row.control()) != nullptr) {
+        return row.text() == QLatin1String("1");
+    }
+    return qobject_cast<const QComboBox*>(row.control()) == nullptr &&
+           !row.text().trimmed().isEmpty();
 }
 
 int FormBase::widestLabel() const {

@@ -47,6 +47,9 @@ Q_SIGNALS:
 
 protected:
     FieldRow& addRow(const QString& label, QWidget* control, bool isWide);
+    // What would be lost from sight with the row: words that were typed, a tick that was set. A
+    // choice always stands at something.
+    [[nodiscard]] static bool holdsWords(const FieldRow& row);
 
 private:
     QString m_subject;

@@ -4,6 +4,8 @@
 
 #include <QCoreApplication>
 
+#include "app/session/session.h"
+#include "app/session/words.h"
 #include "core/custody/hazards.h"
 #include "core/custody/owner_words.h"
 #include "core/materials/ledger_in_brief.h"

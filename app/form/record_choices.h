@@ -1,10 +1,12 @@
 // The records that fields choose from, by their names.
 #pragma once
 
-#include "app/form/record_form.h"
+#include "app/form/choices.h"
 #include "core/record/job_file.h"
 
 namespace headcap::app {
+
+class Session;
 
 // Those who work here now.
 [[nodiscard]] Choices peopleOf(Session& session);

@@ -21,160 +21,87 @@
 #include <QComboBox>
 #include <QLineEdit>
 
+#include "app/form/field_binding.h"
 #include "app/form/form_base.h"
 #include "app/form/growing_text.h"
-#include "app/form/readers.h"
 #include "app/session/session.h"
 
 namespace headcap::app {
 
-// One of a list to choose from: what is kept, and what is seen.
-struct Choice {
-    std::string key;
-    QString words;
-};
-using Choices = std::function<std::vector<Choice>()>;
-
-// The words of a key, or the key as it stands; and back, by the words or an unmistakable part.
-[[nodiscard]] QString wordsOf(const std::vector<Choice>& choices, const std::string& key);
-[[nodiscard]] std::optional<std::string> keyOf(const std::vector<Choice>& choices,
-                                               const QString& words);
-[[nodiscard]] QStringList wordsOf(const std::vector<Choice>& choices);
-[[nodiscard]] bool isAmong(const std::vector<Choice>& choices, const std::string& key);
-[[nodiscard]] QString notAmongThem();
-
 template <class Record>
 class RecordForm : public FormBase {
 public:
-    // Puts a row's text into the record; a sentence where it can't be read.
-    using Take = std::function<QString(Record&, const QString&)>;
-    using Print = std::function<QString(const Record&)>;
+    using Binding = FieldBinding<Record>;
 
     RecordForm(Session& session, const QString& subject, QWidget* parent = nullptr)
         : FormBase(subject, parent), m_session(session) {}
 
     FieldRow& text(const QString& label, std::string Record::*member) {
-        return bind(label, new QLineEdit, false, textPrint(member), textTake(member));
+        return bind(label, new QLineEdit, false, textBinding(member));
     }
     // Completed from what other records of the kind lately said there.
     FieldRow& usedText(const QString& label, std::string Record::*member) {
         return text(label, member).completed([this, member] { return lately(member); });
     }
     FieldRow& lines(const QString& label, std::string Record::*member) {
-        return bind(label, new GrowingText, true, textPrint(member), textTake(member));
+        return bind(label, new GrowingText, true, textBinding(member));
     }
 
     template <class Enum>
     requires std::is_enum_v<Enum> FieldRow& choice(const QString& label, Enum Record::*member) {
-        return bind(
-            label, combo(allWords<Enum>()), false,
-            [member](const Record& r) { return QString::number(static_cast<int>(r.*member)); },
-            [member](Record& r, const QString& text) {
-                r.*member = static_cast<Enum>(text.toInt());
-                return QString{};
-            });
+        return bind(label, combo(allWords<Enum>()), false, indexBinding(member));
     }
     // A small number with a word for each: severity.
     FieldRow& choice(const QString& label, std::int64_t Record::*member, const QStringList& words) {
-        return bind(
-            label, combo(words), false,
-            [member](const Record& r) { return QString::number(r.*member); },
-            [member](Record& r, const QString& text) {
-                r.*member = text.toLongLong();
-                return QString{};
-            });
+        return bind(label, combo(words), false, indexBinding(member));
     }
     FieldRow& check(const QString& label, const QString& words, bool Record::*member) {
-        return bind(
-            label, new QCheckBox(words), false,
-            [member](const Record& r) { return QString::number(r.*member ? 1 : 0); },
-            [member](Record& r, const QString& text) {
-                r.*member = text == QLatin1String("1");
-                return QString{};
-            });
+        return bind(label, new QCheckBox(words), false, indexBinding(member));
     }
 
     // Length, amount, money, strength, day, book date, minutes, number: typed as people write
     // them. An optional one may be empty.
     template <class T>
     requires requires { Reader<T>::kReading; }
-    FieldRow& value(const QString& label, T Record::*member) {
-        return valueRow<T>(
-            label, [member](const Record& r) { return printed(r.*member); },
-            [member](Record& r, std::optional<T> value) {
-                if (value) {
-                    r.*member = *value;
-                }
-                return value.has_value();
-            });
-    }
+    FieldRow& value(const QString& label, T Record::*member) { return valueRow<T>(label, member); }
     template <class T>
     requires requires { Reader<T>::kReading; }
     FieldRow& value(const QString& label, std::optional<T> Record::*member) {
-        return valueRow<T>(
-            label,
-            [member](const Record& r) { return r.*member ? printed(*(r.*member)) : QString{}; },
-            [member](Record& r, std::optional<T> value) {
-                r.*member = value;
-                return true;
-            });
+        return valueRow<T>(label, member);
     }
 
     // A word of a vocabulary, or one of the workshop's own.
     FieldRow& term(const QString& label, std::string Record::*member, const Choices& vocabulary) {
-        return bind(
-                   label, new QLineEdit, false,
-                   [member, vocabulary](const Record& r) {
-                       return app::wordsOf(vocabulary(), r.*member);
-                   },
-                   [member, vocabulary](Record& r, const QString& text) {
-                       const auto all = vocabulary();
-                       r.*member = text.trimmed().toStdString();
-                       for (const Choice& one : all) {
-                           if (one.words.compare(text.trimmed(), Qt::CaseInsensitive) == 0) {
-                               r.*member = one.key;
-                           }
-                       }
-                       return QString{};
-                   })
-            .completed([vocabulary] { return app::wordsOf(vocabulary()); });
+        return bind(label, new QLineEdit, false, termBinding(member, vocabulary))
+            .completed([vocabulary] { return wordsOf(vocabulary()); });
     }
 
     // Another record: a person, an owner, a lot. The choices' keys are their ids.
     template <class Other>
     FieldRow& pick(const QString& label, std::optional<core::Id<Other>> Record::*member,
                    const Choices& choices) {
-        return pickRow(
-            label, choices,
-            [member](const Record& r) { return r.*member ? (r.*member)->text() : std::string{}; },
-            [member](Record& r, const std::optional<core::Uuid>& id) {
-                r.*member = id ? std::optional{core::Id<Other>{*id}} : std::nullopt;
-                return true;
-            });
+        return bind(label, new QLineEdit, false, pickBinding(member, choices)).completed([choices] {
+            return wordsOf(choices());
+        });
     }
+    // A draft that names none of them is not kept until it does.
     template <class Other>
     FieldRow& pick(const QString& label, core::Id<Other> Record::*member, const Choices& choices) {
-        // A draft that names none of them says nothing yet, and is not kept until it does.
-        FieldRow& row = pickRow(
-            label, choices,
-            [this, member, choices](const Record& r) {
-                const std::string key = (r.*member).text();
-                return m_isDraft && !isAmong(choices(), key) ? std::string{} : key;
-            },
-            [member](Record& r, const std::optional<core::Uuid>& id) {
-                if (id) {
-                    r.*member = core::Id<Other>{*id};
-                }
-                return id.has_value();
-            });
+        FieldRow& row = bind(label, new QLineEdit, false,
+                             pickBinding(member, choices, [this] { return m_isDraft; }))
+                            .completed([choices] { return wordsOf(choices()); });
         m_needed.push_back(&row);
         return row;
     }
 
     // Any other row.
-    FieldRow& bind(const QString& label, QWidget* control, bool isWide, Print print, Take take) {
-        m_bindings.push_back({std::move(print), std::move(take)});
+    FieldRow& bind(const QString& label, QWidget* control, bool isWide, Binding binding) {
+        m_bindings.push_back(std::move(binding));
         return addRow(label, control, isWide);
+    }
+    FieldRow& bind(const QString& label, QWidget* control, bool isWide,
+                   decltype(Binding::print) print, decltype(Binding::take) take) {
+        return bind(label, control, isWide, Binding{std::move(print), std::move(take)});
     }
 
     // The row stands only for such records, or where it holds something.
@@ -286,11 +213,6 @@ private:
         return std::ranges::any_of(rows(), [](const FieldRow* row) { return row->isTouched(); });
     }
 
-    struct Binding {
-        Print print;
-        Take take;
-    };
-
     struct Condition {
         FieldRow* row;
         std::function<bool(const Record&)> isSuch;
@@ -308,25 +230,11 @@ private:
             }
         }
         for (const Condition& one : m_conditions) {
-            const QWidget* control = one.row->control();
-            const bool isChoice = qobject_cast<const QComboBox*>(control) != nullptr;
-            const bool isTick = qobject_cast<const QCheckBox*>(control) != nullptr;
-            const QString said = one.row->text().trimmed();
-            const bool holdsWords =
-                isTick ? said == QLatin1String("1") : !isChoice && !said.isEmpty();
-            one.row->setVisible(one.isSuch(chosen) || holdsWords || control->hasFocus());
+            one.row->setVisible(one.isSuch(chosen) || holdsWords(*one.row) ||
+                                one.row->control()->hasFocus());
         }
     }
 
-    static Print textPrint(std::string Record::*member) {
-        return [member](const Record& r) { return fromCore(r.*member); };
-    }
-    static Take textTake(std::string Record::*member) {
-        return [member](Record& r, const QString& text) {
-            r.*member = text.trimmed().toStdString();
-            return QString{};
-        };
-    }
     static QComboBox* combo(const QStringList& words) {
         auto* box = new QComboBox;
         box->addItems(words);
@@ -343,50 +251,14 @@ private:
         return made;
     }
 
-    template <class T, class Get, class Set>
-    FieldRow& valueRow(const QString& label, Get get, Set set) {
-        const auto read = [this](const QString& text) {
-            return Reader<T>::read(toCore(text.trimmed()), context());
-        };
-        return bind(label, new QLineEdit, false, get,
-                    [read, set](Record& r, const QString& text) {
-                        if (text.trimmed().isEmpty()) {
-                            return set(r, std::nullopt)
-                                       ? QString{}
-                                       : sentence(core::TextError{core::TextProblem::empty, 0},
-                                                  Reader<T>::kReading);
-                        }
-                        const auto value = read(text);
-                        if (!value) {
-                            return sentence(value.error(), Reader<T>::kReading);
-                        }
-                        set(r, *value);
-                        return QString{};
-                    })
-            .understood([read](const QString& text) {
-                const auto value = read(text);
+    template <class T, class Member>
+    FieldRow& valueRow(const QString& label, Member member) {
+        return bind(label, new QLineEdit, false, valueBinding(member, [this] { return context(); }))
+            .understood([this](const QString& text) {
+                const auto value = Reader<T>::read(toCore(text.trimmed()), context());
                 return value ? printed(*value) : QString{};
             })
             .tip(example(Reader<T>::kReading));
-    }
-
-    template <class Get, class Set>
-    FieldRow& pickRow(const QString& label, const Choices& choices, Get get, Set set) {
-        return bind(
-                   label, new QLineEdit, false,
-                   [get, choices](const Record& r) {
-                       const std::string key = get(r);
-                       return key.empty() ? QString{} : app::wordsOf(choices(), key);
-                   },
-                   [set, choices](Record& r, const QString& text) {
-                       if (text.trimmed().isEmpty()) {
-                           return set(r, std::nullopt) ? QString{} : notAmongThem();
-                       }
-                       const auto key = keyOf(choices(), text);
-                       const auto id = key ? core::Uuid::fromText(*key) : std::nullopt;
-                       return id && set(r, id) ? QString{} : notAmongThem();
-                   })
-            .completed([choices] { return app::wordsOf(choices()); });
     }
 
     // What the newest records say there: of old ones nobody thinks any more.

@@ -1,10 +1,10 @@
 #include "app/pages/book_page.h"
 
 #include "app/form/record_choices.h"
+#include "app/pages/book_measures.h"
 #include "app/session/words.h"
 #include "app/work/sheet_paper.h"
 #include "core/custody/kept_at.h"
-#include "core/materials/leaf_weight.h"
 #include "core/report/receipt.h"
 
 namespace headcap::app {
@@ -91,36 +91,6 @@ bool BookPage::goTo(const core::RecordRef& ref) {
     }
 }
 
-namespace {
-
-// Written as its weight, or as what a leaf of a size weighs.
-void bindLeafWeight(RecordForm<core::Item>& form) {
-    form.bind(
-            BookPage::tr("A leaf weighs"), new QLineEdit, false,
-            [](const core::Item& item) {
-                return item.leafMgM2 ? fromCore(core::leafWeightText(*item.leafMgM2)) : QString{};
-            },
-            [](core::Item& item, const QString& text) {
-                if (text.trimmed().isEmpty()) {
-                    item.leafMgM2 = std::nullopt;
-                    return QString{};
-                }
-                const auto weight = core::parseLeafWeight(toCore(text.trimmed()));
-                if (!weight) {
-                    return BookPage::tr("Write it as 120 g/m², or as 5.25 g of 250 x 175 mm.");
-                }
-                item.leafMgM2 = *weight;
-                return QString{};
-            })
-        .placeholder(BookPage::tr("120 g/m², or 5.25 g of 250 x 175 mm"))
-        .understood([](const QString& text) {
-            const auto weight = core::parseLeafWeight(toCore(text.trimmed()));
-            return weight ? fromCore(core::leafWeightText(*weight)) : QString{};
-        });
-}
-
-} // namespace
-
 void BookPage::buildBook() {
     m_book = new RecordForm<core::Item>(session(), tr("Book"));
     m_book->text(tr("Author"), &core::Item::author);
@@ -129,11 +99,11 @@ void BookPage::buildBook() {
     m_book->lines(tr("Title"), &core::Item::title);
     m_book->lines(tr("Imprint"), &core::Item::imprint).placeholder(tr("place and printer"));
     m_book->value(tr("Date"), &core::Item::date);
-    m_book->usedText(tr("Format"), &core::Item::format).placeholder(tr("8°"));
-    m_book->value(tr("Height"), &core::Item::height).placeholder(tr("of the boards, 148 mm"));
-    m_book->value(tr("Width"), &core::Item::width);
-    m_book->value(tr("Thickness"), &core::Item::thickness);
-    bindLeafWeight(*m_book);
+    addFormat(*m_book);
+    addSide(*m_book, tr("Height"), &core::Item::height).placeholder(tr("of the boards, 148 mm"));
+    addSide(*m_book, tr("Width"), &core::Item::width);
+    addSide(*m_book, tr("Thickness"), &core::Item::thickness);
+    addLeafWeight(*m_book);
     m_book->usedText(tr("Language"), &core::Item::language);
     m_book->choice(tr("It is"), &core::Item::nature);
     m_book->lines(tr("Binding"), &core::Item::binding)

@@ -1,5 +1,6 @@
 // The lists of the book page.
 #include "app/form/record_choices.h"
+#include "app/pages/book_measures.h"
 #include "app/pages/book_page.h"
 #include "app/session/words.h"
 #include "core/custody/follow_ups.h"
@@ -49,10 +50,10 @@ void BookPage::buildVolumes() {
     form.text(tr("Called"), &core::Item::volumeLabel).placeholder(tr("vol. 2"));
     form.lines(tr("Title"), &core::Item::title);
     form.value(tr("Date"), &core::Item::date);
-    form.text(tr("Format"), &core::Item::format);
-    form.value(tr("Height"), &core::Item::height);
-    form.value(tr("Width"), &core::Item::width);
-    form.value(tr("Thickness"), &core::Item::thickness);
+    addFormat(form);
+    addSide(form, tr("Height"), &core::Item::height);
+    addSide(form, tr("Width"), &core::Item::width);
+    addSide(form, tr("Thickness"), &core::Item::thickness);
     form.lines(tr("Binding"), &core::Item::binding);
     form.lines(tr("Note"), &core::Item::note);
     m_volumes->describe = [](const core::Item& item) {
@@ -116,13 +117,13 @@ void BookPage::buildMoves() {
         const core::Person* who = m_file->person(move.who);
         const core::Clock& clock = session().clock();
         return RowWords{
-            .mark = clockTime(move.at),
+            .mark = shortDay(clock.dayOf(move.at), clock.today()),
             .title = move.fromPlace.empty()
                          ? tr("to %1").arg(fromCore(move.toPlace))
                          : tr("%1 to %2").arg(fromCore(move.fromPlace), fromCore(move.toPlace)),
             .detail =
                 dotted({who != nullptr ? fromCore(who->name) : QString{}, fromCore(move.why)}),
-            .right = shortDay(clock.dayOf(move.at), clock.today())};
+            .right = clockTime(move.at)};
     };
     m_moves->make = [this]() -> std::optional<core::CustodyMove> {
         return core::CustodyMove{.id = session().ids().next<core::CustodyMove>(),

@@ -152,7 +152,7 @@ void CollationPage::showReading(const core::Collation& collation) {
         m_tally->setText(
             tr("Type the formula as published, or as you find it, in the field below."));
         m_remarks->hide();
-        m_gatherings->setPictures({});
+        m_gatherings->setPictures({}, false);
         return;
     }
     const std::string format = core::formatName(m_file->item.format).value_or(std::string{});
@@ -165,7 +165,8 @@ void CollationPage::showReading(const core::Collation& collation) {
     m_remarks->setVisible(!remarks.isEmpty());
     m_gatherings->setPictures(core::picturesOf(answer.makeUp,
                                                ofVolume(m_file->collationFindings, volume()),
-                                               ofVolume(m_file->facsimiles, volume())));
+                                               ofVolume(m_file->facsimiles, volume())),
+                              collation.finishedOn.has_value());
 }
 
 } // namespace headcap::app

@@ -83,8 +83,8 @@ void CollationPage::buildCollation() {
     m_collation->lines(tr("Not looked at"), &R::notExamined);
     addTally(tr("Leaves called for"), &R::leavesCalledFor, tr("not counted"));
     addTally(tr("Leaves present"), &R::leavesPresent, tr("not counted"));
-    addTally(tr("Plates called for"), &R::platesCalledFor, tr("none"));
-    addTally(tr("Plates present"), &R::platesPresent, tr("none"));
+    addTally(tr("Plates called for"), &R::platesCalledFor, tr("not counted"));
+    addTally(tr("Plates present"), &R::platesPresent, tr("not counted"));
     m_collation->value(tr("Finished on"), &R::finishedOn);
     m_collation->pick(tr("By"), &R::who, peopleOf(session()));
     edits().watch(m_collation);

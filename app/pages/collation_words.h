@@ -8,7 +8,7 @@
 
 #include <QString>
 
-#include "app/form/record_form.h"
+#include "app/form/choices.h"
 #include "app/form/ruled_list.h"
 #include "core/collation/collate.h"
 #include "core/record/job_file.h"

@@ -51,7 +51,7 @@ JobMaterialsPage::JobMaterialsPage(Session& session, QWidget* parent)
     connect(m_print, &QPushButton::clicked, this, &JobMaterialsPage::print);
     auto* head = new QHBoxLayout;
     head->addWidget(m_cost, 1);
-    head->addWidget(m_print, 0, Qt::AlignTop);
+    head->addWidget(m_print, 0, Qt::AlignTop | Qt::AlignRight);
     body().addLayout(head);
     body().addWidget(m_table, 1);
     body().addWidget(m_empty);

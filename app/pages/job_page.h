@@ -47,6 +47,8 @@ public:
     virtual bool goTo(const core::RecordRef& ref);
     // Ctrl+P; false where there is nothing of its own to print.
     virtual bool print() { return false; }
+    // Esc: stops or shuts what is open on the page; false where nothing is.
+    virtual bool back() { return false; }
     // Where the cursor goes when the page is come to.
     virtual void enter();
 

@@ -26,8 +26,8 @@
 namespace headcap::app {
 ProposalPage::ProposalPage(Session& session, QWidget* parent)
     : JobPage(core::Page::proposal, Body::scrolled, session, parent), m_empty(new QWidget),
-      m_begin(new QPushButton(tr("Write the proposal"))), m_whole(new QWidget),
-      m_aside(new Aside(session, this)) {
+      m_desk(new PaperDesk(session, this)), m_begin(new QPushButton(tr("Write the proposal"))),
+      m_whole(new QWidget), m_aside(new Aside(session, this)) {
     buildEmpty();
     auto* down = new QVBoxLayout(m_whole);
     down->setContentsMargins(0, 0, 0, 0);

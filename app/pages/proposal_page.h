@@ -22,6 +22,7 @@ class EstimateView;
 class Label;
 class LineList;
 class OptionsTable;
+class PaperDesk;
 class VersionBar;
 
 class ProposalPage : public JobPage {
@@ -74,6 +75,7 @@ private:
     std::optional<core::Id<core::Proposal>> m_shown;
     std::optional<core::Id<core::ProposalOption>> m_chosen;
     QWidget* m_empty;
+    PaperDesk* m_desk;
     QPushButton* m_begin;
     QWidget* m_whole;
     VersionBar* m_versions;

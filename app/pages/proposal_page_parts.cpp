@@ -63,7 +63,7 @@ void ProposalPage::buildVersions() {
     connect(m_versions, &VersionBar::printAsked, this, &ProposalPage::print);
     connect(m_versions, &VersionBar::saveAsked, this, [this] {
         if (edits().save() && proposal() != nullptr) {
-            saveProposal(this->session(), *m_file, *proposal());
+            saveProposal(this->session(), *m_desk, *m_file, *proposal());
         }
     });
     m_sentWords = new Label(Face::small, Ink::quiet);

@@ -13,7 +13,7 @@
 #include "app/look/label.h"
 #include "app/pages/report/release_panel.h"
 #include "app/print/report_preview.h"
-#include "app/report/issuing.h"
+#include "app/report/paper_desk.h"
 #include "app/session/actions.h"
 #include "app/session/words.h"
 #include "core/audit/audit.h"
@@ -54,6 +54,10 @@ void ReportPage::buildHead() {
     m_print = new QPushButton(tr("Print …"));
     m_draft = new QPushButton(tr("Save a draft …"));
     m_issue = new QPushButton;
+    m_stop = new QPushButton(tr("Stop"));
+    m_stop->setToolTip(tr("Stops the drawing; nothing is written or issued (Esc)"));
+    m_stop->hide();
+    m_desk = new PaperDesk(session(), this);
     m_print->setToolTip(tr("Prints the report as it stands, marked as a draft (Ctrl+P)"));
     m_draft->setToolTip(tr("Writes the report as it stands to a PDF, marked as a draft"));
     m_changes = new QLineEdit;
@@ -65,6 +69,7 @@ void ReportPage::buildHead() {
     row->addWidget(m_print);
     row->addWidget(m_draft);
     row->addWidget(m_issue);
+    row->addWidget(m_stop);
     m_letGo = new QPushButton(tr("Letting it go"));
     m_letGo->setCheckable(true);
     m_letGo->setToolTip(tr("The release list, the sign-off and the return"));
@@ -75,6 +80,13 @@ void ReportPage::buildHead() {
     connect(m_print, &QPushButton::clicked, this, [this] { print(); });
     connect(m_draft, &QPushButton::clicked, this, [this] { saveDraft(); });
     connect(m_issue, &QPushButton::clicked, this, [this] { issue(); });
+    connect(m_stop, &QPushButton::clicked, m_desk, &PaperDesk::stop);
+    connect(m_desk, &PaperDesk::busyChanged, this, &ReportPage::showDrawing);
+    connect(m_desk, &PaperDesk::progressed, this, [this](int page, int pages) {
+        if (m_desk->isBusy()) {
+            m_standing->setText(tr("Page %1 of %2 is drawn …").arg(page).arg(pages));
+        }
+    });
     connect(m_letGo, &QPushButton::toggled, this, &ReportPage::showRelease);
 }
 
@@ -118,6 +130,9 @@ void ReportPage::showRelease(bool isShown) {
 }
 
 void ReportPage::showStanding() {
+    if (m_desk->isBusy()) {
+        return; // said when it has been drawn
+    }
     const auto points = core::audit(*m_file, session().clock());
     const int must = static_cast<int>(core::countOf(points, core::AuditSeverity::mustSettle));
     if (must == 0) {

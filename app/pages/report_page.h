@@ -8,6 +8,7 @@
 #include "app/form/record_form.h"
 #include "app/pages/job_page.h"
 #include "app/print/photo_loader.h"
+#include "app/report/issuing.h"
 #include "core/audit/audit_point.h"
 
 class QLineEdit;
@@ -19,6 +20,7 @@ namespace headcap::app {
 class ReleasePanel;
 
 class Label;
+class PaperDesk;
 class RuledList;
 namespace print {
 class ReportPreview;
@@ -32,9 +34,11 @@ public:
     void load(const core::JobFile& file) override;
     bool goTo(const core::RecordRef& ref) override;
     bool print() override;
+    bool back() override; // stops what is being drawn
     void enter() override;
     [[nodiscard]] ReleasePanel& release() { return *m_release; }
     [[nodiscard]] QPushButton& letGo() { return *m_letGo; }
+    [[nodiscard]] PaperDesk& desk() { return *m_desk; }
 
 private:
     void buildHead();
@@ -45,6 +49,9 @@ private:
     void showIssued();
     void saveDraft();
     void issue();
+    void enterDrawn(const PreparedIssue& issue,
+                    const tl::expected<DrawnIssue, IssueRefusal>& drawn);
+    void showDrawing(bool isDrawing);
     void openIssued();
 
     print::PhotoLoader m_photos;
@@ -52,6 +59,8 @@ private:
     QPushButton* m_print;
     QPushButton* m_draft;
     QPushButton* m_issue;
+    QPushButton* m_stop;
+    PaperDesk* m_desk;
     QLineEdit* m_changes;
     FieldRow* m_changesRow;
     RuledList* m_issued;

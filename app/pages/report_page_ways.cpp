@@ -4,12 +4,15 @@
 #include <QLineEdit>
 #include <QPrintDialog>
 #include <QPrinter>
+#include <QPushButton>
 #include <QUrl>
 
 #include "app/form/ruled_list.h"
+#include "app/look/label.h"
 #include "app/pages/report_page.h"
 #include "app/print/print_report.h"
-#include "app/report/issuing.h"
+#include "app/print/report_preview.h"
+#include "app/report/paper_desk.h"
 #include "app/session/words.h"
 
 namespace headcap::app {
@@ -51,10 +54,8 @@ void ReportPage::saveDraft() {
         return;
     }
     session().guarded([&] {
-        const auto written =
-            writeDraft(session().stores(), session().clock(), *m_file, path->toStdString());
-        session().say(written ? Notice{Notice::Kind::done, tr("The draft lies at %1").arg(*path)}
-                              : Notice{Notice::Kind::failed, written.error()});
+        m_desk->save(draftOf(session().stores(), session().clock(), *m_file),
+                     photoLookup(session().stores()), *path, tr("The draft lies at %1"));
     });
 }
 
@@ -62,19 +63,71 @@ void ReportPage::issue() {
     if (!edits().save()) {
         return;
     }
-    session().guarded([this] {
-        const auto issued = issueReport(
-            session().stores(), session().clock(), session().ids(), m_file->job.id,
-            {.who = session().person(), .changes = toCore(m_changes->text().trimmed())});
+    const auto who = session().worker(); // who answers for it
+    if (!who) {
+        return;
+    }
+    session().guarded([this, who] {
+        auto issue = prepareIssue(session().stores(), session().clock(), m_file->job.id,
+                                  {.who = who, .changes = toCore(m_changes->text().trimmed())});
+        if (!issue) {
+            session().say({Notice::Kind::refused, issue.error().sentence});
+            return;
+        }
+        m_desk->draw(
+            [stores = session().stores(), &clock = session().clock(),
+             issue = *issue](const print::PdfOptions& options) {
+                return drawIssue(stores, clock, issue, options);
+            },
+            [this, issue = *issue](const auto& drawn) { enterDrawn(issue, drawn); });
+    });
+}
+
+// The page may have gone on to another job meanwhile.
+void ReportPage::enterDrawn(const PreparedIssue& issue,
+                            const tl::expected<DrawnIssue, IssueRefusal>& drawn) {
+    session().guarded([&] {
+        const auto issued =
+            drawn
+                ? enterIssue(session().stores(), session().clock(), session().ids(), issue, *drawn)
+                : tl::expected<core::IssuedReport, IssueRefusal>{tl::unexpect, drawn.error()};
         if (!issued) {
             session().say({Notice::Kind::refused, issued.error().sentence});
             return;
         }
-        m_changes->clear();
-        session().say({Notice::Kind::done,
-                       tr("Report %1 is issued and kept as issued.").arg(issued->version)});
+        if (m_file->job.id == issue.job) {
+            m_changes->clear();
+        }
+        session().say({Notice::Kind::done, tr("Report %1 of %2 is issued and kept as issued.")
+                                               .arg(issued->version)
+                                               .arg(fromCore(issue.number))});
         session().poll();
     });
+}
+
+void ReportPage::showDrawing(bool isDrawing) {
+    const bool isHere = m_stop->hasFocus() || m_issue->hasFocus() || m_draft->hasFocus();
+    m_draft->setEnabled(!isDrawing);
+    m_print->setEnabled(!isDrawing);
+    m_stop->setVisible(isDrawing);
+    if (isHere) {
+        (isDrawing ? static_cast<QWidget*>(m_stop) : m_preview)->setFocus(Qt::OtherFocusReason);
+    }
+    m_issue->setVisible(!isDrawing);
+    if (isDrawing) {
+        m_standing->setInk(Ink::accent);
+        m_standing->setText(tr("The report is drawn …"));
+    } else if (m_file) {
+        showStanding();
+    }
+}
+
+bool ReportPage::back() {
+    if (!m_desk->isBusy()) {
+        return false;
+    }
+    m_desk->stop();
+    return true;
 }
 
 void ReportPage::openIssued() {

@@ -1,7 +1,7 @@
 // How the records of a survey read in its lists, and the words its fields complete from.
 #pragma once
 
-#include "app/form/record_form.h"
+#include "app/form/choices.h"
 #include "app/form/ruled_list.h"
 #include "core/record/job_file.h"
 #include "core/survey/condition_terms.h"

@@ -5,6 +5,7 @@
 #include <QCoreApplication>
 
 #include "app/session/words.h"
+#include "core/values/spoken_time.h"
 
 namespace headcap::app::papers {
 namespace {

@@ -1,7 +1,7 @@
 // The records a file may belong to, as choices of a field.
 #pragma once
 
-#include "app/form/record_form.h"
+#include "app/form/choices.h"
 #include "core/record/job_file.h"
 
 namespace headcap::app::papers {

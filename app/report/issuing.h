@@ -1,5 +1,8 @@
 // The report of a job as a file: a draft at any time, an issue where the audit allows. What is
 // issued is kept in the workshop as issued, numbered, and never changed.
+//
+// An issue is prepared and entered where the window is; the drawing between takes seconds, and may
+// be done on any thread.
 #pragma once
 
 #include <filesystem>
@@ -13,6 +16,7 @@
 #include "app/print/pdf_report.h"
 #include "core/audit/audit.h"
 #include "core/record/job_file.h"
+#include "core/report/compose_report.h"
 
 namespace headcap::app {
 
@@ -38,8 +42,33 @@ struct IssueRefusal {
     QString sentence;
 };
 
-// The report of the record as it stands when this is called; refused where anybody changed the
-// workshop before the report was drawn, for its pages name the head of the journal.
+// What is to be drawn: the report of the record as it stood when it was asked for.
+struct PreparedIssue {
+    core::Id<core::Job> job;
+    std::string number; // of the job
+    core::Digest head;  // of the journal, which the pages name
+    core::ReportRequest request;
+    core::Document document;
+};
+// Kept, and synced, before a record may name it.
+struct DrawnIssue {
+    core::Digest digest;
+    std::int64_t bytes = 0;
+};
+
+[[nodiscard]] tl::expected<PreparedIssue, IssueRefusal> prepareIssue(const core::Stores& stores,
+                                                                     const core::Clock& clock,
+                                                                     const core::Id<core::Job>& job,
+                                                                     const IssueRequest& request);
+[[nodiscard]] tl::expected<DrawnIssue, IssueRefusal>
+drawIssue(const core::Stores& stores, const core::Clock& clock, const PreparedIssue& issue,
+          const print::PdfOptions& options = {});
+// Refused where the record no longer is what was drawn.
+[[nodiscard]] tl::expected<core::IssuedReport, IssueRefusal>
+enterIssue(const core::Stores& stores, const core::Clock& clock, core::IdSource& ids,
+           const PreparedIssue& issue, const DrawnIssue& drawn);
+
+// All three at once.
 [[nodiscard]] tl::expected<core::IssuedReport, IssueRefusal>
 issueReport(const core::Stores& stores, const core::Clock& clock, core::IdSource& ids,
             const core::Id<core::Job>& job, const IssueRequest& request);

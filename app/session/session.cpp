@@ -4,6 +4,7 @@
 
 #include "app/session/sentences.h"
 #include "app/session/words.h"
+#include "core/record/contrary.h"
 #include "core/record/reversal_words.h"
 
 namespace headcap::app {
@@ -48,7 +49,7 @@ void Session::say(const Notice& notice) {
 
 std::optional<core::Id<core::Person>> Session::worker() {
     if (!m_person) {
-        say({Notice::Kind::refused, tr("Not logged yet: who is working? Choose, and take it again; "
+        say({Notice::Kind::refused, tr("Not done yet: who is working? Choose, and take it again; "
                                        "what was typed stays.")});
         Q_EMIT personAsked();
     }
@@ -113,7 +114,8 @@ bool Session::apply(core::Change change) {
 
 QString Session::undoable() const {
     const auto entry = m_means.stores.journal.undoable(m_person);
-    return entry ? fromCore(core::actIn(entry->sentence)) : QString{};
+    return entry && !core::whyNotTakenBack(*entry) ? fromCore(core::actIn(entry->sentence))
+                                                   : QString{};
 }
 
 QString Session::redoable() const {

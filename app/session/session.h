@@ -56,7 +56,7 @@ public:
     enum class Applied { done, changedSince, refused };
     [[nodiscard]] Applied submit(core::Change change);
 
-    // The sentence of what would be undone or brought back; empty: nothing.
+    // The sentence of what would be undone or brought back; empty: nothing, or what can't be.
     [[nodiscard]] QString undoable() const;
     [[nodiscard]] QString redoable() const;
     void undo();

@@ -46,7 +46,15 @@ QVariant Settings::value(Setting id) const {
 }
 
 void Settings::set(Setting id, const QVariant& value) {
-    m_kept->setValue(QLatin1String(entryOf(id).key), value);
+    // What is set is written and synced to the disk, the start's own settings too: a file read
+    // back holds text, which is compared as what it stands for.
+    QVariant known = this->value(id);
+    if (known.metaType() != value.metaType()) {
+        known.convert(value.metaType());
+    }
+    if (known != value) {
+        m_kept->setValue(QLatin1String(entryOf(id).key), value);
+    }
 }
 
 } // namespace headcap::app

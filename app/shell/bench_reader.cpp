@@ -18,6 +18,7 @@
 #include "core/treatment/line_label.h"
 #include "core/treatment/line_moments.h"
 #include "core/treatment/undoing.h"
+#include "core/values/english.h"
 
 namespace headcap::app {
 namespace {
@@ -33,13 +34,21 @@ QString sentenceOf(const core::LineDoubt& doubt) {
     case Kind::unknownLot:
         return tr("There is no lot %1 on the shelf: it would be words alone.").arg(what);
     case Kind::noLot:
-        return tr("%1 is named without a lot.").arg(what);
+        return tr("%1 is named without a lot.").arg(fromCore(core::capitalised(doubt.what)));
     case Kind::denied:
         return tr("It says what was not done; the log is of what was.");
     case Kind::pause:
         return tr("A pause is no step: the log is of what was done to the book.");
+    case Kind::mixing:
+        return tr("A mix becomes a lot under Mixing (Ctrl+5), where its parts leave theirs.");
+    case Kind::striking:
+        return tr("A line strikes nothing: choose the step in the log, then Strike ….");
     case Kind::severalTimes:
         return tr("Several times are named; “1 h all told” says the whole. As it stands it is %1.")
+            .arg(what);
+    case Kind::timeOfEach:
+        return tr("The time is of each, and of how many is not said; “1 h all told” says the "
+                  "whole. As it stands it is %1.")
             .arg(what);
     case Kind::moreThanItHad:
         return tr("It took %1, and between the hours it names are %2.")

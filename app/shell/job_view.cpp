@@ -177,7 +177,8 @@ bool JobView::back() {
         m_state->hide();
         return true;
     }
-    return false;
+    JobPage* page = currentPage();
+    return page != nullptr && page->back();
 }
 
 bool JobView::print() {

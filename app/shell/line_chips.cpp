@@ -138,6 +138,10 @@ void addTime(std::vector<LineChip>& chips, const core::StepLine& read) {
     for (const core::Minutes other : read.otherMinutes) {
         times << fromCore(core::toText(other));
     }
+    if (read.minutesAreOfEach) {
+        chips.push_back({tr("time in all?"), tr("%1 each").arg(times.front()), true});
+        return;
+    }
     const bool isClear = times.size() == 1;
     chips.push_back({isClear ? tr("time") : tr("which time?"), times.join(tr(" or ")), !isClear});
 }

@@ -13,6 +13,7 @@
 #include "app/look/palette.h"
 #include "app/look/quiet_button.h"
 #include "app/photo/camera_desk.h"
+#include "app/report/paper_desk.h"
 #include "app/session/actions.h"
 #include "app/session/aside.h"
 #include "app/session/intake.h"
@@ -158,6 +159,16 @@ bool MainWindow::mayClose() {
             {Notice::Kind::refused,
              tr("Files are still being taken in: wait a moment, or close again to take in "
                 "no more of them.")});
+    }
+    for (PaperDesk* desk : findChildren<PaperDesk*>()) {
+        if (desk->isBusy() && isMeant) {
+            desk->stop();
+        } else if (desk->isBusy()) {
+            isBusy = true;
+            m_session.say({Notice::Kind::refused,
+                           tr("A paper is still being drawn: wait a moment, or close again to "
+                              "leave it undone.")});
+        }
     }
     const bool isLeft = !isBusy && current()->leave();
     return isLeft || isMeant;

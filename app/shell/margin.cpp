@@ -173,7 +173,7 @@ void Margin::addLastChanges(const core::JobFile& file) {
     if (acts.empty()) {
         return;
     }
-    addHeading(tr("Just now"));
+    addHeading(tr("Last changes"));
     for (const core::JournalEntry& act : acts) {
         auto* line = new Label(Face::small, Ink::quiet, fromCore(act.sentence));
         line->setWordWrap(true);

@@ -29,7 +29,8 @@ Slip::Slip(SlipWords words, QWidget* parent) : QAbstractButton(parent), m_words(
     setCursor(Qt::PointingHandCursor);
     setAttribute(Qt::WA_Hover);
     setToolTip(tr("Opens the job (Enter)"));
-    QSizePolicy policy{QSizePolicy::Expanding, QSizePolicy::Fixed};
+    // A fixed height would hold a slip of two lines to the height of one.
+    QSizePolicy policy{QSizePolicy::Expanding, QSizePolicy::Minimum};
     policy.setHeightForWidth(true);
     setSizePolicy(policy);
 }

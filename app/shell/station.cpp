@@ -109,6 +109,7 @@ void Station::paintEvent(QPaintEvent*) {
     painter.drawText(QPointF(kWordsX, baseline), title);
     if (hasFocus()) {
         painter.setPen(QPen(c.accent, 2));
+        painter.setBrush(Qt::NoBrush); // the knot left its own
         painter.drawRoundedRect(QRectF(kWordsX - 5, at.y() - metrics.height() / 2.0 - 2,
                                        metrics.horizontalAdvance(title) + 10, metrics.height() + 4),
                                 3, 3);

@@ -31,7 +31,8 @@ void put(RuledTable& table, std::vector<TableRow> rows) {
 } // namespace
 
 StockView::StockView(Session& session, QWidget* parent)
-    : View(parent), m_session(session), m_labels(new LabelChooser(session)) {
+    : View(parent), m_session(session), m_desk(new PaperDesk(session, this)),
+      m_labels(new LabelChooser(session)) {
     auto* down = scrolledPage(this, title(),
                               tr("What there is, what there was, where it went; and its labels."));
     addHeading(*down, tr("Labels"));
@@ -167,7 +168,8 @@ core::Document StockView::stockList() {
 
 void StockView::saveStockList() {
     m_session.guarded([this] {
-        saveSheet(m_session, stockList(), tr("stock %1").arg(fromCore(core::isoText(dayShown()))));
+        saveSheet(m_session, *m_desk, stockList(),
+                  tr("stock %1").arg(fromCore(core::isoText(dayShown()))));
     });
 }
 

@@ -16,6 +16,7 @@ namespace headcap::app {
 class FieldRow;
 class Label;
 class LabelChooser;
+class PaperDesk;
 class RuledTable;
 class Session;
 
@@ -50,6 +51,7 @@ private:
     Aside m_aside{m_session, this};               // the whole ledger
     Aside m_ofDay{m_session, this};               // the stock of another day, out of it
     std::shared_ptr<const core::Shelf> m_shelf{}; // with its whole ledger, once it was read
+    PaperDesk* m_desk;
     Label* m_reading;
     LabelChooser* m_labels;
     FieldRow* m_day;

@@ -9,6 +9,7 @@
 #include "app/look/grid.h"
 #include "app/look/label.h"
 #include "app/stock/plain_form.h"
+#include "core/values/length_words.h"
 
 namespace headcap::app {
 namespace {
@@ -104,7 +105,8 @@ void WorkProposer::putMeasures() {
     const core::MeasuredBook book = isOver ? over : core::textBlockOf(over, m_house);
     const auto put = [](FieldRow& row, core::Length length) {
         if (!row.isEdited()) {
-            row.accept(length.isZero() ? QString{} : fromCore(core::toText(length)));
+            row.accept(length.isZero() ? QString{}
+                                       : fromCore(core::toText(core::toHalfMillimetre(length))));
         }
     };
     put(*m_width, book.width);

@@ -4,7 +4,6 @@
 #include <QPrintDialog>
 #include <QPrinter>
 
-#include "app/print/pdf_report.h"
 #include "app/print/print_report.h"
 #include "app/session/words.h"
 
@@ -26,17 +25,13 @@ void printSheet(Session& session, const core::Document& document, QWidget* above
     }
 }
 
-void saveSheet(Session& session, const core::Document& document, const QString& name) {
+void saveSheet(Session& session, PaperDesk& desk, const core::Document& document,
+               const QString& name) {
     const auto path = session.prompts().fileToSave(tr("Save as PDF"), name + QStringLiteral(".pdf"),
                                                    tr("PDF (*.pdf)"));
-    if (!path) {
-        return;
+    if (path) {
+        desk.save(document, {}, *path, tr("It lies at %1"));
     }
-    session.guarded([&] {
-        const auto written = print::writePdf(document, {}, *path);
-        session.say(written ? Notice{Notice::Kind::done, tr("It lies at %1").arg(*path)}
-                            : Notice{Notice::Kind::failed, print::sentence(written.error())});
-    });
 }
 
 } // namespace headcap::app

@@ -6,6 +6,7 @@
 
 #include "core/audit/facts.h"
 #include "core/audit/same_leaves.h"
+#include "core/collation/extent.h"
 #include "core/custody/job_states.h"
 #include "core/custody/leaf_count.h"
 #include "core/values/english.h"
@@ -109,6 +110,22 @@ void tally(const AuditContext& at, const AuditSink& found) {
     }
 }
 
+// ILAB Code §3: what should be present, and what is.
+void platesNotCounted(const AuditContext& at, const AuditSink& found) {
+    for (const Collation& collation : at.file.collations) {
+        const bool isCounted = collation.platesCalledFor > 0 || collation.platesPresent > 0 ||
+                               std::ranges::any_of(at.file.plates, [&](const CalledPlate& plate) {
+                                   return plate.part == collation.part;
+                               });
+        const int plates = collation.finishedOn ? readExtent(collation.extent).plates : 0;
+        if (plates > 0 && !isCounted) {
+            found(collation,
+                  fmt::format("The extent names {}, and how many this copy has is not said.",
+                              counted(static_cast<std::size_t>(plates), "plate", "plates")));
+        }
+    }
+}
+
 void moreThanCalledFor(const AuditContext& at, const AuditSink& found) {
     const bool explained =
         std::ranges::any_of(at.file.collationFindings, [](const CollationFinding& finding) {
@@ -176,6 +193,7 @@ constexpr std::array kRules{
     AuditRule{"lacking_leaf_promised", Page::collation, kMust, "Icon Standards 2.1–2.3", promised},
     AuditRule{"lacking_leaf_told", Page::collation, kMust, kTell, ownerNotTold},
     AuditRule{"leaf_tally_short", Page::collation, kMust, "ILAB Code §3", tally},
+    AuditRule{"plates_counted", Page::collation, kMust, "ILAB Code §3", platesNotCounted},
     AuditRule{"leaf_tally_over", Page::collation, kWorth, "ILAB Code §3", moreThanCalledFor},
     AuditRule{"leaf_tally_out", Page::report, kMust, "ILAB Code §3", tallyOut},
     AuditRule{"leaf_tally_out_said", Page::report, kWorth, "common practice", tallyOutUnsaid},

@@ -5,6 +5,7 @@
 #include <fmt/format.h>
 
 #include "core/custody/job_states.h"
+#include "core/custody/release_list.h"
 #include "core/values/english.h"
 
 namespace headcap::core {
@@ -45,10 +46,6 @@ void value(const AuditContext& at, const AuditSink& found) {
 
 bool isGivenBack(JobState state) {
     return state == JobState::returned;
-}
-
-std::string nameOf(const Piece& piece) {
-    return piece.count == 1 ? piece.what : fmt::format("{} × {}", piece.count, piece.what);
 }
 
 void piecesAtReturn(const AuditContext& at, const AuditSink& found) {

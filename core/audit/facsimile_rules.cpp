@@ -4,6 +4,9 @@
 
 #include <fmt/format.h>
 
+#include "core/audit/facts.h"
+#include "core/materials/shelf.h"
+
 namespace headcap::core {
 namespace {
 
@@ -137,6 +140,22 @@ void inWhichStep(const AuditContext& at, const AuditSink& found) {
     });
 }
 
+// What is said to be in the book must have left the shelf for it.
+void lotNotTaken(const AuditContext& at, const AuditSink& found) {
+    const auto uses = facts::standingUses(at.file);
+    for (const Facsimile& leaf : at.file.facsimiles) {
+        for (const auto& [id, how] : {std::pair{leaf.printedOn, "is printed on"},
+                                      std::pair{leaf.attachedWith, "is held with"}}) {
+            const Lot* lot = at.file.lot(id);
+            if (lot != nullptr && std::ranges::find(uses, id, &MaterialUse::lot) == uses.end()) {
+                found(leaf, fmt::format("{} {} lot {}, and no step of this job takes any of it.",
+                                        nameOfLeaf(leaf), how,
+                                        lotName(*lot, at.file.material(lot->material))));
+            }
+        }
+    }
+}
+
 constexpr auto kMust = AuditSeverity::mustSettle;
 constexpr auto kWorth = AuditSeverity::worthKnowing;
 constexpr std::array kRules{
@@ -150,6 +169,7 @@ constexpr std::array kRules{
     AuditRule{"facsimile_material", Page::collation, kMust, "AIC Commentary 23, 27", material},
     AuditRule{"supplied_leaf_attachment", Page::collation, kMust, "AIC Commentary 23, 27",
               attachment},
+    AuditRule{"supplied_leaf_lot", Page::collation, kWorth, "AIC Commentary 27", lotNotTaken},
     AuditRule{"facsimile_marking", Page::collation, kMust, "ABA Guidelines for members 4", marking},
     AuditRule{"facsimile_on_old_paper", Page::collation, kWorth, "common practice", oldPaper},
     AuditRule{"supplied_leaf_removal", Page::collation, kMust, "E.C.C.O. II Art. 9", removal},

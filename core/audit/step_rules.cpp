@@ -22,14 +22,29 @@ bool addsOrTakesAway(const Step& step) {
     return step.kind == StepKind::treatment || step.kind == StepKind::removal;
 }
 
+bool leavesMaterial(const JobFile& file, const Step& step) {
+    return std::ranges::any_of(
+        file.usesOf(step), [](const MaterialUse* use) { return use->stays && !isWasted(*use); });
+}
+
 void noMaterial(const AuditContext& at, const AuditSink& found) {
-    eachStep(
-        at, found, "puts something into the book and names no material.", [&](const Step& step) {
-            const Technique* technique = at.file.techniques.named(step.technique);
-            const auto uses = at.file.usesOf(step);
-            return technique != nullptr && technique->adds &&
-                   std::ranges::all_of(uses, [](const MaterialUse* use) { return isWasted(*use); });
-        });
+    eachStep(at, found, "puts something into the book and names no material that stays in it.",
+             [&](const Step& step) {
+                 const Technique* technique = at.file.techniques.named(step.technique);
+                 return technique != nullptr && technique->adds && !leavesMaterial(at.file, step);
+             });
+}
+
+// Of a technique that is known it is known whether it adds anything.
+void unknownTechnique(const AuditContext& at, const AuditSink& found) {
+    eachStep(at, found,
+             "names no technique that is known here, and no material: whether anything was put "
+             "into the book is not said.",
+             [&](const Step& step) {
+                 return step.kind == StepKind::treatment &&
+                        at.file.techniques.named(step.technique) == nullptr &&
+                        !leavesMaterial(at.file, step);
+             });
 }
 
 void reversibility(const AuditContext& at, const AuditSink& found) {
@@ -155,6 +170,7 @@ constexpr auto kWorth = AuditSeverity::worthKnowing;
 constexpr std::string_view kLog = "AIC Commentary 27; E.C.C.O. II Art. 10";
 constexpr std::array kRules{
     AuditRule{"repair_material", Page::bench, kMust, kLog, noMaterial},
+    AuditRule{"step_technique", Page::bench, kMust, kLog, unknownTechnique},
     AuditRule{"step_reversibility", Page::bench, kMust, "E.C.C.O. II Art. 9", reversibility},
     AuditRule{"step_undoing", Page::bench, kMust, "E.C.C.O. II Art. 9", undoing},
     AuditRule{"step_undoing_true", Page::bench, kMust, "E.C.C.O. II Art. 9", undoingUntrue},

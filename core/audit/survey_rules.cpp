@@ -24,9 +24,11 @@ void noCondition(const AuditContext& at, const AuditSink& found) {
 void notJudged(const AuditContext& at, const AuditSink& found) {
     for (const Finding& finding : at.file.findings) {
         if (!isJudged(finding)) {
+            const std::string part = componentName(finding.component);
+            const std::string term = termName(finding.component, finding.term);
             found(finding, fmt::format("{}: how severe it is, and whether the book may be handled, "
                                        "is not said.",
-                                       capitalised(termName(finding.component, finding.term))));
+                                       capitalised(part.empty() ? term : part + ", " + term)));
         }
     }
 }

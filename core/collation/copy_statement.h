@@ -38,6 +38,7 @@ struct CopyTally {
     int platesPresent = 0;
     int platesLacking = 0;
     int platesSupplied = 0;
+    int platesNotLookedFor = 0;
 
     [[nodiscard]] std::optional<int> leavesPresent() const;
 };

@@ -56,6 +56,7 @@ CopyTally tallyOf(const CopyRecords& copy) {
                 : 0;
         tally.platesLacking += plate.presence == PlatePresence::lacking ? 1 : 0;
         tally.platesSupplied += plate.presence == PlatePresence::supplied ? 1 : 0;
+        tally.platesNotLookedFor += plate.presence == PlatePresence::notLookedFor ? 1 : 0;
     }
     return tally;
 }
@@ -77,6 +78,9 @@ std::string tallyText(const CopyTally& tally) {
                         tally.platesPresent);
         text += tally.platesLacking > 0 ? fmt::format(", {} lacking", tally.platesLacking) : "";
         text += tally.platesSupplied > 0 ? fmt::format(", {} supplied", tally.platesSupplied) : "";
+        text += tally.platesNotLookedFor > 0
+                    ? fmt::format(", {} not looked for", tally.platesNotLookedFor)
+                    : "";
     }
     return text;
 }

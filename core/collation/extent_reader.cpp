@@ -123,11 +123,26 @@ void ExtentReader::closeUnit(ExtentUnit unit) {
     }
 }
 
-// "3 folded plates", "[4] folded leaves of plates", "1 plate": not among the signed leaves.
+// "XXIV" of plates that are numbered so; 0 where no such number stands. "c. plates" is about some.
+int ExtentReader::takePlateNumeral() {
+    std::string word;
+    while (isLatin(m_cursor.sign(word.size()))) {
+        word.push_back(static_cast<char>(m_cursor.sign(word.size())));
+    }
+    const bool isNumeral = word.size() > 1 || word.find_first_of("ivxIVX") == 0;
+    const auto value = isNumeral ? romanValue(word) : std::nullopt;
+    if (value) {
+        m_cursor.advance(word.size());
+    }
+    return value.value_or(0);
+}
+
+// "3 folded plates", "[4] folded leaves of plates", "XXIV plates": not among the signed leaves.
 bool ExtentReader::takePlates() {
     const std::size_t start = m_cursor.position();
     const bool bracketed = m_cursor.take(U'[');
-    const int count = m_cursor.takeNumber();
+    const int number = m_cursor.takeNumber();
+    const int count = number > 0 ? number : takePlateNumeral();
     if (bracketed) {
         m_cursor.take(U']');
     }

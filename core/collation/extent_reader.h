@@ -46,6 +46,7 @@ private:
     // Terms and units: extent_reader.cpp.
     void step();
     bool takeUnit();
+    int takePlateNumeral();
     bool takePlates();
     bool takeWords();
     bool takeVolumes();

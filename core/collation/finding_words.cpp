@@ -25,12 +25,13 @@ constexpr std::array<std::string_view, 17> kSaid{"lacks {}",
                                                  "{} torn",
                                                  "{} trimmed into the text",
                                                  "lacks the blank {}",
-                                                 "{} a folded plate",
+                                                 "a folded plate at {}",
                                                  "{}"};
 
 // A finding that says more than its kind stands by itself.
 bool isPlain(const CollationFinding& finding) {
-    return finding.found.empty() && finding.kind != CollationKind::other;
+    const bool saysWhich = finding.kind == CollationKind::foldedPlate && !finding.note.empty();
+    return finding.found.empty() && finding.kind != CollationKind::other && !saysWhich;
 }
 
 std::string detailOf(const CollationFinding& finding) {
@@ -46,6 +47,8 @@ std::string detailOf(const CollationFinding& finding) {
                    : fmt::format(" ({}; belongs {})", finding.found, finding.expected);
     case CollationKind::other:
         return finding.note.empty() ? std::string{} : ": " + finding.note;
+    case CollationKind::foldedPlate:
+        return fmt::format(" ({})", finding.found.empty() ? finding.note : finding.found);
     default:
         return fmt::format(" ({})", finding.found);
     }
@@ -93,6 +96,9 @@ std::string wordsOf(const CollationFinding& finding) {
         break;
     case CollationKind::blankLacking:
         kind = "the blank lacking";
+        break;
+    case CollationKind::foldedPlate:
+        kind = "a folded plate";
         break;
     case CollationKind::other:
         return finding.note.empty() ? "something else found" : finding.note;

@@ -3,9 +3,29 @@
 
 #include <algorithm>
 
+#include <fmt/format.h>
+
 #include "core/custody/job_states.h"
 
 namespace headcap::core {
+namespace {
+
+// What became of it stands with the piece itself, where the report reads it.
+Change answerPiece(const JobFile& file, const ReleaseRow& row, const ReleaseAnswering& answering) {
+    Piece piece = *std::ranges::find(file.pieces, *row.piece, &Piece::id);
+    const bool isOpen = answering.answer == ReleaseAnswer::open;
+    piece.returned = isOpen                                    ? std::string{}
+                     : answering.answer == ReleaseAnswer::done ? "given back with the book"
+                                                               : answering.why;
+    Change change{.sentence = isOpen
+                                  ? "Open again: " + row.asks
+                                  : fmt::format("Release: {}: {}", nameOf(piece), piece.returned),
+                  .who = answering.who};
+    change.update(piece, file.revisionOf(refOf(piece.id)));
+    return change;
+}
+
+} // namespace
 
 tl::expected<Change, ReleaseProblem> answerRow(const JobFile& file, const Clock& clock,
                                                const ReleaseAnswering& answering, IdSource& ids) {
@@ -32,6 +52,9 @@ tl::expected<Change, ReleaseProblem> answerRow(const JobFile& file, const Clock&
         rows, [](const ReleaseRow& one) { return one.key != kSignOff && !one.isSettled(); });
     if (isSigning && isOpen) {
         return tl::unexpected(ReleaseProblem::stillOpen);
+    }
+    if (row->piece) {
+        return answerPiece(file, *row, answering);
     }
     ReleaseCheck check = row->answer != nullptr
                              ? *row->answer

@@ -167,18 +167,34 @@ void addHazards(Lists& lists) {
     }
 }
 
+// One by one: two boards may go home and the string that tied them not. A list that was answered
+// for all of them together stays so.
 void addPieces(Lists& lists) {
-    std::vector<std::string> pieces;
+    const ReleaseCheck* together = answerOf(lists.file, "pieces");
+    const bool isAnswered = together != nullptr && together->answer != ReleaseAnswer::open;
+    std::vector<std::string> all;
     for (const Piece& piece : lists.file.pieces) {
-        pieces.push_back(fmt::format("{} × {}", piece.count, piece.what));
+        all.push_back(nameOf(piece));
+        if (!isAnswered) {
+            lists.rows.push_back({.key = "piece " + piece.id.text(),
+                                  .asks = "Came with it: " + all.back(),
+                                  .finds = piece.returned,
+                                  .isMet = !piece.returned.empty(),
+                                  .page = Page::book,
+                                  .piece = piece.id});
+        }
     }
-    if (!pieces.empty()) {
+    if (isAnswered && !all.empty()) {
         lists.person("pieces", "What came with it goes with it",
-                     fmt::to_string(fmt::join(pieces, "\n")), Page::book);
+                     fmt::to_string(fmt::join(all, "\n")), Page::book);
     }
 }
 
 } // namespace
+
+std::string nameOf(const Piece& piece) {
+    return piece.count == 1 ? piece.what : fmt::format("{} × {}", piece.count, piece.what);
+}
 
 std::vector<ReleaseRow> releaseList(const JobFile& file, const Clock& clock) {
     Lists lists{file};

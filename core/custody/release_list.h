@@ -21,11 +21,15 @@ struct ReleaseRow {
     bool isByRecord = false; // nobody need answer it
     bool isMet = false;      // the record says so
     const ReleaseCheck* answer = nullptr;
-    Page page = Page::report; // where it is seen to
+    Page page = Page::report;         // where it is seen to
+    std::optional<Id<Piece>> piece{}; // that came with the book: answered in its own record
     [[nodiscard]] bool isSettled() const {
         return isMet || (answer != nullptr && answer->answer != ReleaseAnswer::open);
     }
 };
+
+// "2 × grey boards with tape".
+[[nodiscard]] std::string nameOf(const Piece& piece);
 
 // In the order in which one goes through them; the sign-off last.
 [[nodiscard]] std::vector<ReleaseRow> releaseList(const JobFile& file, const Clock& clock);

@@ -3,6 +3,7 @@
 #include "core/report/sections.h"
 #include "core/report/writing.h"
 #include "core/values/english.h"
+#include "core/values/length_words.h"
 #include "core/values/measure_text.h"
 
 namespace headcap::core::report {
@@ -27,18 +28,12 @@ std::string earlierText(const Job& job) {
     return told({"asked for; there are none", job.earlierRecordsNote});
 }
 
-// To half a millimetre: no book is measured finer, and inches come to odd fractions.
-Length toHalfMm(Length length) {
-    constexpr std::int64_t kHalf = 500'000;
-    return Length::nanometres((length.count() + kHalf / 2) / kHalf * kHalf);
-}
-
 // "186 × 118 × 27 mm", height first.
 std::string sizeText(const Item& item) {
     std::vector<std::string> sides;
     for (const auto& side : {item.height, item.width, item.thickness}) {
         if (side) {
-            sides.push_back(toText(toHalfMm(*side)));
+            sides.push_back(toText(toHalfMillimetre(*side)));
         }
     }
     const bool all = item.height && item.width && item.thickness;

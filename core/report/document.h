@@ -21,16 +21,19 @@ struct Run {
     enum class Style { plain, italic, bold, raised };
     std::string text;
     Style style = Style::plain;
+    friend bool operator==(const Run&, const Run&) = default;
 };
 
 struct Paragraph {
     std::vector<Run> runs;
     std::optional<RecordRef> source{};
+    friend bool operator==(const Paragraph&, const Paragraph&) = default;
 };
 
 // A sentence that a whole section comes down to: "No facsimile leaf was supplied."
 struct Statement {
     std::string text;
+    friend bool operator==(const Statement&, const Statement&) = default;
 };
 
 // Something that must catch the eye: a hazard, what can't be undone.
@@ -38,6 +41,7 @@ struct Caution {
     std::string title;
     std::string text;
     std::optional<RecordRef> source{};
+    friend bool operator==(const Caution&, const Caution&) = default;
 };
 
 // A label and what belongs to it, set in two columns.
@@ -45,15 +49,18 @@ struct Fact {
     std::string label;
     std::vector<Run> value;
     std::optional<RecordRef> source{};
+    friend bool operator==(const Fact&, const Fact&) = default;
 };
 struct Facts {
     std::vector<Fact> facts;
+    friend bool operator==(const Facts&, const Facts&) = default;
 };
 
 struct TableColumn {
     std::string title; // with its unit where it has one: "Amount"
     int weight = 1;    // share of the width
     bool alignRight = false;
+    friend bool operator==(const TableColumn&, const TableColumn&) = default;
 };
 struct TableRow {
     // A group is the heading of the rows below it, set across: its words, and what they come to. A
@@ -63,19 +70,23 @@ struct TableRow {
     std::optional<RecordRef> source{};
     bool struck = false; // of the log: kept, but no longer said
     Kind kind = Kind::entry;
+    friend bool operator==(const TableRow&, const TableRow&) = default;
 };
 struct Table {
     std::vector<TableColumn> columns;
     std::vector<TableRow> rows;
+    friend bool operator==(const Table&, const Table&) = default;
 };
 
 struct ListItem {
     std::vector<Run> runs;
     std::optional<RecordRef> source{};
     std::vector<RecordRef> also{}; // further records it tells of
+    friend bool operator==(const ListItem&, const ListItem&) = default;
 };
 struct List {
     std::vector<ListItem> items;
+    friend bool operator==(const List&, const List&) = default;
 };
 
 struct Figure {
@@ -86,14 +97,17 @@ struct Figure {
     FigureWidth width = FigureWidth::column;
     std::string caption;
     RecordRef source;
+    friend bool operator==(const Figure&, const Figure&) = default;
 };
 struct Figures {
     std::vector<Figure> figures; // column figures stand two in a row
+    friend bool operator==(const Figures&, const Figures&) = default;
 };
 
 // A heading within a section.
 struct Subheading {
     std::string text;
+    friend bool operator==(const Subheading&, const Subheading&) = default;
 };
 
 using Block = std::variant<Paragraph, Statement, Caution, Facts, Table, List, Figures, Subheading>;
@@ -103,11 +117,13 @@ struct Section {
     std::string title; // "Disclosure A: facsimiles and leaves supplied"
     int level = 1;     // 2: under the section before
     std::vector<Block> blocks;
+    friend bool operator==(const Section&, const Section&) = default;
 };
 
 struct Letterhead {
     std::string name;
     std::vector<std::string> lines; // address, telephone, e-mail, membership
+    friend bool operator==(const Letterhead&, const Letterhead&) = default;
 };
 
 struct Document {
@@ -123,6 +139,7 @@ struct Document {
     Letterhead letterhead;
     std::vector<Section> sections;
     std::string runningTitle{}; // over every page but the first; the subtitle where there is none
+    friend bool operator==(const Document&, const Document&) = default;
 };
 
 // All its text, a line a block or row, for tests and for copying.

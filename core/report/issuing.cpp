@@ -44,6 +44,12 @@ std::optional<IssueObstacle> whatKeepsFromIssuing(const JobFile& file, const Clo
     return std::nullopt;
 }
 
+bool isStillSo(const JobFile& now, const Document& drawn, const ReportRequest& request,
+               const Clock& clock) {
+    return !whatKeepsFromIssuing(now, clock, request.changes) &&
+           nextReportVersion(now) == request.version && composeReport(now, request, clock) == drawn;
+}
+
 Change issueChange(const JobFile& file, const IssuedReport& report, IdSource& ids) {
     Change change{.sentence =
                       fmt::format("Report {} of {} issued", report.version, file.job.number),

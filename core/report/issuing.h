@@ -9,6 +9,7 @@
 #include "core/audit/audit_point.h"
 #include "core/record/change.h"
 #include "core/record/job_file.h"
+#include "core/report/compose_report.h"
 #include "core/values/time.h"
 
 namespace headcap::core {
@@ -33,6 +34,11 @@ struct IssueObstacle {
 
 [[nodiscard]] std::optional<IssueObstacle>
 whatKeepsFromIssuing(const JobFile& file, const Clock& clock, std::string_view changes);
+
+// Whether the report that was drawn by this request is the one that the record gives now, and may
+// be issued: what others changed meanwhile in other jobs is nothing to it.
+[[nodiscard]] bool isStillSo(const JobFile& now, const Document& drawn,
+                             const ReportRequest& request, const Clock& clock);
 
 // The report entered, and a passed job reported; any other state stays, for a book that leaves
 // untreated has its report too.

@@ -92,7 +92,8 @@ std::string exampleLine(const JobFile& file, const Shelf& shelf) {
         const std::string& place = listed.empty() ? line->place : listed.front();
         const Lot* lot = lotFor(materials, shelf);
         return asOneSays(*technique) + (place.empty() ? "" : " " + place) +
-               (lot == nullptr ? "" : withLot(*lot, shelf)) + " " +
+               (lot == nullptr ? "" : withLot(*lot, shelf)) +
+               (technique->key == "pressing" ? " took " : " ") +
                toText(line->minutes > Minutes{0} ? line->minutes : kSomeTime);
     }
     return "cleaned upper board " + toText(kSomeTime);

@@ -24,8 +24,11 @@ std::vector<LineDoubt> doubtsOf(std::string_view text, const StepLine& line, Ins
     }
     add(line.isDenied, Kind::denied);
     add(line.isPause, Kind::pause);
+    add(line.isMixing, Kind::mixing);
+    add(line.isStriking, Kind::striking);
     const Minutes minutes = line.minutes.value_or(Minutes{0});
     add(!line.otherMinutes.empty(), Kind::severalTimes, toText(minutes));
+    add(line.minutesAreOfEach, Kind::timeOfEach, toText(minutes));
     if (line.begins && line.ends && saysMinutes(line)) {
         const Minutes had = *line.ends - *line.begins;
         add(minutes > had, Kind::moreThanItHad, toText(minutes), toText(had));

@@ -17,7 +17,10 @@ struct LineDoubt {
         noLot,         // what: a material named without one
         denied,        // it says what was not done
         pause,         // no work at all
+        mixing,        // a lot is made, and nothing done to the book
+        striking,      // a step that was logged is to be struck
         severalTimes,  // what: the one it would be logged with
+        timeOfEach,    // of how many is not said; what: the one it would be logged with
         moreThanItHad, // what: the minutes; why: the time between its two hours, which is less
         severalPeople,
         absentPlace, // what: the place; why: the reason that it is not in the book

@@ -39,6 +39,9 @@ constexpr std::array kNumbers = std::to_array<SaidNumber>(
      {"ten", "10"},   {"twelve", "12"}, {"fifteen", "15"}, {"twenty", "20"}, {"thirty", "30"},
      {"forty", "40"}, {"fifty", "50"}});
 
+constexpr std::array kRounds = std::to_array<std::string_view>(
+    {"baths", "rinses", "changes", "washes", "times", "coats", "goes", "rounds", "sprayings"});
+
 constexpr std::int64_t kLeastBare = 5; // "45m": less may be metres
 
 std::optional<std::int64_t> unitOf(std::string_view word) {
@@ -109,7 +112,70 @@ std::optional<Duration> spoken(const Words& words, std::size_t at) {
     return std::nullopt;
 }
 
+// "3", "three"; never a part of one.
+std::optional<std::int64_t> roundsOf(std::string_view number) {
+    constexpr std::int64_t kMost = 50;
+    const auto said = std::ranges::find(kNumbers, number, &SaidNumber::name);
+    const auto count = parseDecimal(said == kNumbers.end() ? number : said->figures, 0);
+    return count && *count > 1 && *count <= kMost ? std::optional{*count} : std::nullopt;
+}
+
+// "3x25min", "3×25 min".
+std::optional<Duration> repeatedInOneWord(const Words& words, std::size_t at) {
+    const std::string_view word = words[at].lower;
+    for (const std::string_view sign : {std::string_view{"x"}, std::string_view{"×"}}) {
+        const std::size_t cut = word.find(sign);
+        const auto count =
+            cut == std::string_view::npos ? std::nullopt : roundsOf(word.substr(0, cut));
+        if (!count) {
+            continue;
+        }
+        const std::string_view each = word.substr(cut + sign.size());
+        if (const auto minutes = joined(each)) {
+            return Duration{*count * *minutes, 1};
+        }
+        const auto unit = isFree(words, at + 1) ? unitOf(words[at + 1].lower) : std::nullopt;
+        const auto minutes = unit ? times(each, *unit) : std::nullopt;
+        if (minutes) {
+            return Duration{*count * *minutes, 2};
+        }
+    }
+    return std::nullopt;
+}
+
 } // namespace
+
+std::optional<Duration> repeatedAt(const Words& words, std::size_t at) {
+    if (!isFree(words, at)) {
+        return std::nullopt;
+    }
+    if (const auto read = repeatedInOneWord(words, at)) {
+        return read;
+    }
+    const auto count = roundsOf(words[at].lower);
+    if (!count || !isFree(words, at + 1)) {
+        return std::nullopt;
+    }
+    const std::string_view next = words[at + 1].lower;
+    const bool isTimes = next == "x" || next == "×";
+    if (!isTimes && std::ranges::find(kRounds, next) == kRounds.end()) {
+        return std::nullopt;
+    }
+    std::size_t from = at + 2;
+    const bool isOf =
+        isFree(words, from) && (words[from].lower == "of" || words[from].lower == "à");
+    from += isOf ? 1 : 0;
+    const auto each = timeAt(words, from);
+    if (!each) {
+        return std::nullopt;
+    }
+    const std::size_t end = from + each->words;
+    const bool isEach = stands(words, end, {"each"});
+    if (!isTimes && !isOf && !isEach) {
+        return std::nullopt;
+    }
+    return Duration{*count * each->minutes, end - at + (isEach ? 1U : 0U)};
+}
 
 std::size_t wholeWordsAt(const Words& words, std::size_t at) {
     for (const auto& said : {std::vector<std::string>{"all", "told"},

@@ -18,6 +18,10 @@ struct Duration {
 // Read from these words on; no more than 31 days.
 [[nodiscard]] std::optional<Duration> timeAt(const Words& words, std::size_t at);
 
+// The same time over and over, "3 x 25 min", "three baths of 25 min", "3 baths, 25 min each": all
+// of it together, and how many words say it.
+[[nodiscard]] std::optional<Duration> repeatedAt(const Words& words, std::size_t at);
+
 // How many words from `at` say that the time before them is the whole: "all told".
 [[nodiscard]] std::size_t wholeWordsAt(const Words& words, std::size_t at);
 

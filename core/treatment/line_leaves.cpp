@@ -100,6 +100,20 @@ bool isAfterHead(std::string_view text) {
     return rest.empty() || (dropDash(rest) && dropSignature(rest) && rest.empty());
 }
 
+bool isGatherings(std::string_view text) {
+    const std::size_t dash = text.find_first_of("-\xE2");
+    std::string_view rest = dash == std::string_view::npos ? std::string_view{} : text.substr(dash);
+    return isGathering(text.substr(0, dash)) && dropDash(rest) && isGathering(rest);
+}
+
+bool isGathering(std::string_view text) {
+    if (text.empty() || text.size() > 3 || text.front() < 'A' || text.front() > 'Z') {
+        return false;
+    }
+    std::string_view rest = text;
+    return dropSignature(rest) && rest.empty();
+}
+
 bool isHeadAndNumber(std::string_view lower) {
     for (const std::string_view head : {"fol", "pp", "ff", "pl", "f", "p"}) {
         if (lower.starts_with(head)) {
@@ -115,8 +129,10 @@ bool isHeadAndNumber(std::string_view lower) {
 
 bool isLeafWord(std::string_view text) {
     std::string_view rest = text;
-    // "x2" is a count, not gathering x.
-    if (rest.size() > 1 && rest.front() == 'x' && isDigit(rest[1])) {
+    // "x2" and "3x25" are counts, not gathering x.
+    std::string_view times = text;
+    dropDigits(times, 2);
+    if (times.size() > 1 && times.front() == 'x' && isDigit(times[1])) {
         return false;
     }
     if (!dropLeaf(rest)) {

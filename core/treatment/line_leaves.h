@@ -15,6 +15,10 @@ namespace headcap::core::line {
 // "112v", "3-5", "7", "A", "K5" after a word like "f." or "plates".
 [[nodiscard]] bool isAfterHead(std::string_view text);
 
+// "A-F", "Aa–Dd": gatherings without a word before them. "A": one, beside another.
+[[nodiscard]] bool isGatherings(std::string_view text);
+[[nodiscard]] bool isGathering(std::string_view text);
+
 // "f.112v", "p223", "pl.7": head and number in one word.
 [[nodiscard]] bool isHeadAndNumber(std::string_view lower);
 

@@ -123,6 +123,22 @@ std::size_t bothSidesAt(const Words& words, std::size_t at) {
     return isBoth && isLeafWord(leaf) && isDigit(leaf.back()) ? 3 : 0;
 }
 
+// "A-F"; "A and B", "A to D", "A, B", which no article could be.
+std::size_t gatheringsAt(const Words& words, std::size_t at) {
+    if (isGatherings(words[at].text)) {
+        return 1;
+    }
+    constexpr auto kChosen =
+        std::to_array<std::string_view>({"option", "options", "part", "parts"});
+    if (!isGathering(words[at].text) || (at > 0 && isOneOf(kChosen, words[at - 1].lower))) {
+        return 0;
+    }
+    const bool isTied = isFree(words, at + 1) && isOneOf(kTies, words[at + 1].lower);
+    const std::size_t next = at + (isTied ? 2U : 1U);
+    const bool isListed = isFree(words, next) && (isTied || words[at].hasComma);
+    return isListed && isGathering(words[next].text) ? next + 1 - at : 0;
+}
+
 // How many words from `at` make one place; 0: none.
 std::size_t placeAt(const Words& words, std::size_t at) {
     if (isOfThePress(words, at)) {
@@ -140,6 +156,9 @@ std::size_t placeAt(const Words& words, std::size_t at) {
     }
     if (isTitle(words, at)) {
         return 1;
+    }
+    if (const std::size_t length = gatheringsAt(words, at)) {
+        return length;
     }
     if (word.lower == "board" && isFree(words, at + 1) &&
         (words[at + 1].text == "I" || words[at + 1].text == "II")) {
@@ -173,6 +192,9 @@ std::size_t furtherAt(const Words& words, std::size_t at, bool afterHead) {
             return n + 1;
         }
         const std::string_view next = words[at + 1].text;
+        if (isGathering(next) && isGathering(words[at - 1].text)) {
+            return 2;
+        }
         const bool number = isAfterHead(next) && (afterHead || isDigit(next.front()));
         const bool counted =
             !words[at + 1].hasComma && at + 2 < words.size() && !words[at + 2].taken &&

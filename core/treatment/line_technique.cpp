@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <array>
 
+#include "core/treatment/line_leaves.h"
+#include "core/treatment/line_old_work.h"
 #include "core/treatment/line_places.h"
 
 namespace headcap::core::line {
@@ -120,15 +122,70 @@ Said slipped(const Words& words, std::span<const Technique> techniques) {
     return {};
 }
 
+const Technique* shipped(std::span<const Technique> techniques, std::string_view key) {
+    const auto found = std::ranges::find(techniques, key, &Technique::key);
+    return found == techniques.end() ? nullptr : &*found;
+}
+
+Said removing(const TakenOff& off, std::span<const Technique> techniques) {
+    const std::string_view key = off.isTape       ? "removing_tape"
+                                 : off.isAdhesive ? "adhesive_removing"
+                                                  : "removing";
+    return {shipped(techniques, key), off.at, off.length, off.length};
+}
+
+// Named, with nothing that says it was done: a lining that was lifted is no lining made.
+Said namedAlone(const Words& words, std::span<const Technique> techniques) {
+    const Said named = firstSaid(words, techniques, &Technique::named);
+    if (named.technique == nullptr) {
+        return slipped(words, techniques);
+    }
+    const NamedWork work = namedWork(words, named.at, named.length);
+    switch (named.technique->kind == StepKind::treatment ? work.as : Named::asDone) {
+    case Named::asTakenOff:
+        return removing(work.takenOff, techniques);
+    case Named::asSomethingElse:
+        return {};
+    default:
+        return named;
+    }
+}
+
+// "backed B2", "backed the folded map": a sheet is lined, no spine is backed.
+bool isOfLeaves(const Words& words, const Said& said) {
+    constexpr auto kBetween = std::to_array<std::string_view>(
+        {"the", "a", "folded", "folding", "loose", "torn", "large", "whole"});
+    constexpr auto kLeaves = std::to_array<std::string_view>(
+        {"leaf",  "leaves", "plate", "plates", "pl",    "map",        "maps",
+         "chart", "charts", "plan",  "plans",  "title", "title-page", "frontispiece",
+         "print", "prints", "fol",   "ff",     "pp",    "table",      "tables"});
+    if (said.length != 1 || words[said.at].lower != "backed") {
+        return false;
+    }
+    std::size_t next = said.at + 1;
+    while (isFree(words, next) && isOneOf(kBetween, words[next].lower)) {
+        ++next;
+    }
+    return isFree(words, next) &&
+           (isOneOf(kLeaves, words[next].lower) || isLeafWord(words[next].text) ||
+            isHeadAndNumber(words[next].lower));
+}
+
 } // namespace
 
 const Technique* takeTechnique(Words& words, std::span<const Technique> techniques) {
     Said said = firstSaid(words, techniques, &Technique::said);
-    if (said.technique == nullptr) {
-        said = firstSaid(words, techniques, &Technique::named);
-    }
-    if (said.technique == nullptr) {
-        said = slipped(words, techniques);
+    const auto off = oldWorkTakenOff(words);
+    const bool isOff = off && (said.technique == nullptr || off->at < said.at ||
+                               (off->at == said.at && off->length > said.length));
+    if (isOff) {
+        said = removing(*off, techniques);
+    } else if (said.technique == nullptr) {
+        said = namedAlone(words, techniques);
+    } else if (isOfTheWorkshop(words, said.at, said.length) || isAfterOld(words, said.at)) {
+        said = {};
+    } else if (isOfLeaves(words, said)) {
+        said.technique = shipped(techniques, "lining_leaves");
     }
     if (said.technique != nullptr) {
         take(words, said.at, said.at + said.length, LinePart::technique);

@@ -23,6 +23,7 @@ struct Found {
     bool isSetting = false;
     std::size_t wholeWords = 0; // "all told", after it
     bool isEach = false;        // of several: "25 min each"
+    bool isRepeated = false;    // "3 x 25 min", all of them
 };
 
 std::vector<Found> allTimes(const Words& words) {
@@ -31,7 +32,10 @@ std::vector<Found> allTimes(const Words& words) {
         if (stands(words, at, {"overnight"}) && isSettingAt(words, at)) {
             all.push_back({{kOvernight.count(), 1}, at, true});
         }
-        if (const auto read = timeAt(words, at)) {
+        if (const auto whole = repeatedAt(words, at)) {
+            all.push_back({.read = *whole, .at = at, .isRepeated = true});
+            at += whole->words - 1;
+        } else if (const auto read = timeAt(words, at)) {
             const std::size_t end = at + read->words;
             all.push_back({*read, at, isSettingAt(words, at), wholeWordsAt(words, end),
                            stands(words, end, {"each"}) || stands(words, end, {"apiece"})});
@@ -46,7 +50,7 @@ bool isWork(const Found& one, const Words& words) {
 }
 
 int rankOf(const Found& one) {
-    return one.wholeWords > 0 ? 2 : one.isEach ? 0 : 1;
+    return one.wholeWords > 0 ? 3 : one.isEach ? 0 : one.isRepeated ? 1 : 2;
 }
 
 // The one that says the whole, else the first that is not of each of several, else the first.
@@ -65,8 +69,10 @@ std::vector<Minutes> asLikely(const std::vector<Found>& all, const Found& chosen
                               const Words& words) {
     std::vector<Minutes> others;
     for (const Found& one : all) {
-        const bool isOther = isWork(one, words) && rankOf(one) == rankOf(chosen) &&
-                             one.read.minutes != chosen.read.minutes;
+        const bool isAsLikely =
+            rankOf(one) == rankOf(chosen) || (one.isRepeated && chosen.wholeWords == 0);
+        const bool isOther =
+            isWork(one, words) && isAsLikely && one.read.minutes != chosen.read.minutes;
         if (isOther) {
             others.emplace_back(one.read.minutes);
         }
@@ -87,14 +93,34 @@ bool isSettingAt(const Words& words, std::size_t at) {
     return at > 0 && std::ranges::find(kSettingWords, words[at - 1].lower) != kSettingWords.end();
 }
 
+void pressInstead(Words& words, Times& times) {
+    constexpr Minutes kAlsoLong{4 * 60}; // more than a hand is at a press
+    const bool isSaidToBeWork = std::ranges::any_of(words, [](const Word& word) {
+        return word.part == LinePart::minutes && word.lower == "took";
+    });
+    if (!times.work || isSaidToBeWork || (times.sets && *times.work < kAlsoLong)) {
+        return;
+    }
+    times.sets = times.work;
+    times.work.reset();
+    times.others.clear();
+    for (Word& word : words) {
+        word.part = word.part == LinePart::minutes ? LinePart::setting : word.part;
+    }
+}
+
 Times takeTimes(Words& words) {
     Times times;
     const std::vector<Found> all = allTimes(words);
     if (const Found* work = workTime(all, words)) {
         times.work = Minutes{work->read.minutes};
         times.others = asLikely(all, *work, words);
-        take(words, work->at, work->at + work->read.words + work->wholeWords, LinePart::minutes);
-        takeLeads(words, work->at, {"for", "about", "took"});
+        times.isOfEach = work->isEach;
+        if (!work->isEach && !work->isRepeated) {
+            take(words, work->at, work->at + work->read.words + work->wholeWords,
+                 LinePart::minutes);
+            takeLeads(words, work->at, {"for", "about", "took"});
+        }
     }
     // "nip 10 min then press overnight": it has set when the longest is over.
     const auto sets = std::ranges::max_element(all, {}, [](const Found& one) {

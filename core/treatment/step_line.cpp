@@ -127,16 +127,20 @@ StepLine readStepLine(std::string_view text, const LineContext& context) {
     read.day = when.day;
     read.begins = when.begins;
     read.ends = when.ends;
-    const line::Times times = line::takeTimes(words);
-    read.minutes = times.work;
-    read.otherMinutes = times.others;
-    if (!read.minutes && when.begins && when.ends) {
-        read.minutes = *when.ends - *when.begins;
-    }
-    read.sets = times.sets;
+    line::Times times = line::takeTimes(words);
     if (const Technique* technique = line::takeTechnique(words, context.techniques)) {
         read.technique = technique->key;
         read.kind = technique->kind;
+    }
+    if (read.technique == "pressing") {
+        line::pressInstead(words, times);
+    }
+    read.minutes = times.work;
+    read.otherMinutes = times.others;
+    read.minutesAreOfEach = times.isOfEach;
+    read.sets = times.sets;
+    if (!read.minutes && when.begins && when.ends) {
+        read.minutes = *when.ends - *when.begins;
     }
     line::takeSubstances(words, read.kind, context.shelf, read.uses);
     const line::KnownPlaces known = line::takeKnownPlaces(words, context.places);
@@ -148,9 +152,12 @@ StepLine readStepLine(std::string_view text, const LineContext& context) {
     read.line = lineOf(read, known.text, context.places);
     takeTies(words);
     line::takeWasted(words, read.kind, context.shelf, read.uses);
-    read.isDenied = !read.technique.empty() && line::deniesTechnique(words);
+    read.isDenied =
+        !read.technique.empty() && (line::deniesTechnique(words) || line::speaksOfIntent(words));
     read.isPause = read.technique.empty() && read.place.empty() && read.uses.empty() &&
                    line::speaksOfPause(words);
+    read.isMixing = read.technique.empty() && read.place.empty() && line::speaksOfMixing(words);
+    read.isStriking = read.technique.empty() && line::speaksOfStriking(words);
     read.description = restOf(words, text);
     read.spans = spansOf(words);
     return read;

@@ -63,13 +63,16 @@ struct StepLine {
     std::vector<LineUse> uses{};
     std::optional<Minutes> minutes{};
     std::vector<Minutes> otherMinutes{}; // said as well, and nothing tells which is the whole
+    bool minutesAreOfEach = false;       // "20 min each", of how many is not said
     std::optional<Minutes> sets{};       // setting, drying or pressing time
     std::optional<SetsTill> setsTill{};
     std::optional<Day> day{};        // where the line says one
     std::optional<Minutes> begins{}; // from that day's midnight
     std::optional<Minutes> ends{};
-    bool isDenied = false; // "not washed": it says what was not done
-    bool isPause = false;  // "lunch, 1 h": no work at all
+    bool isDenied = false;   // "not washed": it says what was not done
+    bool isPause = false;    // "lunch, 1 h": no work at all
+    bool isMixing = false;   // "mixed paste": a lot is made, nothing is done to the book
+    bool isStriking = false; // "struck": of a step that is logged
     std::optional<Id<Person>> person;
     bool namesSeveral = false; // people, of whom the first is the person
     std::optional<std::int64_t> temperatureTenthsC{};

@@ -38,6 +38,7 @@ inline void applyTo(JobFile& file, const Change& change) {
         applyTo(file.settings, write);
         applyTo(file.stepChecks, write);
         applyTo(file.explanations, write);
+        applyTo(file.pieces, write);
         applyTo(file.releaseChecks, write);
         applyTo(file.handBacks, write);
         applyTo(file.followUps, write);

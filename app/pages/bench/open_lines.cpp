@@ -161,7 +161,7 @@ void OpenLines::addLine(const core::ProposalLine& line) {
     const QString title = fromCore(core::lineTitle(line, m_file->techniques));
     const core::LineWork work = core::workedOn(*m_file, line);
     const QString needs = work.steps == 0 ? needsOf(line)
-                                          : tr("%1 so far, %2 estimated")
+                                          : tr("%1 of about %2")
                                                 .arg(fromCore(core::toText(work.minutes)),
                                                      fromCore(core::toText(line.minutes)));
     button->show(title, needs, WorkButton::Mark::starts);

@@ -131,11 +131,10 @@ QString adviceOf(const core::Technique* technique) {
     const auto add = [&](const QString& lead, const std::vector<std::string>& texts) {
         QStringList said;
         for (const std::string& text : texts) {
-            said << fromCore(text);
+            said << fromCore(core::sentence(text)); // with one stop, whether or not it has its own
         }
         if (!said.isEmpty()) {
-            // With one stop, whether or not the last of them has its own.
-            parts << lead.arg(fromCore(core::sentence(toCore(said.join(QStringLiteral("; "))))));
+            parts << lead.arg(said.join(QLatin1Char(' ')));
         }
     };
     add(tr("First: %1"), technique->before);

@@ -9,8 +9,8 @@
 #include "app/look/grid.h"
 #include "app/look/label.h"
 #include "app/pages/collation/leaf_sheet_view.h"
-#include "app/print/pdf_report.h"
 #include "app/print/print_report.h"
+#include "app/report/paper_desk.h"
 #include "app/session/words.h"
 #include "core/report/leaf_sheet_paper.h"
 #include "core/treatment/techniques.h"
@@ -18,8 +18,9 @@
 namespace headcap::app {
 
 LeafSheetSection::LeafSheetSection(Session& session, QWidget* parent)
-    : QWidget(parent), m_session(session), m_said(new Label(Face::body, Ink::quiet)),
-      m_view(new LeafSheetView), m_print(new QPushButton(tr("Print the sheet"))),
+    : QWidget(parent), m_session(session), m_desk(new PaperDesk(session, this)),
+      m_said(new Label(Face::body, Ink::quiet)), m_view(new LeafSheetView),
+      m_print(new QPushButton(tr("Print the sheet"))),
       m_save(new QPushButton(tr("Save as PDF …"))) {
     m_said->setRunning();
     m_view->setToolTip(tr("Space: done, and on to the next; E: to the end of the gathering (%1 "
@@ -109,12 +110,8 @@ void LeafSheetSection::save() {
     if (!path) {
         return;
     }
-    m_session.guarded([&] {
-        const auto written =
-            print::writePdf(core::leafSheetPaper(*m_file, m_session.clock()), {}, *path);
-        m_session.say(written ? Notice{Notice::Kind::done, tr("The sheet lies at %1").arg(*path)}
-                              : Notice{Notice::Kind::failed, print::sentence(written.error())});
-    });
+    m_desk->save(core::leafSheetPaper(*m_file, m_session.clock()), {}, *path,
+                 tr("The sheet lies at %1"));
 }
 
 } // namespace headcap::app

@@ -14,6 +14,7 @@ namespace headcap::app {
 
 class Label;
 class LeafSheetView;
+class PaperDesk;
 
 class LeafSheetSection : public QWidget {
     Q_OBJECT
@@ -33,6 +34,7 @@ private:
     void save();
 
     Session& m_session;
+    PaperDesk* m_desk;
     Label* m_said;
     LeafSheetView* m_view;
     QPushButton* m_print;

@@ -127,6 +127,10 @@ QString WalkSection::walksSaid() const {
     if (!lines.isEmpty()) {
         return lines.join(QLatin1Char('\n'));
     }
+    if (m_walker.canBegin() && m_walker.isCollated()) {
+        return tr("It was collated without this sheet. It can be gone through again here: one key "
+                  "a leaf, one for the rest of a gathering, one a kind of finding.");
+    }
     return m_walker.canBegin()
                ? tr("Nobody has gone through this copy yet. With the book in hand: one key a leaf, "
                     "one for the rest of a gathering, one a kind of finding. It can be broken off "

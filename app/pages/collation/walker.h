@@ -27,6 +27,8 @@ public:
     // This person's own that is not finished, the latest.
     [[nodiscard]] const core::Walk* open() const;
     [[nodiscard]] bool canBegin() const { return !m_walked.book.leaves.empty(); }
+    // By a walk, or by other means.
+    [[nodiscard]] bool isCollated() const { return m_collation && m_collation->finishedOn; }
 
     void begin();
     void takeUp();

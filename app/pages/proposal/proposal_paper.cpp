@@ -4,7 +4,6 @@
 #include <QPrintDialog>
 #include <QPrinter>
 
-#include "app/print/pdf_report.h"
 #include "app/print/print_report.h"
 #include "app/report/issuing.h"
 #include "app/session/words.h"
@@ -42,20 +41,18 @@ void printProposal(Session& session, const core::JobFile& file, const core::Prop
     });
 }
 
-void saveProposal(Session& session, const core::JobFile& file, const core::Proposal& proposal) {
+void saveProposal(Session& session, PaperDesk& desk, const core::JobFile& file,
+                  const core::Proposal& proposal) {
     const auto path = session.prompts().fileToSave(
         tr("Save the proposal"),
         QStringLiteral("%1 proposal %2.pdf").arg(fromCore(file.job.number)).arg(proposal.version),
         tr("PDF (*.pdf)"));
-    if (!path) {
-        return;
+    if (path) {
+        session.guarded([&] {
+            desk.save(paperOf(session, file, proposal), photoLookup(session.stores()), *path,
+                      tr("The proposal lies at %1"));
+        });
     }
-    session.guarded([&] {
-        const auto written =
-            print::writePdf(paperOf(session, file, proposal), photoLookup(session.stores()), *path);
-        session.say(written ? Notice{Notice::Kind::done, tr("The proposal lies at %1").arg(*path)}
-                            : Notice{Notice::Kind::failed, print::sentence(written.error())});
-    });
 }
 
 } // namespace headcap::app

@@ -16,11 +16,13 @@
 #include "app/look/scrolled_page.h"
 #include "app/look/style.h"
 #include "app/pages/job_page.h"
+#include "app/report/paper_desk.h"
 
 namespace headcap::app {
 ReleasePanel::ReleasePanel(Session& session, QWidget* parent)
-    : QWidget(parent), m_session(session), m_standing(new Label(Face::strong)),
-      m_return(new QWidget), m_form(new RecordForm<core::HandBack>(session, tr("Return"))),
+    : QWidget(parent), m_session(session), m_desk(new PaperDesk(session, this)),
+      m_standing(new Label(Face::strong)), m_return(new QWidget),
+      m_form(new RecordForm<core::HandBack>(session, tr("Return"))),
       m_giveBack(new QPushButton(tr("Give it back"))) {
     buildForm();
     auto* sheet = new QWidget;

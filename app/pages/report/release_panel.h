@@ -18,6 +18,7 @@ class QVBoxLayout;
 namespace headcap::app {
 
 class Label;
+class PaperDesk;
 
 // On the button that answers a row: the row's key.
 inline constexpr const char* kReleaseKey = "releaseKey";
@@ -61,6 +62,7 @@ private:
     void saveReceipt(const std::optional<core::HandBack>& back);
 
     Session& m_session;
+    PaperDesk* m_desk;
     std::optional<core::JobFile> m_file;
     std::vector<core::ReleaseRow> m_rows;
     Label* m_standing;

@@ -17,7 +17,7 @@ namespace {
 
 constexpr int kMarkWidth = 7 * kGrid;
 constexpr int kReasonWidth = 48 * kGrid;
-constexpr int kButtonWidth = 20 * kGrid; // one column, whatever it says
+constexpr int kButtonWidth = 25 * kGrid; // one column, whatever it says
 
 QString said(const std::string& words) {
     return fromCore(words);
@@ -57,9 +57,10 @@ QLineEdit* ReleasePanel::reasonFor(const core::ReleaseRow& row) {
     auto* why = new QLineEdit;
     why->setFixedWidth(kReasonWidth);
     why->setProperty(kReleaseCount, isCount);
-    why->setPlaceholderText(isCount    ? tr("how many go out")
-                            : isClosed ? tr("not done because …")
-                                       : tr("or explained by …"));
+    why->setPlaceholderText(isCount     ? tr("how many go out")
+                            : isClosed  ? tr("not done because …")
+                            : row.piece ? tr("or what became of it")
+                                        : tr("or explained by …"));
     why->setToolTip(isCount ? tr("The number of leaves it goes back with; Enter takes it")
                             : tr("Why it may leave all the same; Enter takes it"));
     why->setAccessibleName(tr("Explain: %1").arg(said(row.asks)));
@@ -73,6 +74,7 @@ QLineEdit* ReleasePanel::reasonFor(const core::ReleaseRow& row) {
 QPushButton* ReleasePanel::doneButton(const core::ReleaseRow& row, const QLineEdit& why) {
     auto* button = new QPushButton(row.isByRecord              ? tr("Go to it")
                                    : row.key == core::kSignOff ? tr("Sign off")
+                                   : row.piece                 ? tr("Goes back")
                                                                : tr("Done"));
     button->setProperty(kReleaseKey, said(row.key));
     button->setMinimumWidth(kButtonWidth);
@@ -110,7 +112,7 @@ void ReleasePanel::addRow(const core::ReleaseRow& row) {
         across->addWidget(button, 0, Qt::AlignTop);
         button->setVisible(!isClosed);
         across->addWidget(why, 0, Qt::AlignTop);
-    } else if (row.answer != nullptr && !isClosed) {
+    } else if ((row.answer != nullptr || row.piece) && !isClosed) {
         auto* again = quietButton(tr("Open again"));
         again->setAccessibleName(tr("Open again: %1").arg(said(row.asks)));
         connect(again, &QPushButton::clicked, this,
@@ -158,7 +160,7 @@ void ReleasePanel::printReceipt(const std::optional<core::HandBack>& back) {
 }
 
 void ReleasePanel::saveReceipt(const std::optional<core::HandBack>& back) {
-    saveSheet(m_session, receipt(back), tr("%1 receipt").arg(said(m_file->job.number)));
+    saveSheet(m_session, *m_desk, receipt(back), tr("%1 receipt").arg(said(m_file->job.number)));
 }
 
 } // namespace headcap::app

@@ -58,6 +58,38 @@ TEST_F(BookPageTest, aFollowUpIsWrittenDoneAndTakenBack) {
     EXPECT_EQ(file().followUps.size(), before);
 }
 
+// What an inch rule gave stands in inches and is kept exactly: 8 1/4 in are 209.55 mm.
+TEST_F(BookPageTest, aSideStandsAsItWasMeasured) {
+    FormBase* form = nullptr;
+    for (FormBase* one : page().findChildren<FormBase*>()) {
+        form = form == nullptr && one->rowLabelled(QStringLiteral("Height")) ? one : form;
+    }
+    ASSERT_NE(form, nullptr);
+    type(*form, QStringLiteral("Height"), QStringLiteral("8 1/4 in"));
+    ASSERT_TRUE(page().leave());
+    EXPECT_EQ(file().item.height, core::Length::micrometres(209'550));
+    EXPECT_EQ(form->rowLabelled(QStringLiteral("Height"))->text(), QStringLiteral("8 1/4 in"));
+    type(*form, QStringLiteral("Height"), QStringLiteral("21 cm"));
+    ASSERT_TRUE(page().leave());
+    EXPECT_EQ(form->rowLabelled(QStringLiteral("Height"))->text(), QStringLiteral("210 mm"));
+}
+
+TEST_F(BookPageTest, aSizeIsNoFormat) {
+    FormBase* form = nullptr;
+    for (FormBase* one : page().findChildren<FormBase*>()) {
+        form = form == nullptr && one->rowLabelled(QStringLiteral("Format")) ? one : form;
+    }
+    ASSERT_NE(form, nullptr);
+    const std::string before = file().item.format;
+    type(*form, QStringLiteral("Format"), QStringLiteral("190 mm"));
+    EXPECT_FALSE(page().leave());
+    EXPECT_TRUE(form->rowLabelled(QStringLiteral("Format"))->hasError());
+    EXPECT_EQ(file().item.format, before);
+    type(*form, QStringLiteral("Format"), QStringLiteral("12mo"));
+    EXPECT_TRUE(page().leave());
+    EXPECT_EQ(file().item.format, "12mo");
+}
+
 TEST_F(BookPageTest, escGoesBackToTheRowAndKeepsWhatWasWritten) {
     auto& list = this->list<core::Piece>();
     ASSERT_TRUE(list.goTo(file().pieces.front().id.uuid()));

@@ -8,6 +8,7 @@
 #include "app/pages/collation/leaf_sheet_view.h"
 #include "app/pages/collation_page.h"
 #include "tests/app/pages/page_test.h"
+#include "tests/support/settled.h"
 
 namespace headcap::app {
 namespace {
@@ -89,6 +90,7 @@ TEST_F(LeafSheetTest, isWrittenAsAPdfForTheWetRoom) {
             QTest::mouseClick(button, Qt::LeftButton);
         }
     }
+    ASSERT_TRUE(tests::isRead(page()));
     QFile file{folder.filePath(QStringLiteral("leaves.pdf"))};
     ASSERT_TRUE(file.open(QIODevice::ReadOnly));
     EXPECT_TRUE(file.read(5).startsWith("%PDF-"));

@@ -17,6 +17,7 @@
 #include "core/treatment/proposal_versions.h"
 #include "core/treatment/totals.h"
 #include "tests/app/pages/page_test.h"
+#include "tests/support/settled.h"
 
 namespace headcap::app {
 namespace {
@@ -269,6 +270,7 @@ TEST_F(ProposalPageTest, aVersionIsWrittenOnTheLetterhead) {
     ASSERT_TRUE(open(*sample.grafting, core::Page::proposal));
     sample.prompts.file = sample.folder.filePath(QStringLiteral("proposal.pdf"));
     QTest::keyClick(&page().versions().save(), Qt::Key_Space);
+    ASSERT_TRUE(tests::isRead(page()));
     QFile written{*sample.prompts.file};
     ASSERT_TRUE(written.open(QIODevice::ReadOnly));
     EXPECT_TRUE(written.read(8).startsWith("%PDF-1.4"));

@@ -7,6 +7,7 @@
 
 #include "app/pages/report_page.h"
 #include "tests/app/pages/page_test.h"
+#include "tests/support/settled.h"
 
 namespace headcap::app {
 namespace {
@@ -74,6 +75,25 @@ TEST_F(ReleasePanelTest, theFocusGoesOnToTheNextOpenRow) {
     EXPECT_GT(answered, 1U);
 }
 
+// Each thing that came with it by itself, and what became of it stands with the piece.
+TEST_F(ReleasePanelTest, aPieceIsTickedByItselfAndOpenedAgain) {
+    ASSERT_GT(file().pieces.size(), 1U);
+    const std::string first = "piece " + file().pieces[0].id.text();
+    const std::string second = "piece " + file().pieces[1].id.text();
+    QTest::keyClick(page().release().buttonOf(first), Qt::Key_Space);
+    EXPECT_TRUE(isSettled(first));
+    EXPECT_FALSE(isSettled(second));
+    EXPECT_EQ(file().pieces[0].returned, "given back with the book");
+    for (QPushButton* button : page().release().findChildren<QPushButton*>()) {
+        if (button->accessibleName().startsWith(QStringLiteral("Open again: Came with it"))) {
+            QTest::keyClick(button, Qt::Key_Space);
+            break;
+        }
+    }
+    EXPECT_FALSE(isSettled(first));
+    EXPECT_EQ(file().pieces[0].returned, "");
+}
+
 TEST_F(ReleasePanelTest, aRowOfTheRecordLeadsToWhereItIsSeenTo) {
     ASSERT_FALSE(isSettled("report_issued"));
     QPushButton* button = page().release().buttonOf("nothing_running");
@@ -128,6 +148,7 @@ TEST_F(ReleasePanelTest, theReceiptIsSavedAsTheFormSaysIt) {
         }
     }
     QFile paper{*sample.prompts.file};
+    ASSERT_TRUE(tests::isRead(page()));
     ASSERT_TRUE(paper.open(QIODevice::ReadOnly));
     EXPECT_TRUE(paper.read(5) == "%PDF-");
     EXPECT_TRUE(file().handBacks.empty()) << "nothing is noted by printing";

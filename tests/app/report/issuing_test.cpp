@@ -9,81 +9,28 @@
 
 #include "app/report/bytes_as_written.h"
 #include "core/custody/next_step.h"
-#include "tests/app/print/sample_photos.h"
-#include "tests/support/job_builder.h"
-#include "tests/support/memory_store.h"
+#include "tests/app/report/issuable_job.h"
 
 namespace headcap::app {
 namespace {
 
 using core::FileStore;
-using core::tests::day;
 
-// Every photograph is there, the same small one; while one is looked for, a test may act.
-class PhotographsThere final : public FileStore {
-public:
-    explicit PhotographsThere(FileStore& kept, std::filesystem::path photograph)
-        : m_kept(kept), m_photograph(std::move(photograph)) {}
-    std::function<void()> whileDrawn = [] {};
-    core::Digest put(Shelf shelf, std::span<const std::byte> bytes,
-                     std::string_view suffix) override {
-        return m_kept.put(shelf, bytes, suffix);
-    }
-    std::filesystem::path pathOf(Shelf shelf, const core::Digest& digest) const override {
-        return shelf == Shelf::photograph ? m_photograph : m_kept.pathOf(shelf, digest);
-    }
-    bool has(Shelf shelf, const core::Digest& digest) const override {
-        if (shelf == Shelf::photograph) {
-            whileDrawn();
-        }
-        return shelf == Shelf::photograph || m_kept.has(shelf, digest);
-    }
-    std::filesystem::path cacheFolder() const override { return m_kept.cacheFolder(); }
-
-private:
-    FileStore& m_kept;
-    std::filesystem::path m_photograph;
-};
-
-class IssuingTest : public testing::Test {
+class IssuingTest : public testing::Test, protected test::IssuableJob {
 protected:
-    IssuingTest() {
-        print::test::writeFile(photograph(),
-                               print::test::jpegOf(print::test::noisyPhotograph(60, 40)));
-        store.put(job.file.item);
-        store.put(job.file.owner);
-        store.put(job.file.job);
-        keep(job.file.people, job.file.materials, job.file.lots, job.file.lotParts, job.file.ledger,
-             job.file.pieces, job.file.moves, job.file.notices, job.file.followUps,
-             job.file.examinations, job.file.findings, job.file.tests, job.file.collations,
-             job.file.collationFindings, job.file.facsimiles, job.file.proposals, job.file.options,
-             job.file.lines, job.file.decisions, job.file.steps, job.file.uses,
-             job.file.photographs, job.file.stepChecks);
-    }
-    template <class... Records>
-    void keep(const std::vector<Records>&... records) {
-        const auto keepAll = [this](const auto& all) {
-            for (const auto& one : all) {
-                store.put(one);
-            }
-        };
-        (keepAll(records), ...);
-    }
-    QString photograph() const { return folder.filePath(QStringLiteral("photograph.jpg")); }
-    core::Stores stores() { return {store, store, store, search, files, upkeep}; }
     tl::expected<core::IssuedReport, IssueRefusal> issue(const std::string& changes = {}) {
         return issueReport(stores(), job.clock, job.ids, job.file.job.id,
                            {.who = job.anyone(), .changes = changes});
     }
-    core::JobFile file() { return *core::loadJobFile(store, job.file.job.id); }
-
-    core::tests::FinishedJob job;
-    QTemporaryDir folder;
-    tests::MemoryStore store;
-    tests::MemorySearch search{store};
-    tests::MemoryFiles kept{folder.path().toStdString()};
-    PhotographsThere files{kept, photograph().toStdString()};
-    tests::MemoryUpkeep upkeep;
+    // Something is done once while the report is drawn.
+    void whileDrawn(std::function<void()> work) {
+        files.whileDrawn = [this, work = std::move(work)] {
+            if (!std::exchange(isChanged, true)) {
+                work();
+            }
+        };
+    }
+    bool isChanged = false;
 };
 
 TEST_F(IssuingTest, aReportIsKeptAsDrawnAndTheJobIsReportedByTheSameEntry) {
@@ -102,14 +49,11 @@ TEST_F(IssuingTest, aReportIsKeptAsDrawnAndTheJobIsReportedByTheSameEntry) {
 }
 
 TEST_F(IssuingTest, whatIsChangedWhileItIsDrawnKeepsItFromBeingIssued) {
-    bool isChanged = false;
-    files.whileDrawn = [&] {
-        if (!std::exchange(isChanged, true)) {
-            core::FollowUp later = job.file.followUps.front();
-            later.id = job.ids.next<core::FollowUp>();
-            EXPECT_TRUE(store.apply(core::Change{.sentence = "Follow-up added"}.add(later)));
-        }
-    };
+    whileDrawn([this] {
+        core::FollowUp later = job.file.followUps.front();
+        later.id = job.ids.next<core::FollowUp>();
+        EXPECT_TRUE(store.apply(core::Change{.sentence = "Follow-up added"}.add(later)));
+    });
     const auto issued = issue();
     ASSERT_TRUE(isChanged);
     ASSERT_FALSE(issued);
@@ -118,6 +62,45 @@ TEST_F(IssuingTest, whatIsChangedWhileItIsDrawnKeepsItFromBeingIssued) {
     EXPECT_TRUE(file().reports.empty());
     EXPECT_EQ(file().job.state, core::JobState::passed);
     EXPECT_TRUE(issue());
+}
+
+// The bench does not wait for a report of another book.
+TEST_F(IssuingTest, whatIsChangedElsewhereLeavesItAsDrawn) {
+    const core::Digest head = store.head();
+    whileDrawn([this] {
+        const core::Person person{.id = job.ids.next<core::Person>(), .name = "Ines Marrow"};
+        EXPECT_TRUE(store.apply(core::Change{.sentence = "Person added"}.add(person)));
+    });
+    const auto issued = issue();
+    ASSERT_TRUE(isChanged);
+    ASSERT_TRUE(issued) << issued.error().sentence.toStdString();
+    EXPECT_NE(store.head(), head);
+    EXPECT_EQ(issued->journalHead, head.hex()) << "the head that its pages name";
+}
+
+TEST_F(IssuingTest, aReportIssuedMeanwhileTakesTheNumber) {
+    const auto first = prepareIssue(stores(), job.clock, job.file.job.id, {.who = job.anyone()});
+    ASSERT_TRUE(first);
+    ASSERT_TRUE(issue());
+    const auto drawn = drawIssue(stores(), job.clock, *first);
+    ASSERT_FALSE(drawn);
+    EXPECT_EQ(file().reports.size(), 1U);
+}
+
+TEST_F(IssuingTest, whatIsStoppedLeavesNothing) {
+    const auto issue = prepareIssue(stores(), job.clock, job.file.job.id, {.who = job.anyone()});
+    ASSERT_TRUE(issue);
+    print::PdfOptions options;
+    int asked = 0;
+    options.progress = [&asked](int page, int) {
+        asked = page;
+        return page < 2;
+    };
+    const auto drawn = drawIssue(stores(), job.clock, *issue, options);
+    ASSERT_FALSE(drawn);
+    EXPECT_EQ(asked, 2);
+    EXPECT_NE(drawn.error().sentence.indexOf(QStringLiteral("stopped")), -1);
+    EXPECT_TRUE(file().reports.empty());
 }
 
 // Whatever a window still shows, the record of now is what is issued.

@@ -4,6 +4,7 @@
 #include "app/form/field_row.h"
 #include "app/form/form_base.h"
 #include "app/pages/job_page.h"
+#include "app/report/paper_desk.h"
 #include "app/session/intake.h"
 #include "app/shell/job_view.h"
 #include "tests/app/work/window_test.h"
@@ -74,6 +75,28 @@ TEST_F(ClosingTest, whatIsBeingTakenInIsRecordedBeforeTheWindowGoes) {
     EXPECT_TRUE(window.close());
     EXPECT_TRUE(held->isGiven);
     EXPECT_EQ(held->taken, 1) << "the file in hand";
+}
+
+TEST_F(ClosingTest, aPaperThatIsBeingDrawnIsStoppedWhereClosingIsMeant) {
+    auto* desk = new PaperDesk(session, &window);
+    std::atomic_bool isBegun = false;
+    desk->draw(
+        [&isBegun](const print::PdfOptions& options) {
+            isBegun = true;
+            int page = 1;
+            while (options.progress(page, 1'000'000)) {
+                ++page;
+                QThread::msleep(1);
+            }
+            return page;
+        },
+        [](int) {});
+    ASSERT_TRUE(QTest::qWaitFor([&] { return isBegun.load(); }, 10'000));
+    EXPECT_FALSE(window.close());
+    EXPECT_TRUE(window.isVisible());
+    EXPECT_TRUE(desk->isBusy());
+    EXPECT_TRUE(window.close());
+    EXPECT_TRUE(QTest::qWaitFor([&] { return !desk->isBusy(); }, 10'000));
 }
 
 TEST_F(ClosingTest, aJobThatIsGoneIsSaidAndLeft) {

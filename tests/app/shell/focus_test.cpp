@@ -10,6 +10,7 @@
 #include "app/pages/job_page.h"
 #include "app/shell/bench_line.h"
 #include "app/shell/job_view.h"
+#include "app/shell/station.h"
 #include "app/shell/worklist_head.h"
 #include "app/shell/worklist_view.h"
 #include "tests/app/work/window_test.h"
@@ -108,6 +109,28 @@ TEST_F(FocusTest, aPageComeToAgainStandsWhereItsCursorIs) {
     tests::settle();
     const QRect at = inWindow(*QApplication::focusWidget());
     EXPECT_TRUE(inWindow(*scroll->viewport()).contains(at.center()));
+}
+
+// The ring is drawn round the name of the page, not over it.
+TEST_F(FocusTest, theNameOfAPageCanBeReadWithTheFocusOnIt) {
+    ASSERT_TRUE(open(core::Page::survey));
+    for (Station* station : window.findChildren<Station*>()) {
+        station->show({.page = core::Page::book, .progress = core::PageProgress::settled});
+        station->setFocus(Qt::TabFocusReason);
+        ASSERT_TRUE(station->hasFocus());
+        const QImage with = station->grab().toImage();
+        job().benchLine().setFocus(Qt::OtherFocusReason);
+        const QImage without = station->grab().toImage();
+        int changed = 0;
+        for (int y = 0; y < with.height(); ++y) {
+            for (int x = 0; x < with.width(); ++x) {
+                changed += with.pixel(x, y) == without.pixel(x, y) ? 0 : 1;
+            }
+        }
+        EXPECT_GT(changed, 0);
+        EXPECT_LT(changed, with.width() * with.height() / 16);
+        break;
+    }
 }
 
 TEST_F(FocusTest, whereNoSlipHoldsTheWordsThePageSaysWhatEnterDoes) {

@@ -94,6 +94,7 @@ const std::vector<Fault>& faults() {
          }},
         {"lacking_leaf_told", [](auto& j) { j.file.notices.clear(); }},
         {"leaf_tally_short", [](auto& j) { j.file.collationFindings.clear(); }},
+        {"plates_counted", [](auto& j) { j.file.collations.front().extent += ", 3 plates"; }},
         {"leaf_tally_over", [](auto& j) { j.file.collations.front().leavesPresent = 110; }},
         {"leaf_tally_out", [](auto& j) { countedOut(j, "109 leaves"); }},
         {"leaf_tally_out_said", [](auto& j) { countedOut(j, ""); }},
@@ -114,6 +115,12 @@ const std::vector<Fault>& faults() {
         {"supplied_leaf_setting_unknown", [](auto& j) { leafOf(j).verdict = Verdict::pagesAgree; }},
         {"facsimile_material", [](auto& j) { leafOf(j).printedOn.reset(); }},
         {"supplied_leaf_attachment", [](auto& j) { leafOf(j).attachedWith.reset(); }},
+        {"supplied_leaf_lot",
+         [](auto& j) {
+             std::erase_if(j.file.uses, [&](const MaterialUse& use) {
+                 return use.step == stepOf(j, "printing_facsimile").id;
+             });
+         }},
         {"facsimile_marking", [](auto& j) { leafOf(j).marking.clear(); }},
         {"facsimile_on_old_paper",
          [](auto& j) {
@@ -172,6 +179,11 @@ const std::vector<Fault>& faults() {
              std::erase_if(j.file.uses, [&](const MaterialUse& use) {
                  return use.step == stepOf(j, "tear_mending").id;
              });
+         }},
+        {"step_technique",
+         [](auto& j) {
+             Step& step = j.step("", "upper joint", day(2031, 3, 18));
+             step.reversibility = Reversibility::no;
          }},
         {"step_reversibility",
          [](auto& j) { stepOf(j, "resewing").reversibility = Reversibility::unknown; }},
@@ -416,6 +428,31 @@ TEST(Audit, whatWasLaidOpenSaysWhereAndIsApproved) {
     const auto points = audit(job.file, job.clock);
     EXPECT_TRUE(finds(points, "step_place"));
     EXPECT_TRUE(finds(points, "done_not_approved"));
+}
+
+// What evaporates or is wasted discloses nothing of what stays.
+TEST(Audit, aMaterialThatDoesNotStayIsNoneOfTheRepairs) {
+    for (const auto change : {+[](MaterialUse& use) { use.stays = false; },
+                              +[](MaterialUse& use) { use.role = "wasted"; }}) {
+        FinishedJob job;
+        const Id<Step> mended = stepOf(job, "tear_mending").id;
+        change(*std::ranges::find(job.file.uses, mended, &MaterialUse::step));
+        EXPECT_TRUE(finds(audit(job.file, job.clock), "repair_material"));
+    }
+}
+
+TEST(Audit, aStepWithoutATechniqueSaysByItsMaterialWhatItAdded) {
+    FinishedJob job;
+    const Step step = job.step("", "upper joint", day(2031, 3, 18));
+    EXPECT_TRUE(finds(audit(job.file, job.clock), "step_technique"));
+    job.use(step, "31-002", Amount::of(Mass::grams(1)));
+    EXPECT_FALSE(finds(audit(job.file, job.clock), "step_technique"));
+    job.file.steps.back().technique = "a technique of another workshop";
+    EXPECT_FALSE(finds(audit(job.file, job.clock), "step_technique"));
+    job.file.uses.back().stays = false;
+    EXPECT_TRUE(finds(audit(job.file, job.clock), "step_technique"));
+    job.file.steps.back().kind = StepKind::examination;
+    EXPECT_FALSE(finds(audit(job.file, job.clock), "step_technique"));
 }
 
 TEST(Audit, aStruckStepIsNoFault) {

@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include "core/collation/finding_words.h"
 #include "core/collation/walk_differences.h"
 #include "core/collation/walk_entries.h"
 #include "tests/support/fixed_clock.h"
@@ -115,8 +116,17 @@ TEST_F(CopyStatementTest, countsWhatShouldBeThereBesideWhatIs) {
     walkThrough();
     EXPECT_EQ(tallyText(tallyOf(copy)),
               "108 leaves called for, 108 present; 4 plates called for, 1 present, 1 lacking, 1 "
-              "supplied");
+              "supplied, 1 not looked for");
     EXPECT_EQ(notExamined(copy), "1 plate");
+}
+
+// Plates lie outside the signatures (DCRMR 6.215.427): the leaf that one stands at is no plate.
+TEST_F(CopyStatementTest, aFoldedPlateStandsAtALeaf) {
+    find(CollationKind::foldedPlate, "B2");
+    EXPECT_NE(statementOf(copy).find("A folded plate at B2."), std::string::npos);
+    copy.findings.back().note = "map, facing B2r";
+    EXPECT_NE(statementOf(copy).find("A folded plate at B2 (map, facing B2r)."), std::string::npos);
+    EXPECT_EQ(wordsOf(copy.findings.back()), "a folded plate (map, facing B2r)");
 }
 
 TEST_F(CopyStatementTest, aLeafLackingAndSuppliedIsCountedInBothColumnsOnce) {

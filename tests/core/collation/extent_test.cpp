@@ -47,8 +47,20 @@ INSTANTIATE_TEST_SUITE_P(
                "A04386, its leaves stated"},
         Stated{"236; 266 p.", 502, 251, "two volumes"},
         Stated{"[8], 592 p., [1] leaf of plates : port.", 600, 300, "plates stand apart"},
+        Stated{"[4], 52 p., XXIV plates", 56, 28, "plates numbered in roman stand apart"},
+        Stated{"xvi, 40 p., ii folded plates", 56, 28, "so do folded ones"},
         Stated{"p. 1283-1286.", 4, 2, "the unit first"},
         Stated{"[2], 441-450 [i.e. 12 p.)", 12, 6, "the sum of the sequences, said again"}));
+
+// ILAB Code §3 counts them beside the leaves: how many are called for.
+TEST(ExtentPlates, areCountedHoweverTheyAreNumbered) {
+    for (const auto& [extent, plates] :
+         {std::pair{"[4], 52 p., XXIV plates", 24}, std::pair{"xvi, 40 p., ii folded plates", 2},
+          std::pair{"[8], 592 p., [1] leaf of plates", 1}, std::pair{"[8], 148 p., V plates", 5},
+          std::pair{"xxiv, 200 p.", 0}, std::pair{"xvi leaves", 0}}) {
+        EXPECT_EQ(readExtent(extent).plates, plates) << extent;
+    }
+}
 
 std::string numberAt(const CollateAnswer& answer, const char* ref, bool verso) {
     for (std::size_t i = 0; i < answer.leaves.size(); ++i) {

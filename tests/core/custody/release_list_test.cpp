@@ -142,14 +142,48 @@ TEST_F(ReleaseTest, aHazardAsksForItsLabelAndPiecesForTheirReturn) {
         {.id = job.ids.next<Piece>(), .job = job.file.job.id, .what = "slipcase"});
     EXPECT_EQ(rows().size(), before + 2);
     EXPECT_FALSE(isSettled("hazard_label"));
-    EXPECT_FALSE(isSettled("pieces"));
-    job.file.pieces.push_back({.id = job.ids.next<Piece>(),
-                               .job = job.file.job.id,
-                               .count = 2,
-                               .what = "fragment of the label"});
+    EXPECT_FALSE(isSettled("piece " + job.file.pieces.front().id.text()));
+}
+
+// AIC Commentary 25: accessories are counted when they come in, and so when they go.
+TEST_F(ReleaseTest, eachPieceIsTickedByItselfAndItsOwnRecordSaysWhatBecameOfIt) {
+    const auto piece = [&](std::int64_t count, const char* what) {
+        job.file.pieces.push_back(
+            {.id = job.ids.next<Piece>(), .job = job.file.job.id, .count = count, .what = what});
+        return "piece " + job.file.pieces.back().id.text();
+    };
+    const std::string slipcase = piece(1, "slipcase");
+    const std::string boards = piece(2, "grey board");
     const auto all = rows();
-    EXPECT_EQ(std::ranges::find(all, "pieces", &ReleaseRow::key)->finds,
-              "1 × slipcase\n2 × fragment of the label"); // a line for each that is counted out
+    EXPECT_EQ(std::ranges::find(all, slipcase, &ReleaseRow::key)->asks, "Came with it: slipcase");
+    EXPECT_EQ(std::ranges::find(all, boards, &ReleaseRow::key)->asks,
+              "Came with it: 2 × grey board");
+    applyTo(job.file, *answer(slipcase));
+    EXPECT_TRUE(isSettled(slipcase));
+    EXPECT_FALSE(isSettled(boards));
+    EXPECT_EQ(job.file.pieces[0].returned, "given back with the book");
+    EXPECT_EQ(answer(boards, ReleaseAnswer::explained, "").error(), ReleaseProblem::unexplained);
+    applyTo(job.file, *answer(boards, ReleaseAnswer::explained, "thrown away, as the owner asked"));
+    EXPECT_TRUE(isSettled(boards));
+    EXPECT_EQ(job.file.pieces[1].returned, "thrown away, as the owner asked");
+    applyTo(job.file, *answer(slipcase, ReleaseAnswer::open));
+    EXPECT_FALSE(isSettled(slipcase));
+    EXPECT_EQ(job.file.pieces[0].returned, "");
+}
+
+// Lists of before were ticked for all pieces together.
+TEST_F(ReleaseTest, piecesThatWereAnsweredTogetherStaySettled) {
+    job.file.pieces.push_back(
+        {.id = job.ids.next<Piece>(), .job = job.file.job.id, .what = "slipcase"});
+    job.file.releaseChecks.push_back({.id = job.ids.next<ReleaseCheck>(),
+                                      .job = job.file.job.id,
+                                      .key = "pieces",
+                                      .answer = ReleaseAnswer::done});
+    EXPECT_TRUE(isSettled("pieces"));
+    EXPECT_FALSE(isSettled("piece " + job.file.pieces.front().id.text()));
+    job.file.releaseChecks.back().answer = ReleaseAnswer::open;
+    EXPECT_FALSE(isSettled("piece " + job.file.pieces.front().id.text()));
+    EXPECT_FALSE(isSettled("pieces"));
 }
 
 // A facsimile stands where the original is lacking.

@@ -55,12 +55,17 @@ TEST_F(LineDoubtsTest, eachDoubtIsAskedWithWhatItIsOf) {
              Row{"guarded B1 26-015 1 g EVA 2 g", {Kind::noLot, "EVA"}},
              Row{"not guarded B1", {Kind::denied}},
              Row{"guarded B1 20 min, 40 min", {Kind::severalTimes, "20 min"}},
+             Row{"guarded B1 C1 20 min each", {Kind::timeOfEach, "20 min"}},
              Row{"guarded B1 9:00-9:20, 30 min", {Kind::moreThanItHad, "30 min", "20 min"}},
          }) {
         EXPECT_EQ(doubts(row.line), std::vector{row.doubt}) << row.line;
     }
-    const auto pause = doubts("lunch, 1 h");
-    EXPECT_NE(std::ranges::find(pause, LineDoubt{Kind::pause}), pause.end());
+    for (const auto& [line, kind] :
+         {std::pair{"lunch, 1 h", Kind::pause}, std::pair{"cooked paste 30 min", Kind::mixing},
+          std::pair{"undo last", Kind::striking}}) {
+        const auto said = doubts(line);
+        EXPECT_NE(std::ranges::find(said, LineDoubt{kind}), said.end()) << line;
+    }
 }
 
 TEST_F(LineDoubtsTest, wordsAloneAndAPlaceThatIsNotThereAreDoubted) {

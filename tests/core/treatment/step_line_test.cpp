@@ -369,12 +369,45 @@ TEST(StepLine, saysWhichOtherTimesMayBeTheWhole) {
     }
 }
 
+// "20 min each" says the whole only with how many; "3 x 25 min" and another time are two answers.
+TEST(StepLine, aTimeOfEachIsNoWhole) {
+    EXPECT_TRUE(bench().read("guarded K7 K8 20 min each").minutesAreOfEach);
+    EXPECT_FALSE(bench().read("guarded K7 K8 20 min each, 40 min").minutesAreOfEach);
+    EXPECT_FALSE(bench().read("washed A1 3 baths, 25 min each").minutesAreOfEach);
+    EXPECT_EQ(bench().read("washed A1 3 x 25 min, 2 h").minutes, Minutes{120});
+    EXPECT_EQ(bench().read("washed A1 3 x 25 min, 2 h").otherMinutes,
+              std::vector<Minutes>{Minutes{75}});
+    EXPECT_TRUE(bench().read("washed A1 3 x 25 min, 2 h all told").otherMinutes.empty());
+}
+
 TEST(StepLine, aPauseIsNoStep) {
     EXPECT_TRUE(bench().read("1h lunch no work").isPause);
     EXPECT_TRUE(bench().read("tea 15 min").isPause);
     EXPECT_FALSE(bench().read("mended B2 after lunch").isPause);
     EXPECT_FALSE(bench().read("tea stain on B2").isPause);
     EXPECT_FALSE(bench().read("telephoned the owner").isPause);
+}
+
+// The log is of what was done (AIC Commentary 27), not of what is to be.
+TEST(StepLine, whatIsToBeDoneIsNotDone) {
+    for (const char* line :
+         {"to do: guard K7", "guard K7 tomorrow", "needs guarding K7", "washing needed for A-D",
+          "planned washing", "owner wants new endpapers"}) {
+        EXPECT_TRUE(bench().read(line).isDenied) << line;
+    }
+    for (const char* line : {"guarded K7", "mended B2 where needed", "guarded K7 as needed",
+                             "pasted down 15 min, press until tomorrow 9am"}) {
+        EXPECT_FALSE(bench().read(line).isDenied) << line;
+    }
+}
+
+TEST(StepLine, aMixAndAStrikingAreDoneElsewhere) {
+    EXPECT_TRUE(bench().read("paste 20 g WP mixed").isMixing);
+    EXPECT_TRUE(bench().read("cooked paste 30 min").isMixing);
+    EXPECT_FALSE(bench().read("mended B2 with mixed paste").isMixing);
+    EXPECT_TRUE(bench().read("struck").isStriking);
+    EXPECT_TRUE(bench().read("undo last").isStriking);
+    EXPECT_FALSE(bench().read("mended B2, struck by light").isStriking);
 }
 
 // AIC Commentary 27: what was added. What was thrown away left the shelf, and is not in the book.

@@ -1,0 +1,50 @@
+#include "app/report/paper_desk.h"
+
+namespace headcap::app {
+
+PaperDesk::PaperDesk(Session& session, QObject* parent)
+    : QObject(parent), m_session(session), m_stop(std::make_shared<std::atomic_bool>(false)),
+      m_aside(session, this) {}
+
+PaperDesk::~PaperDesk() {
+    *m_stop = true;
+}
+
+void PaperDesk::save(const core::Document& document, const print::PhotoLookup& photos,
+                     const QString& path, const QString& done) {
+    draw(
+        [document, photos, path](const print::PdfOptions& options) {
+            return print::writePdf(document, photos, path, options);
+        },
+        [this, path, done](const tl::expected<print::PdfOutcome, print::PdfError>& written) {
+            m_session.say(written ? Notice{Notice::Kind::done, done.arg(path)}
+                                  : Notice{Notice::Kind::failed, print::sentence(written.error())});
+        });
+}
+
+void PaperDesk::stop() {
+    *m_stop = true;
+}
+
+void PaperDesk::begin() {
+    m_stop = std::make_shared<std::atomic_bool>(false);
+    m_isBusy = true;
+    Q_EMIT busyChanged(true);
+}
+
+void PaperDesk::end() {
+    m_isBusy = false;
+    Q_EMIT busyChanged(false);
+}
+
+print::PdfOptions PaperDesk::options() {
+    print::PdfOptions made;
+    made.progress = [this, stop = m_stop](int page, int pages) {
+        QMetaObject::invokeMethod(
+            this, [this, page, pages] { Q_EMIT progressed(page, pages); }, Qt::QueuedConnection);
+        return !*stop;
+    };
+    return made;
+}
+
+} // namespace headcap::app
