@@ -81,8 +81,9 @@ void CostView::show(const core::JobFile& file, const core::Proposal& proposal,
         add(tr("The owner's limit"), words(*decision->limit));
     }
     for (const core::CostAsDone& done : core::costAsDone(file)) {
-        add(tr("Done so far, before tax"), words(done.net));
-        if (done.gross != done.net) {
+        const bool isTaxed = done.gross != done.net;
+        add(isTaxed ? tr("Done so far, before tax") : tr("Done so far"), words(done.net));
+        if (isTaxed) {
             add(tr("Done so far, with its tax"), words(done.gross));
         }
     }
