@@ -72,7 +72,22 @@ void readCounted(LeafCount& into, std::string_view text) {
     }
 }
 
+// The volumes of a set that nobody collated.
+std::vector<const Item*> notCounted(const JobFile& file) {
+    std::vector<const Item*> left;
+    for (const Item& part : file.parts) {
+        const auto isOfIt = [&](const Collation& one) { return !one.part || *one.part == part.id; };
+        if (std::ranges::none_of(file.collations, isOfIt)) {
+            left.push_back(&part);
+        }
+    }
+    return left;
+}
+
 std::optional<std::int64_t> leavesIn(const JobFile& file) {
+    if (!notCounted(file).empty()) {
+        return std::nullopt;
+    }
     std::int64_t in = 0;
     for (const Collation& collation : file.collations) {
         if (collation.leavesPresent == 0) {
@@ -98,6 +113,10 @@ std::string presentText(std::int64_t present, std::int64_t calledFor, const char
     return calledFor > 0 ? fmt::format("{} of {}", present,
                                        counted(static_cast<std::size_t>(calledFor), one, many))
                          : counted(static_cast<std::size_t>(present), one, many);
+}
+
+std::string volumeName(const Item& part) {
+    return part.volumeLabel.empty() ? headingOf(part) : part.volumeLabel;
 }
 
 bool isStruck(const JobFile& file, const std::optional<Id<Step>>& id) {
@@ -167,9 +186,15 @@ std::string leafCountText(const JobFile& file) {
             present +=
                 presentText(collation.platesPresent, collation.platesCalledFor, "plate", "plates");
         }
+        const Item* part = file.part(collation.part);
+        const bool isVolume = part != nullptr && part->id != file.item.id;
         if (!present.empty()) {
-            said.push_back(present + " on arrival");
+            said.push_back(present + (isVolume ? " of " + volumeName(*part) : "") + " on arrival");
         }
+    }
+    for (const Item* part :
+         file.collations.empty() ? std::vector<const Item*>{} : notCounted(file)) {
+        said.push_back(volumeName(*part) + " not counted");
     }
     std::vector<std::string> supplied;
     for (const Facsimile& leaf : file.facsimiles) {

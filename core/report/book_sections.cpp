@@ -96,7 +96,7 @@ Section bookSection(const Context& at) {
     addIf(section, std::move(facts));
     for (const Item& part : file.parts) {
         section.blocks.emplace_back(
-            Subheading{part.volumeLabel.empty() ? itemTitle(part) : part.volumeLabel});
+            Subheading{part.volumeLabel.empty() ? itemTitle(part) : capitalised(part.volumeLabel)});
         section.blocks.emplace_back(
             Paragraph{plain(sentence(told({itemTitle(part), part.imprint, part.format,
                                            sizeText(part), part.binding, part.marks, part.note}))),

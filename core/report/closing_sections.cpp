@@ -67,12 +67,18 @@ ListItem leafAdvice(const JobFile& file, const std::vector<const Facsimile*>& le
     }
     const bool isFacsimile = leaves.front()->kind == SuppliedKind::facsimile;
     const std::string& removal = leaves.front()->removal;
-    item.runs = plain(sentence(fmt::format(
-        "{} at {} {} not of this copy; should {} turn up, {} comes out so: {}",
-        isOne ? (isFacsimile ? "The facsimile" : "The leaf supplied")
-              : (isFacsimile ? "The facsimiles" : "The leaves supplied"),
-        listed(places), isOne ? "is" : "are", isOne ? "the original" : "an original",
-        isOne ? "it" : "what stands in its place", removal.empty() ? "not recorded" : removal)));
+    const std::string leavesText =
+        fmt::format("{} at {} {} not of this copy",
+                    isOne ? (isFacsimile ? "The facsimile" : "The leaf supplied")
+                          : (isFacsimile ? "The facsimiles" : "The leaves supplied"),
+                    listed(places), isOne ? "is" : "are");
+    const std::string original = isOne ? "the original" : "an original";
+    item.runs = plain(
+        sentence(removal.empty()
+                     ? fmt::format("{}; how {} comes out, should {} turn up, is not recorded",
+                                   leavesText, isOne ? "it" : "what stands in its place", original)
+                     : fmt::format("{}; should {} turn up, {} comes out so: {}", leavesText,
+                                   original, isOne ? "it" : "what stands in its place", removal)));
     return item;
 }
 
@@ -91,6 +97,7 @@ void addLeafAdvice(List& list, const JobFile& file) {
 
 struct Part {
     std::size_t steps = 0;
+    std::size_t struck = 0;
     Minutes minutes{0};
     std::vector<std::string> other;
 };
@@ -98,9 +105,11 @@ struct Part {
 Part partOf(const JobFile& file, const Id<Person>& id) {
     Part part;
     for (const Step& step : file.steps) {
-        if (step.who == id) {
+        if (step.who == id && step.struckAt) {
+            ++part.struck;
+        } else if (step.who == id) {
             ++part.steps;
-            part.minutes += step.struckAt ? Minutes{0} : step.minutes;
+            part.minutes += step.minutes;
         }
     }
     const auto any = [&](const auto& records) {
@@ -142,7 +151,7 @@ Section peopleSection(const Context& at) {
     Table table{{{"Name", 4}, {"As", 3}, {"Part in the work", 6}}, {}};
     for (const Person& person : at.file.people) {
         const Part part = partOf(at.file, person.id);
-        if (part.steps == 0 && part.other.empty()) {
+        if (part.steps + part.struck == 0 && part.other.empty()) {
             continue;
         }
         table.rows.push_back(row(
@@ -150,7 +159,10 @@ Section peopleSection(const Context& at) {
              joined({listed(part.other),
                      part.steps > 0 ? counted(part.steps, "entry of the log", "entries of the log")
                                     : "",
-                     part.minutes.count() > 0 ? minutesText(part.minutes) : ""})},
+                     part.minutes.count() > 0 ? minutesText(part.minutes) : "",
+                     part.struck > 0
+                         ? counted(part.struck, "entry that is struck", "entries that are struck")
+                         : ""})},
             refOf(person.id)));
     }
     addOr(section, std::move(table), "Nobody's work is logged.");

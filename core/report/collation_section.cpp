@@ -9,12 +9,16 @@
 namespace headcap::core::report {
 namespace {
 
-std::string tallyText(std::string_view what, std::int64_t calledFor, std::int64_t present) {
+std::string tallyText(std::string_view one, std::string_view many, std::int64_t calledFor,
+                      std::int64_t present) {
     if (calledFor == 0 && present == 0) {
         return "";
     }
-    return calledFor == 0 ? fmt::format("{} {} present", present, what)
-                          : fmt::format("{} {} called for, {} present", calledFor, what, present);
+    const auto some = [&](std::int64_t count) {
+        return counted(static_cast<std::size_t>(count), one, many);
+    };
+    return calledFor == 0 ? some(present) + " present"
+                          : fmt::format("{} called for, {} present", some(calledFor), present);
 }
 
 void addCollation(Section& section, const JobFile& file, const Collation& collation) {
@@ -29,10 +33,11 @@ void addCollation(Section& section, const JobFile& file, const Collation& collat
     addFact(facts, labels::kFormula, formulaText(collation.formula), source);
     addFact(facts, labels::kExtent, collation.extent, source);
     addFact(facts, labels::kAgainst, collation.authority, source);
-    addFact(facts, labels::kTally,
-            joined({tallyText("leaves", collation.leavesCalledFor, collation.leavesPresent),
-                    tallyText("plates", collation.platesCalledFor, collation.platesPresent)}),
-            source);
+    addFact(
+        facts, labels::kTally,
+        joined({tallyText("leaf", "leaves", collation.leavesCalledFor, collation.leavesPresent),
+                tallyText("plate", "plates", collation.platesCalledFor, collation.platesPresent)}),
+        source);
     addFact(facts, labels::kEstablished, collation.method, source);
     addFact(facts, labels::kNotLookedAt, collation.notExamined, source);
     addFact(facts, labels::kFinished,

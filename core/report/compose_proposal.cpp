@@ -8,6 +8,7 @@
 #include "core/report/letterhead.h"
 #include "core/report/proposal_prices.h"
 #include "core/report/sign_line.h"
+#include "core/report/work_words.h"
 #include "core/report/writing.h"
 #include "core/treatment/cost.h"
 #include "core/treatment/totals.h"
@@ -19,9 +20,7 @@ namespace {
 using report::addFact;
 using report::addIf;
 using report::itemTitle;
-using report::joined;
 using report::letterheadOf;
-using report::lowerFirst;
 using report::money;
 using report::personName;
 using report::plain;
@@ -45,30 +44,9 @@ Section bookSection(const JobFile& file, const Proposal& proposal) {
     return section;
 }
 
-// "taking down (whole book); washing (A1–F2)".
-std::string lastingText(const JobFile& file, const ProposalOption& option) {
-    std::vector<std::string> lasting;
-    for (const ProposalLine* line : irreversibleLines(file, option.id)) {
-        const std::string name = lowerFirst(file.techniques.nameOf(line->technique));
-        lasting.push_back(line->place.empty() ? name : fmt::format("{} ({})", name, line->place));
-    }
-    return joined(lasting);
-}
-
-bool saysNothing(const std::string& text) {
-    return text.empty() || lowerFirst(text) == "nothing" || lowerFirst(text) == "nothing.";
-}
-
 // What can't be undone catches the eye; that all can be is said in plain words.
 void addLasting(Section& section, const JobFile& file, const ProposalOption& option, bool isWork) {
-    const std::string lasting = lastingText(file, option);
-    const std::string said = saysNothing(option.irreversible) ? "" : sentence(option.irreversible);
-    const std::string text = joined(
-        {said, lasting.empty() ? ""
-                               : sentence((said.empty() ? "By the nature of the work: "
-                                                        : "Also, by the nature of the work: ") +
-                                          lasting)},
-        " ");
+    const std::string text = report::lastingText(file, option);
     if (!text.empty()) {
         section.blocks.emplace_back(Caution{"Can't be undone", text, refOf(option.id)});
     } else if (isWork && !option.irreversible.empty()) {
@@ -126,9 +104,9 @@ Section answerSection(const JobFile& file, const Proposal& proposal) {
     Table table{{{"", 1}, {"I choose", 7}, {"Not above, without asking me", 5}}, {}};
     for (const ProposalOption* option : optionsOf(file, proposal.id)) {
         const bool isWork = !linesOf(file, option->id).empty();
-        table.rows.push_back(row(
-            {"☐", option->name.empty() ? "An option" : option->name, isWork ? "……………………………" : ""},
-            refOf(option->id)));
+        table.rows.push_back(row({"☐", option->name.empty() ? "An option" : option->name,
+                                  isWork ? report::kSignLine : ""},
+                                 refOf(option->id)));
     }
     section.blocks.emplace_back(std::move(table));
     Facts facts;

@@ -13,8 +13,10 @@ namespace headcap::core {
 namespace {
 
 using report::addOr;
-using report::joined;
+using report::bold;
+using report::group;
 using report::row;
+using report::told;
 
 std::string minutes(Minutes spent) {
     return spent > Minutes{0} ? toText(spent) : "not noted";
@@ -36,11 +38,13 @@ Section stepsOf(const DayOfWork& day, const DaySheetNames& names) {
         made.struck = one.step.struckAt.has_value();
         table.rows.push_back(std::move(made));
     }
-    addOr(section, std::move(table), "Nothing was logged on this day.");
     if (!day.work.empty()) {
-        section.blocks.emplace_back(
-            Statement{fmt::format("In all {}.", toText(minutesOf(day.work)))});
+        TableRow all = row({"In all", "", "", "", "", ""});
+        all.cells.back() = bold(toText(minutesOf(day.work)));
+        all.kind = TableRow::Kind::total;
+        table.rows.push_back(std::move(all));
     }
+    addOr(section, std::move(table), "Nothing was logged on this day.");
     return section;
 }
 
@@ -92,11 +96,11 @@ Section periodOf(const DayOfWork& day) {
     Section section{.key = "period",
                     .title =
                         fmt::format("Hours from {} to {}", dayText(day.from), dayText(day.to))};
-    Table table{.columns = {{"Person", 4}, {"Job", 3}, {"Book", 6}, {"Hours", 2, true}}};
+    Table table{.columns = {{"Job", 3}, {"Book", 8}, {"Hours", 2, true}}};
     for (const PersonInJobs& person : timeSheet(day.period)) {
-        table.rows.push_back(row({person.person, "in all", "", toText(person.minutes)}));
+        table.rows.push_back(group(person.person, {}, toText(person.minutes)));
         for (const HoursOf& job : person.jobs) {
-            table.rows.push_back(row({"", job.name, job.also, toText(job.minutes)}));
+            table.rows.push_back(row({job.name, job.also, toText(job.minutes)}));
         }
     }
     addOr(section, std::move(table), "Nothing was logged in these days.");
@@ -118,9 +122,9 @@ DayOfWork loadDay(const RecordStore& store, const Clock& clock, Day day, Day fro
 std::string workText(const WorkDone& work, const TechniquesInForce& techniques) {
     const Step& step = work.step;
     const std::string title = stepTitle(step, techniques);
-    return joined({step.kind == StepKind::incident ? "Incident" : "",
-                   step.description == title ? "" : capitalised(title), step.description,
-                   step.struckAt ? "struck: " + step.struckWhy : ""});
+    return told({step.kind == StepKind::incident ? "Incident" : "",
+                 step.description == title ? "" : title, step.description,
+                 step.struckAt ? "struck: " + step.struckWhy : ""});
 }
 
 Document daySheet(const DayOfWork& day, const DaySheetNames& names, const Clock& clock) {
@@ -128,7 +132,6 @@ Document daySheet(const DayOfWork& day, const DaySheetNames& names, const Clock&
                       .subtitle = dayText(day.day),
                       .date = clock.today(),
                       .isDraft = false};
-    document.author = names.workshop;
     document.letterhead.name = names.workshop;
     document.sections = {stepsOf(day, names), sumsOf(day)};
     if (day.day == clock.today()) {

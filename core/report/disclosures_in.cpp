@@ -16,10 +16,6 @@
 namespace headcap::core::report {
 namespace {
 
-std::string orNot(std::string text) {
-    return text.empty() ? "NOT RECORDED" : text;
-}
-
 Facts leafFacts(const Context& at, const Facsimile& leaf) {
     const JobFile& file = at.file;
     const RecordRef source = refOf(leaf.id);

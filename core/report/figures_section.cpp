@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <cctype>
 #include <map>
 
 #include "core/report/sections.h"
@@ -30,10 +31,19 @@ std::string placeOf(const JobFile& file, const Photograph& photograph) {
     return placeIn(file, photograph.part, isLeafs ? leaf->place : photograph.place);
 }
 
+// As it is written, or as it begins a sentence; "K55" does not begin with "K5".
+bool beginsWith(const std::string& caption, const std::string& place) {
+    const std::string raised = capitalised(caption);
+    return raised.starts_with(capitalised(place)) &&
+           (raised.size() == place.size() ||
+            std::isalnum(static_cast<unsigned char>(raised[place.size()])) == 0);
+}
+
 std::string captionOf(const JobFile& file, const Photograph& photograph) {
     const std::string place = placeIn(file, photograph.part, photograph.place);
     std::string role{wordsFor(photograph.role)};
-    if (!place.empty()) {
+    // "Upper board as received" says the place itself.
+    if (!place.empty() && !beginsWith(photograph.caption, place)) {
         role = place + ", " + lowerFirst(role);
     }
     return sentence(told({role, photograph.caption}));

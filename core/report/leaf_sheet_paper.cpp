@@ -104,8 +104,9 @@ Document leafSheetPaper(const JobFile& file, const Clock& clock) {
         document.sections.push_back(
             {.key = "leaf_sheet",
              .title = "Leaf by leaf",
-             .blocks = {Statement{"No work on single leaves is on record, or the make-up of the "
-                                  "book is not known."}}});
+             .blocks = {Statement{booksOf(file).empty()
+                                      ? "The make-up of the book is not known."
+                                      : "No work on single leaves is planned for it."}}});
     }
     return document;
 }

@@ -15,7 +15,7 @@ Document logSheet(const JobFile& file, const Clock& clock) {
                       .date = clock.today(),
                       .isDraft = false,
                       .letterhead = report::letterheadOf(file)};
-    document.author = document.letterhead.name;
+    document.runningTitle = headingOf(file.item);
     document.sections = {report::logSection(at), report::peopleSection(at)};
     return document;
 }

@@ -7,14 +7,6 @@
 #include "core/values/english.h"
 
 namespace headcap::core::report {
-namespace {
-
-std::string orNot(std::string text) {
-    return text.empty() ? "NOT RECORDED" : text;
-}
-
-} // namespace
-
 std::string originText(const JobFile& file, const Lot& lot) {
     std::vector<std::string> parts{std::string{wordsFor(lot.origin)}};
     const bool saved = lot.origin == LotOrigin::saved || !lot.savedFrom.empty();

@@ -7,6 +7,7 @@
 #include "core/materials/job_cost.h"
 #include "core/materials/job_materials.h"
 #include "core/materials/lot_cost.h"
+#include "core/report/letterhead.h"
 #include "core/report/lot_origin.h"
 #include "core/report/writing.h"
 #include "core/treatment/bench_log.h"
@@ -33,6 +34,20 @@ std::string costText(const Shelf& shelf, const JobMaterial& material, const Mate
     return cost ? toText(*cost) : "not known";
 }
 
+// What the last column adds up to, where all of it is known.
+void addSpent(Table& table, const JobFile& file) {
+    const JobCost cost = jobCost(file);
+    if (cost.unknown > 0) {
+        return;
+    }
+    for (const Money& spent : cost.spent) {
+        TableRow all = row({"In all", "", "", "", ""});
+        all.cells.back() = bold(toText(spent));
+        all.kind = TableRow::Kind::total;
+        table.rows.push_back(std::move(all));
+    }
+}
+
 // One table of all lots, each with its uses under it and what of it went in all.
 Section usesOf(const JobFile& file, const Clock& clock) {
     Section section{.key = "materials", .title = "Materials used"};
@@ -53,17 +68,19 @@ Section usesOf(const JobFile& file, const Clock& clock) {
                 step += "; used all the same: " + one.use->overrideReason;
             }
             table.rows.push_back(row({shortDayText(clock.dayOf(one.step->at)), step,
-                                      one.use->stays ? one.removal : std::string{kNotLeft},
+                                      one.use->stays ? orNot(one.removal) : std::string{kNotLeft},
                                       one.use->amount ? amountText(file, *one.use) : "not noted",
                                       costText(shelf, material, *one.use)},
                                      refOf(one.use->id)));
         }
         for (const MaterialInFacsimile& one : material.facsimiles) {
             table.rows.push_back(
-                row({"", "Facsimile " + one.leaf->place, one.leaf->removal, "", ""},
+                row({"", "Facsimile " + placeIn(file, one.leaf->part, one.leaf->place),
+                     orNot(one.leaf->removal), "", ""},
                     refOf(one.leaf->id)));
         }
     }
+    addSpent(table, file);
     addOr(section, std::move(table), "Nothing was put into the book.");
     return section;
 }
@@ -103,9 +120,7 @@ Document materialsSheet(const JobFile& file, const std::vector<CutPart>& cutPart
                       .jobNumber = file.job.number,
                       .date = clock.today(),
                       .isDraft = false};
-    if (file.workshop) {
-        document.letterhead.name = file.workshop->name;
-    }
+    document.letterhead = letterheadOf(file);
     document.sections = {usesOf(file, clock), piecesOf(file, cutParts, clock), sumOf(file)};
     return document;
 }

@@ -1,10 +1,10 @@
 #include "core/report/proposal_prices.h"
 
 #include <algorithm>
-#include <cctype>
 
 #include <fmt/format.h>
 
+#include "core/report/work_words.h"
 #include "core/report/writing.h"
 #include "core/values/decimal.h"
 #include "core/values/english.h"
@@ -17,64 +17,13 @@ std::string taxName(const Proposal& proposal) {
     return fmt::format("Tax {} %", decimalText(proposal.taxPpm, kPercentPlaces));
 }
 
-std::string lowered(std::string_view text) {
-    std::string lower{text};
-    std::ranges::transform(lower, lower.begin(),
-                           [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
-    return lower;
-}
-
-bool beginsSo(std::string_view text, std::string_view word) {
-    return lowered(text).starts_with(lowered(word));
-}
-
-std::string firstWord(std::string_view text) {
-    return lowered(text.substr(0, text.find_first_of(" ,;.")));
-}
-
-std::string secondWord(std::string_view text) {
-    const std::size_t space = text.find(' ');
-    return space == std::string_view::npos ? std::string{} : firstWord(text.substr(space + 1));
-}
-
-// "Wash the stained leaves" says washing, "Mend tears" mending tears, "Wrapper and folders" a
-// wrapper: the technique's name before it would say it twice.
-bool saysTechnique(const std::string& words, const std::string& name, const Technique* technique) {
-    if (beginsSo(words, name)) {
-        return true;
-    }
-    if (technique != nullptr) {
-        for (const auto* phrases : {&technique->said, &technique->named}) {
-            if (std::ranges::any_of(*phrases, [&](const std::string& phrase) {
-                    return beginsSo(words, phrase + ' ') || lowered(words) == phrase;
-                })) {
-                return true;
-            }
-        }
-    }
-    const std::string said = firstWord(words);
-    const std::string first = firstWord(name);
-    const std::string second = secondWord(name);
-    constexpr std::size_t kStem = 4; // "wash"; "tak" of "take down" where the rest agrees
-    const auto [differs, other] = std::ranges::mismatch(said, first);
-    const auto stem = static_cast<std::size_t>(differs - said.begin());
-    const bool isStem = stem + 1 >= said.size();
-    return isStem &&
-           (second.empty() ? stem >= kStem : stem + 1 >= kStem && secondWord(words) == second);
-}
-
-// The technique, unless the words say it, and what goes into the book with it.
+// What is done, and what goes into the book with it.
 std::vector<Run> lineRuns(const JobFile& file, const ProposalLine& line) {
-    const std::string name = capitalised(file.techniques.nameOf(line.technique));
-    const bool isSaid =
-        saysTechnique(line.description, name, file.techniques.named(line.technique));
-    const std::string count = line.count > 1 ? fmt::format(" ({})", line.count) : std::string{};
-    std::vector<Run> runs =
-        plain(isSaid ? told({line.description + count}) : told({name + count, line.description}));
-    if (!line.materials.empty()) {
-        runs.push_back({" With " + sentence(line.materials), Run::Style::italic});
+    const std::string what = workWords(file, line.technique, line.description, line.count);
+    if (line.materials.empty()) {
+        return plain(what);
     }
-    return runs;
+    return {{sentence(what) + " "}, {"With " + sentence(line.materials), Run::Style::italic}};
 }
 
 // What stands in the columns of a cost table: an empty column is left out.
@@ -114,10 +63,6 @@ TableRow moneyRow(const CostColumns& columns, std::vector<Run> what, std::string
         }
     }
     return made;
-}
-
-std::vector<Run> bold(std::string text) {
-    return {Run{std::move(text), Run::Style::bold}};
 }
 
 // What the columns add up to, and what the whole comes to, in the last of them.

@@ -1,5 +1,7 @@
 #include "core/report/receipt.h"
 
+#include <algorithm>
+
 #include <fmt/format.h>
 
 #include "core/custody/leaf_count.h"
@@ -52,6 +54,7 @@ Section bookSection(const JobFile& file, const HandBack& back) {
         addFact(facts, "Came with it", returnedText(piece), refOf(piece.id));
     }
     addIf(section, std::move(facts));
+    report::addHazards(section, file, report::HazardReader::owner);
     return section;
 }
 
@@ -121,6 +124,22 @@ Section signatures(const HandBack& back) {
     return section;
 }
 
+// Its hazards stand with what goes back, above the signature.
+Section adviceOf(const JobFile& file, const Clock& clock) {
+    const ReportRequest request{.date = clock.today()};
+    Section section = report::adviceSection({file, request, clock});
+    for (Block& block : section.blocks) {
+        if (auto* list = std::get_if<List>(&block)) {
+            std::erase_if(list->items, [&](const ListItem& item) {
+                return std::ranges::any_of(file.hazards, [&](const Hazard& hazard) {
+                    return item.source == refOf(hazard.id);
+                });
+            });
+        }
+    }
+    return section;
+}
+
 } // namespace
 
 Document arrivalReceiptOf(const JobFile& file, const Clock& clock) {
@@ -132,7 +151,8 @@ Document arrivalReceiptOf(const JobFile& file, const Clock& clock) {
                       .letterhead = report::letterheadOf(file)};
     Section handedOver{.key = "receipt_arrived_signed", .title = "Handed over"};
     Facts facts;
-    facts.facts.push_back({"By the owner", plain(report::kSignLine)});
+    facts.facts.push_back({"Name", plain(report::kSignLine)});
+    facts.facts.push_back({"Date, signature", plain(report::kSignLine)});
     facts.facts.push_back({"For the workshop", plain(report::kSignLine)});
     handedOver.blocks.emplace_back(std::move(facts));
     document.runningTitle = headingOf(file.item);
@@ -141,7 +161,6 @@ Document arrivalReceiptOf(const JobFile& file, const Clock& clock) {
 }
 
 Document receiptOf(const JobFile& file, const HandBack& back, const Clock& clock) {
-    const ReportRequest request{.date = clock.today()};
     Document document{.title = "Receipt for the return",
                       .subtitle = report::itemTitle(file.item),
                       .jobNumber = file.job.number,
@@ -152,7 +171,7 @@ Document receiptOf(const JobFile& file, const HandBack& back, const Clock& clock
     document.runningTitle = headingOf(file.item);
     // What is signed stands with what is signed for; the advice is for taking along.
     document.sections = {bookSection(file, back), handingSection(file, back), signatures(back),
-                         report::adviceSection({file, request, clock})};
+                         adviceOf(file, clock)};
     return document;
 }
 

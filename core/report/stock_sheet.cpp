@@ -51,10 +51,10 @@ Document stockSheet(const Shelf& shelf, Day day, const std::string& workshop, co
     document.letterhead.name = workshop;
     Section section{.key = "stock", .title = "On the shelf"};
     Table table{.columns = {{"Lot", 2},
-                            {"What it is", 10},
+                            {"What it is", 9},
                             {"Sheet", 5},
                             {"Kept at", 5},
-                            {"Good until", 4},
+                            {"Good until", 5},
                             {"Left", 3, true}}};
     const Material* last = nullptr;
     for (const StockLine& line : stockOn(shelf, day, clock)) {

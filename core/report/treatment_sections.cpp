@@ -1,14 +1,17 @@
 #include <algorithm>
+#include <iterator>
 
 #include <fmt/format.h>
 
 #include "core/report/sections.h"
 #include "core/report/trade_words.h"
+#include "core/report/work_words.h"
 #include "core/report/writing.h"
 #include "core/treatment/approval.h"
 #include "core/treatment/bench_log.h"
 #include "core/treatment/carried_out.h"
 #include "core/treatment/departures.h"
+#include "core/treatment/totals.h"
 #include "core/values/english.h"
 
 namespace headcap::core::report {
@@ -26,30 +29,62 @@ std::string proposalText(const JobFile& file, const Proposal& proposal) {
         " ");
 }
 
-std::string optionText(const ProposalOption& option) {
-    return joined(
-        {sentence(option.name.empty() ? "An option" : option.name), sentence(option.effect),
-         option.risk.empty() ? "" : "Risk: " + sentence(option.risk),
-         option.irreversible.empty() ? "" : "Can't be undone: " + sentence(option.irreversible)},
-        " ");
+std::string lastingSentence(const JobFile& file, const ProposalOption& option) {
+    const std::string lasting = lastingText(file, option);
+    if (!lasting.empty()) {
+        return "Can't be undone: " + lasting;
+    }
+    return option.irreversible.empty() || linesOf(file, option.id).empty()
+               ? ""
+               : "All of it can be undone.";
+}
+
+std::string optionText(const JobFile& file, const ProposalOption& option) {
+    return joined({sentence(option.name.empty() ? "An option" : option.name),
+                   sentence(option.effect),
+                   option.risk.empty() ? "" : "Risk: " + sentence(option.risk),
+                   lastingSentence(file, option)},
+                  " ");
 }
 
 std::string lineText(const JobFile& file, const ProposalLine& line) {
-    return told({file.techniques.nameOf(line.technique), line.description});
+    return workWords(file, line.technique, line.description);
+}
+
+// No prices: the report stands apart from the invoice. An empty column is left out.
+Table linesTable(const JobFile& file, const ProposalOption& option) {
+    const auto lines = linesOf(file, option.id);
+    const auto any = [&](auto&& isThere) { return std::ranges::any_of(lines, isThere); };
+    const bool hasPlace = any([](const auto* line) { return !line->place.empty(); });
+    const bool hasMaterials = any([](const auto* line) { return !line->materials.empty(); });
+    const bool hasTime = any([](const auto* line) { return line->minutes > Minutes{0}; });
+    Table table{{{"Work", 5}}, {}};
+    const auto add = [&](bool isThere, TableColumn column) {
+        if (isThere) {
+            table.columns.push_back(std::move(column));
+        }
+    };
+    add(hasPlace, {"Place", 3});
+    add(hasMaterials, {"Materials", 4});
+    add(hasTime, {"Time", 2, true});
+    for (const ProposalLine* line : lines) {
+        TableRow made = row({lineText(file, *line)}, refOf(line->id));
+        const auto fill = [&](bool isThere, std::string text) {
+            if (isThere) {
+                made.cells.push_back(plain(std::move(text)));
+            }
+        };
+        fill(hasPlace, line->place);
+        fill(hasMaterials, line->materials);
+        fill(hasTime, line->minutes > Minutes{0} ? minutesText(line->minutes) : "");
+        table.rows.push_back(std::move(made));
+    }
+    return table;
 }
 
 void addOption(Section& section, const JobFile& file, const ProposalOption& option) {
-    section.blocks.emplace_back(Paragraph{plain(optionText(option)), refOf(option.id)});
-    // No prices: the report stands apart from the invoice.
-    Table lines{{{"Work", 5}, {"Place", 3}, {"Materials", 4}, {"Time", 2, true}}, {}};
-    for (const ProposalLine& line : file.lines) {
-        if (line.option == option.id) {
-            lines.rows.push_back(row({lineText(file, line), line.place, line.materials,
-                                      line.minutes.count() > 0 ? minutesText(line.minutes) : ""},
-                                     refOf(line.id)));
-        }
-    }
-    if (!lines.rows.empty()) {
+    section.blocks.emplace_back(Paragraph{plain(optionText(file, option)), refOf(option.id)});
+    if (Table lines = linesTable(file, option); !lines.rows.empty()) {
         section.blocks.emplace_back(std::move(lines));
     }
 }
@@ -71,19 +106,50 @@ Section proposed(const Context& at) {
     return section;
 }
 
-// The limit, and whether it was kept: without the bill, which stands apart from the report.
-std::string limitText(const JobFile& file, const Decision& decision) {
-    if (!decision.limit) {
-        return {};
-    }
-    const std::string limit = "Not above " + toText(*decision.limit) + " without being asked.";
+// Without what parts its thousands.
+std::string unparted(const std::string& text) {
+    std::string kept;
+    std::ranges::copy_if(text, std::back_inserter(kept),
+                         [](char c) { return c != ',' && c != '\'' && c != ' '; });
+    return kept;
+}
+
+// Whether the words name the sum, however its thousands are parted.
+bool namesSum(const std::string& words, const Money& sum) {
+    const std::string text = unparted(words);
+    const std::string figures = unparted(toText(sum));
+    const std::string whole = figures.substr(0, figures.find_first_not_of("0123456789"));
+    const auto isDigit = [&](std::size_t at) {
+        return at < text.size() && text[at] >= '0' && text[at] <= '9';
+    };
+    const std::size_t at = text.find(whole);
+    return !whole.empty() && at != std::string::npos && (at == 0 || !isDigit(at - 1)) &&
+           !isDigit(at + whole.size());
+}
+
+// Whether the limit was kept: without the bill, which stands apart from the report.
+std::string keptText(const JobFile& file, const Decision& decision, const std::string& sum) {
     const auto done = costAsDone(file, decision.limit->currency);
     if (approval(file) != &decision || !done || done->gross.minor == 0) {
-        return limit;
+        return {};
     }
-    return limit + (done->gross.minor <= decision.limit->minor
-                        ? " The work as it was done stayed within it."
-                        : " The work as it was done goes above it.");
+    const bool isKept = done->gross.minor <= decision.limit->minor;
+    return fmt::format("The work as it was done {} {}.", isKept ? "stayed within" : "goes above",
+                       sum);
+}
+
+// The limit is said in the owner's words where these name it.
+std::string limitText(const JobFile& file, const Decision& decision) {
+    const std::string words = decision.limits.empty() ? "" : "Limits: " + sentence(decision.limits);
+    if (!decision.limit) {
+        return words;
+    }
+    const std::string limit = toText(*decision.limit);
+    return namesSum(decision.limits, *decision.limit)
+               ? joined({words, keptText(file, decision, limit)}, " ")
+               : joined({"Not above " + limit + " without being asked.",
+                         keptText(file, decision, "it"), words},
+                        " ");
 }
 
 std::string decisionText(const JobFile& file, const Decision& decision) {
@@ -96,13 +162,11 @@ std::string decisionText(const JobFile& file, const Decision& decision) {
     return joined(
         {fmt::format("Proposal {}{}: {} on {} {}{}, {}.",
                      proposal == file.proposals.end() ? "?" : std::to_string(proposal->version),
-                     option == file.options.end() ? "" : ", option " + option->name,
+                     option == file.options.end() ? "" : ", “" + option->name + "”",
                      wordsFor(decision.kind), dayText(decision.onDay), by,
                      decision.authority.empty() ? "" : " (" + decision.authority + ")",
                      wordsFor(decision.means)),
-         limitText(file, decision),
-         decision.limits.empty() ? "" : "Limits: " + sentence(decision.limits),
-         sentence(decision.note)},
+         limitText(file, decision), sentence(decision.note)},
         " ");
 }
 
@@ -189,7 +253,7 @@ Section done(const Context& at) {
     }
     for (const Step* step : stepsOutsideLines(at.file)) {
         table.rows.push_back(
-            row({told({at.file.techniques.nameOf(step->technique), step->description}),
+            row({workWords(at.file, step->technique, step->description),
                  placeIn(at.file, step->part, step->place), whyUnapproved(at, *step),
                  "done on " + dayText(at.clock.dayOf(step->at)) +
                      (step->minutes.count() > 0 ? ", " + minutesText(step->minutes) : "")},

@@ -6,6 +6,7 @@
 #include "core/materials/cut_for_job.h"
 #include "core/report/labels.h"
 #include "core/report/repair_steps.h"
+#include "core/report/work_words.h"
 #include "core/report/writing.h"
 #include "core/treatment/approval.h"
 
@@ -24,7 +25,8 @@ void wantWords(Wanted& wanted, const JobFile& file) {
         if (proposals.contains(option.proposal)) {
             options.insert(option.id);
             wanted.say("treatment_proposed", option,
-                       {option.name, option.effect, option.risk, option.irreversible});
+                       {option.name, option.effect, option.risk,
+                        saysNothing(option.irreversible) ? "" : option.irreversible});
         }
     }
     for (const ProposalLine& line : file.lines) {

@@ -20,6 +20,10 @@ std::vector<Run> italic(std::string text) {
     return {Run{std::move(text), Run::Style::italic}};
 }
 
+std::vector<Run> bold(std::string text) {
+    return {Run{std::move(text), Run::Style::bold}};
+}
+
 void addFact(Facts& facts, std::string_view label, std::string value,
              std::optional<RecordRef> source) {
     if (!value.empty()) {
@@ -108,6 +112,10 @@ std::string lowerFirst(std::string_view text) {
 
 std::string orUnnamed(std::string place) {
     return place.empty() ? "a place not named" : place;
+}
+
+std::string orNot(std::string text) {
+    return text.empty() ? "NOT RECORDED" : text;
 }
 
 std::string personName(const JobFile& file, const std::optional<Id<Person>>& id) {

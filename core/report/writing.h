@@ -12,6 +12,7 @@ namespace headcap::core::report {
 
 [[nodiscard]] std::vector<Run> plain(std::string text);
 [[nodiscard]] std::vector<Run> italic(std::string text);
+[[nodiscard]] std::vector<Run> bold(std::string text);
 
 // Adds the fact where there is something to say.
 void addFact(Facts& facts, std::string_view label, std::string value,
@@ -33,9 +34,10 @@ void addPart(Section& section, std::string heading, Table table);
 // "Joints, upper joint"; a place that is the component's own name is said once.
 [[nodiscard]] std::string partAndPlace(const JobFile& file, const Finding& finding);
 // Of a material of which nothing stays.
-inline constexpr std::string_view kNotLeft = "not left in the book on purpose";
+inline constexpr std::string_view kNotLeft = "not meant to stay in the book";
 [[nodiscard]] std::string lowerFirst(std::string_view text);
 [[nodiscard]] std::string orUnnamed(std::string place); // or "a place not named"
+[[nodiscard]] std::string orNot(std::string text);      // or "NOT RECORDED"
 [[nodiscard]] std::string personName(const JobFile& file, const std::optional<Id<Person>>& id);
 [[nodiscard]] std::string lotText(const JobFile& file, const std::optional<Id<Lot>>& id);
 // "grain along the spine"; empty where nothing is said.

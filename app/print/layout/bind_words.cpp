@@ -34,6 +34,13 @@ const QRegularExpression& aroundTimes() {
     return pattern;
 }
 
+// "7 h 30 min" is one time.
+const QRegularExpression& withinTime() {
+    static const QRegularExpression pattern(
+        QStringLiteral("(?<=[0-9]\\x{a0}h) (?=[0-9]{1,2}\\x{a0}min\\b)"));
+    return pattern;
+}
+
 constexpr QChar kDash{0x2013};
 
 } // namespace
@@ -51,6 +58,7 @@ bool isBoundAcross(const QString& text, qsizetype at) {
 QString bindWords(QString text) {
     const QString space(QChar::Nbsp);
     text.replace(beforeUnit(), space);
+    text.replace(withinTime(), space);
     text.replace(beforeMonth(), space);
     text.replace(beforeNumber(), space);
     text.replace(aroundTimes(), space);

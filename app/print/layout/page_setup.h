@@ -40,6 +40,7 @@ inline constexpr double kTextLeft = mm(48);
 inline constexpr double kTextWidth = kBlockWidth - kTextLeft;
 inline constexpr double kSideWidth = mm(43);
 inline constexpr double kFigureWidth = mm(85);
-inline constexpr double kHair = 0.35; // width of a hair rule
+inline constexpr double kHair = 0.35;         // width of a hair rule
+inline constexpr double kSignHeight = mm(13); // room for a hand above a ruled line
 
 } // namespace headcap::app::print

@@ -8,6 +8,7 @@
 #include "app/print/layout/row_slabs.h"
 #include "app/print/layout/table_columns.h"
 #include "app/print/layout/types.h"
+#include "core/report/sign_line.h"
 
 namespace headcap::app::print {
 
@@ -85,8 +86,52 @@ std::vector<Slab> groupRow(Flow& flow, const core::TableRow& row) {
     return slabs;
 }
 
+bool isBlank(const std::vector<core::Run>& cell) {
+    return core::plainText(cell) == core::report::kSignLine;
+}
+
+bool hasBlank(const core::TableRow& row) {
+    return std::ranges::any_of(row.cells, isBlank);
+}
+
+// Something is written into the row by hand: it is as high as a line that is signed, its words
+// stand on the ruled line.
+Slab signRow(Flow& flow, const core::Table& table, const core::TableRow& row,
+             const std::vector<ColumnPlace>& places) {
+    std::vector<std::pair<double, SetText>> texts;
+    double highest = 0;
+    for (std::size_t i = 0; i < std::min(row.cells.size(), places.size()); ++i) {
+        SetText text = isBlank(row.cells[i]) ? SetText{}
+                                             : setText(row.cells[i], kTable, places[i].width,
+                                                       alignOf(table.columns[i]));
+        noteSigns(flow, text.signsWithoutFace);
+        highest = std::max(highest, text.height());
+        texts.emplace_back(places[i].left, std::move(text));
+    }
+    Slab slab;
+    slab.height = std::max(kSignHeight, highest + 2 * kTableRow.padBelow);
+    const double foot = slab.height - kTableRow.padBelow;
+    for (const auto& [left, text] : texts) {
+        for (const TextLine& line : text.lines) {
+            slab.marks.push_back(moved(line, {left, foot - text.height()}));
+        }
+    }
+    for (std::size_t i = 0; i < std::min(row.cells.size(), places.size()); ++i) {
+        if (isBlank(row.cells[i])) {
+            const double right = places[i].left + places[i].width;
+            slab.marks.push_back(
+                Rule{{places[i].left, slab.height}, {right, slab.height}, kHair, Ink::text});
+        }
+    }
+    slab.marks.push_back(acrossRule(slab.height, kHair, Ink::faint));
+    return slab;
+}
+
 std::vector<Slab> bodyRow(Flow& flow, const core::Table& table, const core::TableRow& row,
                           const std::vector<ColumnPlace>& places, bool beginsTotals) {
+    if (hasBlank(row)) {
+        return {signRow(flow, table, row, places)};
+    }
     std::vector<Cell> cells;
     for (std::size_t i = 0; i < std::min(row.cells.size(), places.size()); ++i) {
         SetText text = setText(row.cells[i], kTable, places[i].width, alignOf(table.columns[i]));

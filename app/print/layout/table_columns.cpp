@@ -12,7 +12,7 @@ namespace {
 
 constexpr double kBetween = 12;
 constexpr double kUnbroken = 10'000;
-constexpr double kShortText = 72; // what is no longer than this is not broken: a date, a name
+constexpr double kShortText = 80; // what is no longer than this is not broken: a date, a name
 
 double leastWidth(const core::Table& table, std::size_t column) {
     double least = longestWord({core::Run{table.columns[column].title}}, kColumnHead);

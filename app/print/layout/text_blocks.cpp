@@ -13,7 +13,6 @@ namespace {
 constexpr double kFactLabelWidth = mm(34);
 constexpr double kFactValueLeft = kTextLeft + mm(37);
 constexpr double kFactValueWidth = kBlockWidth - kFactValueLeft;
-constexpr double kSignHeight = mm(13);
 constexpr double kListIndent = mm(5);
 constexpr double kCautionEdge = mm(2.2);
 

@@ -6,8 +6,10 @@
 #include <gtest/gtest.h>
 
 #include "app/print/layout/blocks.h"
+#include "app/print/layout/page_setup.h"
 #include "app/print/layout/set_text.h"
 #include "app/print/layout/table_columns.h"
+#include "core/report/sign_line.h"
 #include "tests/app/print/sample_document.h"
 
 namespace headcap::app::print {
@@ -137,6 +139,31 @@ TEST(Layout, partsARowThatIsLongerThanAPageBetweenItsLines) {
         }
     }
     EXPECT_NE(all.find("w2999 "), std::string::npos);
+}
+
+// Common practice: 12 mm for a hand; the rule as wide as its column, and no row of dots.
+TEST(Layout, leavesRoomToWriteWhereARowIsFilledInByHand) {
+    const core::Table table{{{"I choose", 2}, {"Not above", 3}},
+                            {{{plainRun("first"), plainRun(core::report::kSignLine)}},
+                             {{plainRun("second"), plainRun(core::report::kSignLine)}}}};
+    const Pages pages = layOut(documentOf({table}), pageSetup(Sheet::a4));
+    EXPECT_EQ(countOf(pages, core::report::kSignLine), 0U);
+    std::vector<double> tops;
+    for (const TextLine& line : marksOf<TextLine>(pages.pages.front())) {
+        if (line.text == QStringLiteral("first") || line.text == QStringLiteral("second")) {
+            tops.push_back(line.at.y());
+        }
+    }
+    ASSERT_EQ(tops.size(), 2U);
+    EXPECT_GE(tops[1] - tops[0], mm(12));
+    const double narrow = kBlockWidth / 2;
+    const double wide = kBlockWidth * 0.9;
+    std::size_t blanks = 0;
+    for (const Rule& rule : marksOf<Rule>(pages.pages.front())) {
+        const double length = rule.to.x() - rule.from.x();
+        blanks += length > narrow && length < wide && rule.ink == Ink::text ? 1 : 0;
+    }
+    EXPECT_EQ(blanks, 2U);
 }
 
 // A sum on a page of its own adds up nothing that one sees.

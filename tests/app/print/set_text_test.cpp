@@ -165,7 +165,8 @@ INSTANTIATE_TEST_SUITE_P(
         Bound{"182 × 121 × 24 mm", "182~×~121~×~24~mm"}, Bound{"3 March 2031", "3~March 2031"},
         Bound{"see pp. [4] 1", "see pp.~[4] 1"}, Bound{"lot 31-006, lots", "lot~31-006, lots"},
         Bound{"of 3/8 in. and 60 minutes", "of 3/8~in. and 60 minutes"},
-        Bound{"2 millimetres, 2 good", "2 millimetres, 2 good"}, Bound{"1 240 mm²", "1 240~mm²"}));
+        Bound{"2 millimetres, 2 good", "2 millimetres, 2 good"}, Bound{"1 240 mm²", "1 240~mm²"},
+        Bound{"7 h 30 min. Set for 2 h 10 min", "7~h~30~min. Set for 2~h~10~min"}));
 
 } // namespace
 } // namespace headcap::app::print

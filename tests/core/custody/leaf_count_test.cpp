@@ -55,6 +55,27 @@ TEST(LeafCount, aNumberGivenIsHeldAgainstIt) {
     EXPECT_FALSE(leafCountOf(job.file).leaves.isApart());
 }
 
+// Of a set of which one volume was not collated nobody knows how many leaves go out.
+TEST(LeafCount, aVolumeNotCollatedIsNoneOfTheSum) {
+    FinishedJob job;
+    Item first = job.file.item;
+    first.id = job.ids.next<Item>();
+    first.volumeLabel = "vol. 1";
+    Item second = first;
+    second.id = job.ids.next<Item>();
+    second.volumeLabel = "vol. 2";
+    job.file.parts = {first, second};
+    job.file.collations.front().part = first.id;
+    EXPECT_FALSE(leafCountOf(job.file).leaves.due());
+    EXPECT_EQ(leafCountText(job.file), "107 of 108 leaves of vol. 1 on arrival, vol. 2 not "
+                                       "counted and K5 supplied");
+    job.file.parts.pop_back();
+    EXPECT_EQ(leafCountOf(job.file).leaves.in, 107);
+    job.file.parts.push_back(second);
+    job.file.collations.front().part.reset(); // of the whole set
+    EXPECT_EQ(leafCountOf(job.file).leaves.in, 107);
+}
+
 // A plate is no leaf of the text, and is counted for itself.
 TEST(LeafCount, platesAreCountedApart) {
     FinishedJob job;

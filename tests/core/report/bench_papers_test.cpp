@@ -2,6 +2,7 @@
 #include <gtest/gtest.h>
 
 #include "core/report/log_sheet.h"
+#include "core/report/materials_sheet.h"
 #include "core/report/receipt.h"
 #include "tests/support/job_builder.h"
 
@@ -67,6 +68,47 @@ TEST(LogSheet, saysTheHoursOfEachPerson) {
     EXPECT_TRUE(says(sheet, "Jan Roe"));
     EXPECT_TRUE(says(sheet, "1 h 35 min"));
     EXPECT_TRUE(says(sheet, "40 min"));
+}
+
+// Struck work is not among the hours; no more is it among what was done in them.
+TEST(LogSheet, countsWhatIsStruckApart) {
+    JobBuilder b;
+    b.step("guarding", "K7", day(2031, 4, 2)).minutes = Minutes{40};
+    Step& step = b.step("guarding", "K8", day(2031, 4, 2));
+    step.minutes = Minutes{15};
+    step.struckAt = at(day(2031, 4, 2), 12);
+    step.struckBy = b.anyone();
+    step.struckWhy = "it was K7";
+    const Document sheet = logSheet(b.file, b.clock);
+    EXPECT_TRUE(says(sheet, "1 entry of the log; 40 min; 1 entry that is struck"))
+        << plainText(sheet);
+}
+
+// Who signs for it has read what not to touch with bare hands.
+TEST(Receipt, ofAReturnSaysTheHazardAboveTheSignatureAndOnce) {
+    FinishedJob b;
+    b.file.hazards.push_back({.id = b.ids.next<Hazard>(),
+                              .item = b.file.item.id,
+                              .term = "arsenical_green",
+                              .state = HazardState::suspected});
+    const HandBack back{
+        .id = b.ids.next<HandBack>(), .job = b.file.job.id, .onDay = day(2031, 5, 6)};
+    const std::string text = plainText(receiptOf(b.file, back, b.clock));
+    const std::size_t hazard = text.find("Arsenical green");
+    ASSERT_NE(hazard, std::string::npos);
+    EXPECT_LT(hazard, text.find("signature"));
+    EXPECT_EQ(text.find("Arsenical green", hazard + 1), std::string::npos);
+}
+
+TEST(MaterialsSheet, saysWhereItIsNotRecordedHowSomethingComesOff) {
+    JobBuilder b;
+    b.material("paste", MaterialClass::adhesivePrepared, Unit::gram);
+    b.lot("31-006", "paste", Amount::of(Mass::grams(50)));
+    Step& step = b.step("guarding", "K7", day(2031, 4, 2));
+    step.undoing.clear();
+    b.use(step, "31-006", Amount::of(Mass::grams(1))).removal.clear();
+    const std::string text = plainText(materialsSheet(b.file, {}, b.clock));
+    EXPECT_NE(text.find("Guarding, K7 · NOT RECORDED"), std::string::npos) << text;
 }
 
 TEST(Receipt, ofWhatCameSaysItsValueItsPiecesAndItsHazard) {

@@ -43,7 +43,7 @@ TEST(ReportWords, amountsAreSaidAsABinderSaysThem) {
     const std::string introduced = textOf(job, "disclosures_c");
     EXPECT_TRUE(says(introduced, "9 l")) << introduced;
     EXPECT_TRUE(says(introduced, "0.02 of a skin")) << introduced;
-    EXPECT_TRUE(says(introduced, "Not left in the book on purpose")) << introduced;
+    EXPECT_TRUE(says(introduced, "Not meant to stay in the book")) << introduced;
     EXPECT_TRUE(undisclosed(job.file, documentOf(job)).empty());
 }
 
@@ -121,6 +121,14 @@ TEST(ReportWords, aLimitIsSaidWithWhetherItWasKept) {
         says(textOf(job, "treatment_approved"), "The work as it was done stayed within it."));
     job.file.decisions.front().limit = Money{100, "EUR"};
     EXPECT_TRUE(says(textOf(job, "treatment_approved"), "The work as it was done goes above it."));
+    // The owner's own words name the sum: it is not said before them once more.
+    job.file.decisions.front().limit = Money{320'000, "EUR"};
+    job.file.decisions.front().limits = "Not above 3,200 EUR without asking again";
+    const std::string named = textOf(job, "treatment_approved");
+    EXPECT_TRUE(says(named, "again. The work as it was done stayed within 3,200.00 EUR.")) << named;
+    EXPECT_FALSE(says(named, "without being asked")) << named;
+    job.file.decisions.front().limits = "In one year, by 13,200 hours at the most";
+    EXPECT_TRUE(says(textOf(job, "treatment_approved"), "without being asked"));
 }
 
 // The printing of a facsimile is no repair; put in, it is told with its leaf.
@@ -139,6 +147,29 @@ TEST(ReportWords, thePrintingOfAFacsimileIsToldWithItsLeaf) {
     }
     EXPECT_TRUE(says(textOf(job, "disclosures_b"), "not yet in the book"))
         << "where no leaf is on record, nothing else would tell it";
+}
+
+// Its words and the name of its technique, which they may say already; no column with nothing in
+// it; and where nothing is lasting, no word that sounds as if something were.
+TEST(ReportWords, aProposalSaysNothingTwiceAndNothingEmpty) {
+    JobBuilder job;
+    const ProposalOption option = job.option(job.proposal(), "A");
+    job.file.options.back().irreversible = "Nothing";
+    job.line(option, "guarding");
+    job.file.lines.back().description = "Guarding of two folds";
+    job.file.lines.back().materials.clear();
+    job.file.lines.back().place = "K5, K6";
+    std::string text = textOf(job, "treatment_proposed");
+    EXPECT_TRUE(says(text, "Guarding of two folds")) << text;
+    EXPECT_FALSE(says(text, "Guarding. Guarding")) << text;
+    EXPECT_TRUE(says(text, "Place")) << text;
+    EXPECT_FALSE(says(text, "Materials")) << text;
+    EXPECT_TRUE(says(text, "All of it can be undone.")) << text;
+    EXPECT_FALSE(says(text, "Nothing")) << text;
+    EXPECT_TRUE(undisclosed(job.file, documentOf(job)).empty());
+    job.file.lines.back().technique = "washing";
+    text = textOf(job, "treatment_proposed");
+    EXPECT_TRUE(says(text, "Can't be undone: By the nature of the work: washing (K5, K6)")) << text;
 }
 
 TEST(ReportWords, aFormulaIsSetWithDashesAndNothingElseOfItIsChanged) {
@@ -166,7 +197,7 @@ std::vector<std::string> blocksOf(std::initializer_list<Shot> shots) {
     for (const Shot& shot : shots) {
         Photograph& photograph = job.photograph(shot.role);
         photograph.place = shot.place;
-        photograph.caption = shot.place;
+        photograph.caption = "the stain";
         photograph.figureWidth = shot.width;
     }
     std::vector<std::string> blocks;
@@ -209,6 +240,17 @@ TEST(ReportFigures, aFacsimileKeepsItsStatementWithIt) {
                   {PhotoRole::detail, "plate IX", FigureWidth::full}}),
         (std::vector<std::string>{"Plate IX, after treatment (full) | Plate IX, detail (full)",
                                   "Spine, before treatment"}));
+}
+
+TEST(ReportFigures, aCaptionThatBeginsWithItsPlaceSaysItOnce) {
+    JobBuilder job;
+    Photograph& photograph = job.photograph(PhotoRole::before);
+    photograph.place = "K5";
+    photograph.caption = "K5 as received, torn";
+    EXPECT_TRUE(says(textOf(job, "figures"), "Before treatment. K5 as received, torn."));
+    EXPECT_TRUE(undisclosed(job.file, documentOf(job)).empty());
+    photograph.caption = "K55 is another leaf";
+    EXPECT_TRUE(says(textOf(job, "figures"), "K5, before treatment. K55 is another leaf."));
 }
 
 TEST(ReportFigures, whatNamesNoPlaceStandsInItsOrder) {

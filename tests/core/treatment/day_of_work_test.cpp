@@ -105,8 +105,8 @@ TEST_F(DayOfWorkTest, isPrintedWithEveryStepAndSum) {
     const std::string text =
         plainText(daySheet(shown, {.techniques = techniques, .clockText = clockText}, m_b.clock));
     for (const char* said :
-         {"1 April 2031", "31-001", "Book of 31-002", "Guarding, K7", "two guards, both thin",
-          "50 min", "1 h 10 min", "10:00", "Hours from 31 March 2031 to 1 April 2031"}) {
+         {"1 April 2031", "31-001", "Book of 31-002", "Guarding, K7. Two guards, both thin",
+          "50 min", "In all · 1 h 10 min", "10:00", "Hours from 31 March 2031 to 1 April 2031"}) {
         EXPECT_NE(text.find(said), std::string::npos) << said << "\n" << text;
     }
     EXPECT_EQ(text.find("Setting"), std::string::npos);
