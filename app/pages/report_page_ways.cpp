@@ -1,5 +1,6 @@
 // The ways out of the report: paper, a draft, the issue, and what was issued before.
 #include <algorithm>
+#include <memory>
 
 #include <QLineEdit>
 #include <QPrintDialog>
@@ -22,24 +23,39 @@ QString suggestedName(const core::JobFile& file) {
     return fromCore(file.job.number) + QStringLiteral(" draft.pdf");
 }
 
+Notice noticeOf(const print::PrintOutcome& outcome) {
+    if (outcome.isComplete) {
+        return {Notice::Kind::done, counted(outcome.pages, ReportPage::tr("Printed: %1 page"),
+                                            ReportPage::tr("Printed: %1 pages"))};
+    }
+    if (outcome.wasStopped) {
+        return {Notice::Kind::done,
+                counted(outcome.pages, ReportPage::tr("Printing was stopped after %1 page."),
+                        ReportPage::tr("Printing was stopped after %1 pages."))};
+    }
+    return {Notice::Kind::failed,
+            counted(outcome.pages, ReportPage::tr("The printer stopped after %1 page."),
+                    ReportPage::tr("The printer stopped after %1 pages."))};
+}
+
 } // namespace
 
 bool ReportPage::print() {
-    QPrinter printer{QPrinter::HighResolution};
-    printer.setDocName(fromCore(m_file->job.number));
-    QPrintDialog dialog{&printer, this};
-    if (dialog.exec() != QDialog::Accepted) {
+    if (m_desk->isBusy()) {
+        return true;
+    }
+    const auto printer = std::make_shared<QPrinter>(QPrinter::HighResolution);
+    printer->setDocName(fromCore(m_file->job.number));
+    if (QPrintDialog dialog{printer.get(), this}; dialog.exec() != QDialog::Accepted) {
         return true;
     }
     session().guarded([&] {
-        const auto outcome =
-            print::printReport(draftOf(session().stores(), session().clock(), *m_file),
-                               photoLookup(session().stores()), printer);
-        session().say({outcome.isComplete ? Notice::Kind::done : Notice::Kind::failed,
-                       outcome.isComplete
-                           ? counted(outcome.pages, tr("Printed: %1 page"), tr("Printed: %1 pages"))
-                           : counted(outcome.pages, tr("The printer stopped after %1 page."),
-                                     tr("The printer stopped after %1 pages."))});
+        m_desk->draw(
+            [document = draftOf(session().stores(), session().clock(), *m_file),
+             photos = photoLookup(session().stores()), printer](const print::PdfOptions& options) {
+                return print::printReport(document, photos, *printer, options.progress);
+            },
+            [this](const print::PrintOutcome& outcome) { session().say(noticeOf(outcome)); });
     });
     return true;
 }

@@ -19,13 +19,15 @@
 
 namespace headcap::app::print {
 
+// Called after each page; false stops.
+using PdfProgress = std::function<bool(int pagesDone, int pages)>;
+
 struct PdfOptions {
     Sheet sheet = Sheet::a4;
     // When the file says it was made; by default the document's date. Nothing else in the file
     // depends on the time: the same document gives the same bytes.
     std::optional<core::Instant> madeAt{};
-    // Called after each page; false stops, and no file is left.
-    std::function<bool(int pagesDone, int pages)> progress{};
+    PdfProgress progress{}; // where it stops, no file is left
 };
 
 // A photograph that stands in the report as a ruled box.

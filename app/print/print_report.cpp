@@ -48,7 +48,7 @@ Sheet sheetFor(const QPrinter& printer) {
 }
 
 PrintOutcome printReport(const core::Document& document, const PhotoLookup& photos,
-                         QPrinter& printer) {
+                         QPrinter& printer, const PdfProgress& progress) {
     printer.setFullPage(true);
     const Pages pages = layOut(document, pageSetup(sheetFor(printer)));
     PrintOutcome outcome;
@@ -73,13 +73,20 @@ PrintOutcome printReport(const core::Document& document, const PhotoLookup& phot
         std::min({1.0, paper.width() / pages.size.width(), paper.height() / pages.size.height()});
     const double scale = fit * printer.resolution() / 72.0;
     painter.scale(scale, scale);
-    for (const std::size_t page : pagesToPrint(printer, pages.pages.size())) {
+    const auto wanted = pagesToPrint(printer, pages.pages.size());
+    for (const std::size_t page : wanted) {
         if (outcome.pages > 0 && !printer.newPage()) {
             outcome.isComplete = false;
             return outcome;
         }
         paintPage(painter, pages.pages[page], paintPicture);
         ++outcome.pages;
+        if (progress && !progress(outcome.pages, static_cast<int>(wanted.size()))) {
+            outcome.isComplete = false;
+            outcome.wasStopped = true;
+            printer.abort();
+            return outcome;
+        }
     }
     return outcome;
 }

@@ -18,11 +18,13 @@ namespace headcap::app::print {
 struct PrintOutcome {
     int pages = 0; // printed
     std::vector<AbsentPhoto> absent{};
-    bool isComplete = true; // false: the printer stopped
+    bool isComplete = true; // false: the printer stopped, or was stopped
+    bool wasStopped = false;
 };
 
-// Honours the printer's page range and order; copies are the printer's own work.
+// Honours the printer's page range and order; copies are the printer's own work. Any thread, which
+// then has the printer to itself; `progress` as of a PDF.
 [[nodiscard]] PrintOutcome printReport(const core::Document& document, const PhotoLookup& photos,
-                                       QPrinter& printer);
+                                       QPrinter& printer, const PdfProgress& progress = {});
 
 } // namespace headcap::app::print

@@ -1,5 +1,8 @@
 #include "app/print/print_report.h"
 
+#include <future>
+#include <vector>
+
 #include <QPrinter>
 #include <QTemporaryDir>
 #include <gtest/gtest.h>
@@ -66,6 +69,32 @@ TEST_F(PrintReport, choosesTheSheetNearestToThePaper) {
     m_printer.setPageSize(QPageSize(QPageSize::A5));
     EXPECT_EQ(printReport(sampleDocument(), {}, m_printer).pages,
               printReport(sampleDocument(), {}, m_printer).pages);
+}
+
+TEST_F(PrintReport, printsOnAnotherThreadWhatItPrintsHere) {
+    const int pages = printReport(sampleDocument(), {}, m_printer).pages;
+    std::vector<int> told;
+    const auto noteAll = [&told, pages](int done, int of) {
+        EXPECT_EQ(of, pages);
+        told.push_back(done);
+        return true;
+    };
+    const PrintOutcome outcome = std::async(std::launch::async, [&] {
+                                     return printReport(sampleDocument(), {}, m_printer, noteAll);
+                                 }).get();
+    EXPECT_TRUE(outcome.isComplete);
+    EXPECT_EQ(outcome.pages, pages);
+    ASSERT_EQ(told.size(), static_cast<std::size_t>(pages));
+    EXPECT_EQ(told.back(), pages);
+}
+
+TEST_F(PrintReport, isStoppedAfterThePageInHandAndThePrinterIsFree) {
+    const PrintOutcome outcome =
+        printReport(sampleDocument(), {}, m_printer, [](int done, int) { return done < 2; });
+    EXPECT_FALSE(outcome.isComplete);
+    EXPECT_TRUE(outcome.wasStopped);
+    EXPECT_EQ(outcome.pages, 2);
+    EXPECT_TRUE(printReport(sampleDocument(), {}, m_printer).isComplete);
 }
 
 } // namespace
