@@ -1,12 +1,13 @@
 #include "app/pages/report_page.h"
 
 #include <algorithm>
-#include <utility>
 
+#include <QElapsedTimer>
 #include <QHBoxLayout>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QStackedWidget>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include "app/form/ruled_list.h"
@@ -17,7 +18,6 @@
 #include "app/print/report_preview.h"
 #include "app/report/paper_desk.h"
 #include "app/session/actions.h"
-#include "app/session/aside.h"
 #include "app/session/words.h"
 #include "core/audit/audit.h"
 #include "core/report/issuing.h"
@@ -29,12 +29,13 @@ QString cacheOf(const core::Stores& stores) {
     return QString::fromStdString(stores.files.cacheFolder().string());
 }
 
+constexpr int kLayingMs = 15;
 constexpr int kLeastBelow = 340; // in a lower window the page scrolls
 
 } // namespace
 
 ReportPage::ReportPage(Session& session, QWidget* parent)
-    : JobPage(core::Page::report, Body::fixed, session, parent), m_laying(new Aside(session, this)),
+    : JobPage(core::Page::report, Body::fixed, session, parent), m_layOn(new QTimer(this)),
       m_photos(photoLookup(session.stores()), cacheOf(session.stores())) {
     buildHead();
     buildAdvice();
@@ -43,6 +44,7 @@ ReportPage::ReportPage(Session& session, QWidget* parent)
     m_preview->setAccessibleName(tr("The report as it will be printed"));
     m_release = new ReleasePanel(session);
     connect(m_release, &ReleasePanel::pageAsked, this, &JobPage::pageAsked);
+    connect(m_layOn, &QTimer::timeout, this, &ReportPage::layOn); // as soon as nothing waits
     m_below = new QStackedWidget;
     m_below->setMinimumHeight(kLeastBelow);
     m_below->addWidget(m_preview);
@@ -124,15 +126,28 @@ void ReportPage::load(const core::JobFile& file) {
     showPages();
 }
 
-// Twenty pages take a tenth of a second to lay out.
+// Twenty pages take a tenth of a second to lay out, and are drawn by this thread's faces: a few
+// sections at a time, between what else comes.
 void ReportPage::showPages() {
     session().guarded([this] {
-        m_laying->ask(
-            [document = draftOf(session().stores(), session().clock(), *m_file)] {
-                return print::layOut(document, print::pageSetup(print::Sheet::a4));
-            },
-            [this](print::Pages pages) { m_preview->setPages(std::move(pages)); });
+        m_laying = std::make_unique<print::LayingOut>(
+            draftOf(session().stores(), session().clock(), *m_file),
+            print::pageSetup(print::Sheet::a4));
+        m_layOn->start();
     });
+}
+
+void ReportPage::layOn() {
+    QElapsedTimer spent;
+    spent.start();
+    while (m_laying->step()) {
+        if (spent.elapsed() > kLayingMs) {
+            return;
+        }
+    }
+    m_layOn->stop();
+    m_preview->setPages(m_laying->pages());
+    m_laying.reset();
 }
 
 void ReportPage::showRelease(bool isShown) {

@@ -7,6 +7,7 @@
 
 #include "app/form/record_form.h"
 #include "app/pages/job_page.h"
+#include "app/print/layout/layout.h"
 #include "app/print/photo_loader.h"
 #include "app/report/issuing.h"
 #include "core/audit/audit_point.h"
@@ -14,12 +15,12 @@
 class QLineEdit;
 class QPushButton;
 class QStackedWidget;
+class QTimer;
 
 namespace headcap::app {
 
 class ReleasePanel;
 
-class Aside;
 class Label;
 class PaperDesk;
 class RuledList;
@@ -49,6 +50,7 @@ private:
     void showRelease(bool isShown);
     void showIssued();
     void showPages();
+    void layOn();
     void saveDraft();
     void issue();
     void enterDrawn(const PreparedIssue& issue,
@@ -56,7 +58,8 @@ private:
     void showDrawing(bool isDrawing);
     void openIssued();
 
-    Aside* m_laying;
+    std::unique_ptr<print::LayingOut> m_laying{};
+    QTimer* m_layOn;
     print::PhotoLoader m_photos;
     Label* m_standing;
     QPushButton* m_print;

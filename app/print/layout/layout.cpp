@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <optional>
 #include <utility>
 #include <vector>
 
@@ -23,58 +24,6 @@ bool hasFigures(const core::Section& section) {
     });
 }
 
-class Setting {
-public:
-    Setting(const core::Document& document, const PageSetup& setup)
-        : m_document(document), m_setup(setup) {}
-
-    Flow flow;
-    std::vector<Placed> placed;
-
-    void run() {
-        const auto& sections = m_document.sections;
-        const auto figures = std::find_if(sections.begin(), sections.end(), hasFigures);
-        addFront(m_begun, m_document);
-        for (auto section = sections.begin(); section != figures; ++section) {
-            addSection(m_begun, *section);
-        }
-        m_rest = static_cast<std::size_t>(figures - sections.begin());
-        set(1);
-        if (figures == sections.end()) {
-            return;
-        }
-        Setting least = *this;
-        least.set(kFigureShares.back());
-        if (least.pages() == pages()) {
-            return;
-        }
-        for (const double share : kFigureShares) {
-            set(share);
-            if (pages() == least.pages()) {
-                return;
-            }
-        }
-    }
-
-private:
-    [[nodiscard]] std::size_t pages() const { return placed.empty() ? 0 : placed.back().page + 1; }
-
-    void set(double share) {
-        flow = m_begun;
-        flow.figureShare = share;
-        for (std::size_t i = m_rest; i < m_document.sections.size(); ++i) {
-            addSection(flow, m_document.sections[i]);
-        }
-        addClose(flow, m_document);
-        placed = paginate(flow, {m_setup.firstTop, m_setup.bottom}, {m_setup.top, m_setup.bottom});
-    }
-
-    const core::Document& m_document;
-    const PageSetup& m_setup;
-    Flow m_begun{}; // all before the first figure
-    std::size_t m_rest = 0;
-};
-
 void put(Pages& pages, const Slab& slab, const Placed& placed, double left) {
     while (pages.pages.size() <= placed.page) {
         pages.pages.emplace_back();
@@ -92,21 +41,122 @@ void put(Pages& pages, const Slab& slab, const Placed& placed, double left) {
 
 } // namespace
 
+// What comes before the first figure is set once; the rest at its full size and, where smaller
+// photographs spare a page, at the largest share that does.
+class LayingOut::Setting {
+public:
+    Setting(core::Document document, const PageSetup& setup)
+        : m_document(std::move(document)), m_setup(setup),
+          m_rest(static_cast<std::size_t>(std::ranges::find_if(m_document.sections, hasFigures) -
+                                          m_document.sections.begin())) {}
+
+    bool step() {
+        if (!m_hasFront) {
+            addFront(m_begun, m_document);
+            m_hasFront = true;
+        } else if (m_next < m_rest) {
+            addSection(m_begun, m_document.sections[m_next++]);
+        } else if (!m_isSetting) {
+            m_isSetting = true;
+            m_flow = m_begun;
+            m_flow.figureShare = m_share;
+            m_next = m_rest;
+        } else if (m_next < m_document.sections.size()) {
+            addSection(m_flow, m_document.sections[m_next++]);
+        } else {
+            m_isSetting = false;
+            return close();
+        }
+        return true;
+    }
+
+    [[nodiscard]] Pages pages() const {
+        Pages pages;
+        pages.size = m_setup.size();
+        pages.signsWithoutFace = m_flow.signsWithoutFace;
+        for (const Placed& placed : m_placed) {
+            put(pages,
+                placed.repeatedHead ? m_flow.heads[placed.index] : m_flow.slabs[placed.index],
+                placed, m_setup.left);
+        }
+        for (std::size_t i = 0; i < pages.pages.size(); ++i) {
+            addFurniture(pages.pages[i], i, pages.pages.size(), m_document, m_setup);
+        }
+        return pages;
+    }
+
+private:
+    // False: nothing more is to be tried.
+    bool close() {
+        addClose(m_flow, m_document);
+        auto placed =
+            paginate(m_flow, {m_setup.firstTop, m_setup.bottom}, {m_setup.top, m_setup.bottom});
+        const std::size_t pages = placed.empty() ? 0 : placed.back().page + 1;
+        m_placed = std::move(placed);
+        if (m_rest == m_document.sections.size()) {
+            return false;
+        }
+        if (!m_whole) { // at full size
+            m_whole = Tried{m_flow, m_placed, pages};
+            m_share = kFigureShares.back();
+            return true;
+        }
+        if (!m_fewest) { // at the smallest
+            m_fewest = pages;
+            m_share = kFigureShares.front();
+            if (pages == m_whole->pages) {
+                m_flow = std::move(m_whole->flow);
+                m_placed = std::move(m_whole->placed);
+                return false;
+            }
+            return true;
+        }
+        const auto* share = std::ranges::find(kFigureShares, m_share);
+        if (pages == *m_fewest || share + 1 == kFigureShares.end()) {
+            return false;
+        }
+        m_share = *(share + 1);
+        return true;
+    }
+
+    struct Tried {
+        Flow flow;
+        std::vector<Placed> placed;
+        std::size_t pages = 0;
+    };
+
+    core::Document m_document;
+    PageSetup m_setup;
+    std::size_t m_rest; // the first section with figures
+    std::size_t m_next = 0;
+    bool m_hasFront = false;
+    bool m_isSetting = false;
+    double m_share = 1;
+    Flow m_begun{}; // all before the first figure
+    Flow m_flow{};
+    std::vector<Placed> m_placed{};
+    std::optional<Tried> m_whole{};
+    std::optional<std::size_t> m_fewest{};
+};
+
+LayingOut::LayingOut(core::Document document, const PageSetup& setup)
+    : m_setting(std::make_unique<Setting>(std::move(document), setup)) {}
+
+LayingOut::~LayingOut() = default;
+
+bool LayingOut::step() {
+    return m_setting->step();
+}
+
+Pages LayingOut::pages() const {
+    return m_setting->pages();
+}
+
 Pages layOut(const core::Document& document, const PageSetup& setup) {
-    Setting setting{document, setup};
-    setting.run();
-    const Flow& flow = setting.flow;
-    Pages pages;
-    pages.size = setup.size();
-    pages.signsWithoutFace = flow.signsWithoutFace;
-    for (const Placed& placed : setting.placed) {
-        put(pages, placed.repeatedHead ? flow.heads[placed.index] : flow.slabs[placed.index],
-            placed, setup.left);
+    LayingOut laying(document, setup);
+    while (laying.step()) {
     }
-    for (std::size_t i = 0; i < pages.pages.size(); ++i) {
-        addFurniture(pages.pages[i], i, pages.pages.size(), document, setup);
-    }
-    return pages;
+    return laying.pages();
 }
 
 } // namespace headcap::app::print

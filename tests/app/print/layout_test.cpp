@@ -65,6 +65,26 @@ TEST_P(OnEachSheet, saysJobDatePageAndDraftOnEveryPage) {
     }
 }
 
+// Of no step is more asked than of one section, however many there are.
+TEST_P(OnEachSheet, isLaidOutTheSameAtOnceAndInSteps) {
+    const core::Document document = sampleDocument();
+    LayingOut laying(document, pageSetup(GetParam()));
+    std::size_t steps = 1;
+    while (laying.step()) {
+        ++steps;
+    }
+    EXPECT_GT(steps, document.sections.size());
+    const Pages stepped = laying.pages();
+    const Pages whole = layOut(document, pageSetup(GetParam()));
+    ASSERT_EQ(stepped.pages.size(), whole.pages.size());
+    ASSERT_GT(whole.pages.size(), 3U);
+    for (std::size_t i = 0; i < whole.pages.size(); ++i) {
+        EXPECT_EQ(linesOf(stepped.pages[i]), linesOf(whole.pages[i])) << i;
+        EXPECT_EQ(stepped.pages[i].marks.size(), whole.pages[i].marks.size()) << i;
+    }
+    EXPECT_EQ(stepped.entries.size(), whole.entries.size());
+}
+
 TEST_P(OnEachSheet, saysNothingOfADraftWhereItIsIssued) {
     const Pages pages = layOut(sampleDocument(false), pageSetup(GetParam()));
     EXPECT_EQ(countOf(pages, "DRAFT"), 0U);

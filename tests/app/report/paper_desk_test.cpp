@@ -10,6 +10,7 @@
 #include <gtest/gtest.h>
 
 #include "app/pages/report_page.h"
+#include "app/print/report_preview.h"
 #include "app/report/issuing.h"
 #include "tests/app/report/issuable_job.h"
 #include "tests/support/sample_workshop.h"
@@ -151,6 +152,18 @@ TEST_F(ReportPageTest, issuesWhileOneGoesOn) {
     EXPECT_NE(button(QStringLiteral("Issue report 2")), nullptr);
     EXPECT_EQ(file().reports.front().who, job.anyone());
     EXPECT_EQ(session.undoable(), QString{}) << "what is issued stays issued";
+}
+
+TEST_F(ReportPageTest, itsPagesAreLaidOutBetweenWhatElseComes) {
+    auto& preview = *page.findChild<print::ReportPreview*>();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return preview.pageCount() > 0; }, 60'000));
+    const int pages = preview.pageCount();
+    core::JobFile another = file();
+    another.job.id = job.ids.next<core::Job>();
+    page.load(another);
+    EXPECT_EQ(preview.pageCount(), 0) << "never one book's pages under another's name";
+    ASSERT_TRUE(QTest::qWaitFor([&] { return preview.pageCount() > 0; }, 60'000));
+    EXPECT_EQ(preview.pageCount(), pages);
 }
 
 TEST_F(ReportPageTest, somebodyAnswersForWhatIsIssued) {
