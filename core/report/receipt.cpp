@@ -1,6 +1,7 @@
 #include "core/report/receipt.h"
 
 #include <algorithm>
+#include <utility>
 
 #include <fmt/format.h>
 
@@ -58,13 +59,12 @@ Section bookSection(const JobFile& file, const HandBack& back) {
     return section;
 }
 
-Section handingSection(const JobFile& file, const HandBack& back) {
+// On which day and by whom stands at the head of the paper.
+Section handingSection(const HandBack& back) {
     Section section{.key = "receipt_handing", .title = "The return"};
     Facts facts;
     addFact(facts, "Given to", back.givenTo, refOf(back.id));
     addFact(facts, "How", back.means, refOf(back.id));
-    addFact(facts, "On", dayText(back.onDay), refOf(back.id));
-    addFact(facts, "By", personName(file, back.who), refOf(back.id));
     addFact(facts, "To object by", back.objectBy ? dayText(*back.objectBy) : "", refOf(back.id));
     addFact(facts, "Next look", back.nextLookOn ? dayText(*back.nextLookOn) : "", refOf(back.id));
     addFact(facts, "Note", said(back.note), refOf(back.id));
@@ -170,8 +170,12 @@ Document receiptOf(const JobFile& file, const HandBack& back, const Clock& clock
                       .letterhead = report::letterheadOf(file)};
     document.runningTitle = headingOf(file.item);
     // What is signed stands with what is signed for; the advice is for taking along.
-    document.sections = {bookSection(file, back), handingSection(file, back), signatures(back),
-                         adviceOf(file, clock)};
+    document.sections.push_back(bookSection(file, back));
+    if (Section handing = handingSection(back); !handing.blocks.empty()) {
+        document.sections.push_back(std::move(handing));
+    }
+    document.sections.push_back(signatures(back));
+    document.sections.push_back(adviceOf(file, clock));
     return document;
 }
 

@@ -11,7 +11,7 @@ namespace headcap::app::print {
 namespace {
 
 constexpr double kBelowRule = kHalfLine;
-constexpr double kShort = mm(45); // of a section
+constexpr double kShort = mm(58); // of a section: an option of two lines with its sum
 
 bool goesAcross(const core::Block& block) {
     return std::holds_alternative<core::Table>(block) ||

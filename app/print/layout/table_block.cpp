@@ -116,6 +116,7 @@ Slab signRow(Flow& flow, const core::Table& table, const core::TableRow& row,
             slab.marks.push_back(moved(line, {left, foot - text.height()}));
         }
     }
+    slab.marks.push_back(acrossRule(slab.height, kHair, Ink::faint));
     for (std::size_t i = 0; i < std::min(row.cells.size(), places.size()); ++i) {
         if (isBlank(row.cells[i])) {
             const double right = places[i].left + places[i].width;
@@ -123,7 +124,6 @@ Slab signRow(Flow& flow, const core::Table& table, const core::TableRow& row,
                 Rule{{places[i].left, slab.height}, {right, slab.height}, kHair, Ink::text});
         }
     }
-    slab.marks.push_back(acrossRule(slab.height, kHair, Ink::faint));
     return slab;
 }
 

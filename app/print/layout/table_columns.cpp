@@ -17,7 +17,7 @@ constexpr double kShortText = 80; // what is no longer than this is not broken: 
 double leastWidth(const core::Table& table, std::size_t column) {
     double least = longestWord({core::Run{table.columns[column].title}}, kColumnHead);
     for (const core::TableRow& row : table.rows) {
-        if (row.kind == core::TableRow::Kind::entry && column < row.cells.size()) {
+        if (row.kind != core::TableRow::Kind::group && column < row.cells.size()) {
             const double whole = setText(row.cells[column], kTable, kUnbroken).widest();
             least = std::max(least,
                              whole <= kShortText ? whole : longestWord(row.cells[column], kTable));
