@@ -201,10 +201,17 @@ void FindView::open() {
 }
 
 bool FindView::eventFilter(QObject* watched, QEvent* event) {
-    if (event->type() == QEvent::KeyPress &&
-        static_cast<QKeyEvent*>(event)->key() == Qt::Key_Down && !m_hits.empty()) {
-        m_list->setFocus(Qt::TabFocusReason);
-        return true;
+    if (event->type() == QEvent::KeyPress) {
+        const auto* press = static_cast<QKeyEvent*>(event);
+        if (press->key() == Qt::Key_Down && !m_hits.empty()) {
+            m_list->setFocus(Qt::TabFocusReason);
+            return true;
+        }
+        // The key of a job's page, where no job is open, is no word to look for.
+        if (press->modifiers() == Qt::AltModifier && press->key() >= Qt::Key_0 &&
+            press->key() <= Qt::Key_9) {
+            return true;
+        }
     }
     return View::eventFilter(watched, event);
 }

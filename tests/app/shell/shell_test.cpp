@@ -105,6 +105,16 @@ TEST_F(ShellTest, typingAnywhereOnTheWorklistFinds) {
     EXPECT_EQ(window.currentId(), ViewId::find) << "none is left: everywhere";
 }
 
+TEST_F(ShellTest, theKeyOfAPageIsNoWordToFind) {
+    ASSERT_TRUE(window.go({.view = ViewId::find, .words = QStringLiteral("guarded")}));
+    auto* words = qobject_cast<QLineEdit*>(QApplication::focusWidget());
+    ASSERT_NE(words, nullptr);
+    QTest::sendKeyEvent(QTest::Click, words, Qt::Key_5, QStringLiteral("5"), Qt::AltModifier);
+    EXPECT_EQ(words->text(), QStringLiteral("guarded"));
+    QTest::keyClicks(words, QStringLiteral("5"));
+    EXPECT_EQ(words->text(), QStringLiteral("5")) << "without Alt it is typed over what was asked";
+}
+
 TEST_F(ShellTest, leavingAPageSavesItAndEscLosesNothing) {
     ASSERT_TRUE(openGrafting());
     QWidget* author = row(QStringLiteral("Author"))->control();
