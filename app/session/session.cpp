@@ -12,6 +12,25 @@ namespace {
 
 constexpr int kPollMs = 250;
 
+// " (2026-005)", where the act is of one job and does not name it: what is undone may be of
+// another book than the one that lies open.
+QString ofWhichJob(const core::JournalEntry& entry, const core::RecordStore& records,
+                   const QString& said) {
+    std::optional<core::Id<core::Job>> job;
+    for (const core::JournalRecord& record : entry.records) {
+        const auto& one = record.after ? record.after : record.before;
+        const auto its = one ? core::jobOf(*one) : std::nullopt;
+        if (its && job && *its != *job) {
+            return {};
+        }
+        job = its ? its : job;
+    }
+    const auto found = job ? core::find(records, *job) : std::nullopt;
+    const QString number = found ? fromCore(found->record.number) : QString{};
+    return number.isEmpty() || said.contains(number) ? QString{}
+                                                     : QStringLiteral(" (%1)").arg(number);
+}
+
 } // namespace
 
 Session::Session(const Means& means, QObject* parent)
@@ -143,7 +162,9 @@ void Session::reverse(bool isUndo) {
         }
         noteVersion();
         Q_EMIT changed();
-        say({Notice::Kind::done, (isUndo ? tr("Undone: %1") : tr("Brought back: %1")).arg(what)});
+        say({Notice::Kind::done,
+             (isUndo ? tr("Undone: %1") : tr("Brought back: %1"))
+                 .arg(what + ofWhichJob(*entry, m_means.stores.records, what))});
     });
 }
 

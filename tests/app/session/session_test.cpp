@@ -85,6 +85,20 @@ TEST_F(SessionTest, undoesAndBringsBackWithTheSentenceOfWhatItWas) {
     EXPECT_EQ(title(), "Hymns");
 }
 
+// What is undone may be of another book than the one that lies open.
+TEST_F(SessionTest, saysOfWhichJobItWasWhatIsUndone) {
+    const core::JobFile file = sample.file(*sample.hymnal);
+    const core::FollowUp later{
+        .id = sample.ids.next<core::FollowUp>(), .job = file.job.id, .what = "Look again"};
+    ASSERT_TRUE(session.apply(core::Change{.sentence = "Follow-up added"}.add(later)));
+    const QString number = fromCore(file.job.number);
+    session.undo();
+    EXPECT_EQ(notices.back().sentence, QStringLiteral("Undone: Follow-up added (%1)").arg(number));
+    session.redo();
+    EXPECT_EQ(notices.back().sentence,
+              QStringLiteral("Brought back: Follow-up added (%1)").arg(number));
+}
+
 TEST_F(SessionTest, saysThatThereIsNothingToUndo) {
     session.undo();
     ASSERT_EQ(notices.size(), 1U);
