@@ -29,7 +29,8 @@ QString cacheOf(const core::Stores& stores) {
     return QString::fromStdString(stores.files.cacheFolder().string());
 }
 
-constexpr int kLayingMs = 15;
+constexpr int kLayingMs = 8;
+constexpr int kBetweenMs = 5;    // for keys and paint
 constexpr int kLeastBelow = 340; // in a lower window the page scrolls
 
 } // namespace
@@ -44,7 +45,8 @@ ReportPage::ReportPage(Session& session, QWidget* parent)
     m_preview->setAccessibleName(tr("The report as it will be printed"));
     m_release = new ReleasePanel(session);
     connect(m_release, &ReleasePanel::pageAsked, this, &JobPage::pageAsked);
-    connect(m_layOn, &QTimer::timeout, this, &ReportPage::layOn); // as soon as nothing waits
+    m_layOn->setInterval(kBetweenMs);
+    connect(m_layOn, &QTimer::timeout, this, &ReportPage::layOn);
     m_below = new QStackedWidget;
     m_below->setMinimumHeight(kLeastBelow);
     m_below->addWidget(m_preview);
@@ -122,7 +124,9 @@ void ReportPage::load(const core::JobFile& file) {
     m_advice->show(file.job, file.revisionOf(core::refOf(file.job.id)));
     showStanding();
     showIssued();
-    m_release->show(file);
+    if (m_letGo->isChecked()) {
+        m_release->show(file);
+    }
     showPages();
 }
 
@@ -154,7 +158,8 @@ void ReportPage::showRelease(bool isShown) {
     m_below->setCurrentIndex(isShown ? 1 : 0);
     m_advice->setVisible(!isShown);
     m_issued->setVisible(!isShown && m_file && !m_file->reports.empty());
-    if (isShown) {
+    if (isShown && m_file) {
+        m_release->show(*m_file); // many rows, and seldom looked at
         m_release->focusFirst();
     }
 }
