@@ -165,12 +165,11 @@ void ReportPage::showRelease(bool isShown) {
 }
 
 void ReportPage::showStanding() {
-    if (m_desk->isBusy()) {
-        return; // said when it has been drawn
-    }
     const auto points = core::audit(*m_file, session().clock());
     const int must = static_cast<int>(core::countOf(points, core::AuditSeverity::mustSettle));
-    if (must == 0) {
+    if (m_desk->isBusy()) {
+        // Which page is drawn is said there meanwhile.
+    } else if (must == 0) {
         m_standing->setInk(Ink::settled);
         m_standing->setText(tr("Nothing stands in the way of issuing it."));
     } else {

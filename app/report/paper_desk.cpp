@@ -17,8 +17,13 @@ void PaperDesk::save(const core::Document& document, const print::PhotoLookup& p
             return print::writePdf(document, photos, path, options);
         },
         [this, path, done](const tl::expected<print::PdfOutcome, print::PdfError>& written) {
-            m_session.say(written ? Notice{Notice::Kind::done, done.arg(path)}
-                                  : Notice{Notice::Kind::failed, print::sentence(written.error())});
+            if (written) {
+                m_session.say({Notice::Kind::done, done.arg(path)});
+                return;
+            }
+            const bool isMeant = written.error().code == print::PdfError::Code::stopped;
+            m_session.say({isMeant ? Notice::Kind::done : Notice::Kind::failed,
+                           print::sentence(written.error())});
         });
 }
 
@@ -26,10 +31,16 @@ void PaperDesk::stop() {
     *m_stop = true;
 }
 
-void PaperDesk::begin() {
+bool PaperDesk::begin() {
+    if (m_isBusy) {
+        m_session.say({Notice::Kind::refused,
+                       tr("A paper is still being drawn: ask again when it is done.")});
+        return false;
+    }
     m_stop = std::make_shared<std::atomic_bool>(false);
     m_isBusy = true;
     Q_EMIT busyChanged(true);
+    return true;
 }
 
 void PaperDesk::end() {

@@ -22,13 +22,12 @@ public:
 
     // `draw(options)` runs elsewhere and may only read records; `show` takes what it gave, here.
     // Storage that fails is said in a notice, and nothing shown. What is asked while one is drawn
-    // is not done.
+    // is refused in one.
     template <class Draw, class Show>
     void draw(Draw draw, Show show) {
-        if (isBusy()) {
+        if (!begin()) {
             return;
         }
-        begin();
         m_aside.ask([draw = std::move(draw), options = options()] { return draw(options); },
                     [this, show = std::move(show)](auto drawn) {
                         end();
@@ -48,7 +47,7 @@ Q_SIGNALS:
     void progressed(int page, int pages);
 
 private:
-    void begin();
+    [[nodiscard]] bool begin();
     void end();
     [[nodiscard]] print::PdfOptions options();
 

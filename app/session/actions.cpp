@@ -23,7 +23,7 @@ constexpr std::array kTable{
     ActionEntry{ActionId::undo, Place::everywhere, HEADCAP_WORDS("Undo"), "Ctrl+Z",
                 HEADCAP_WORDS("Takes back the last change")},
     ActionEntry{ActionId::redo, Place::everywhere, HEADCAP_WORDS("Redo"), "Ctrl+Shift+Z",
-                HEADCAP_WORDS("Brings back what was undone")},
+                HEADCAP_WORDS("Does again what was undone")},
     ActionEntry{ActionId::keys, Place::everywhere, HEADCAP_WORDS("Keys"), "F1",
                 HEADCAP_WORDS("Shows every key")},
     ActionEntry{ActionId::back, Place::everywhere, HEADCAP_WORDS("Step back"), "Esc",

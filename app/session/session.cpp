@@ -4,6 +4,7 @@
 
 #include "app/session/sentences.h"
 #include "app/session/words.h"
+#include "core/record/acts_in_job.h"
 #include "core/record/contrary.h"
 #include "core/record/reversal_words.h"
 
@@ -14,21 +15,13 @@ constexpr int kPollMs = 250;
 
 // " (2026-005)", where the act is of one job and does not name it: what is undone may be of
 // another book than the one that lies open.
-QString ofWhichJob(const core::JournalEntry& entry, const core::RecordStore& records,
-                   const QString& said) {
-    std::optional<core::Id<core::Job>> job;
-    for (const core::JournalRecord& record : entry.records) {
-        const auto& one = record.after ? record.after : record.before;
-        const auto its = one ? core::jobOf(*one) : std::nullopt;
-        if (its && job && *its != *job) {
-            return {};
-        }
-        job = its ? its : job;
-    }
+QString ofWhichJob(const core::JournalEntry& act, const core::RecordStore& records) {
+    const auto job = core::onlyJobOf(act);
     const auto found = job ? core::find(records, *job) : std::nullopt;
-    const QString number = found ? fromCore(found->record.number) : QString{};
-    return number.isEmpty() || said.contains(number) ? QString{}
-                                                     : QStringLiteral(" (%1)").arg(number);
+    if (!found || act.sentence.find(found->record.number) != std::string::npos) {
+        return {};
+    }
+    return QStringLiteral(" (%1)").arg(fromCore(found->record.number));
 }
 
 } // namespace
@@ -152,8 +145,6 @@ void Session::redo() {
 
 void Session::reverse(bool isUndo) {
     guarded([&] {
-        // The sentence of what is taken back, not of the taking back.
-        const QString what = isUndo ? undoable() : redoable();
         auto& journal = m_means.stores.journal;
         const auto entry = isUndo ? journal.undo(m_person) : journal.redo(m_person);
         if (!entry) {
@@ -162,9 +153,9 @@ void Session::reverse(bool isUndo) {
         }
         noteVersion();
         Q_EMIT changed();
-        say({Notice::Kind::done,
-             (isUndo ? tr("Undone: %1") : tr("Brought back: %1"))
-                 .arg(what + ofWhichJob(*entry, m_means.stores.records, what))});
+        say({Notice::Kind::done, fromCore(isUndo ? core::kUndoneWord : core::kDoneAgainWord) +
+                                     fromCore(core::actIn(entry->sentence)) +
+                                     ofWhichJob(*entry, m_means.stores.records)});
     });
 }
 

@@ -8,10 +8,6 @@ namespace {
 
 constexpr int kMostLeaves = 400;
 
-bool says(std::string_view text, std::string_view word) {
-    return text.find(word) != text.npos;
-}
-
 } // namespace
 
 // What a plus sign brings in: leaves by number, marked leaves or gatherings, or leaves in words.

@@ -9,10 +9,6 @@ namespace {
 
 constexpr int kDeepest = 8;
 
-bool says(std::string_view text, std::string_view word) {
-    return text.find(word) != text.npos;
-}
-
 } // namespace
 
 // The parentheses (or square brackets) at the cursor, as changes to the term they follow.

@@ -17,10 +17,6 @@ std::string small(std::string_view text) {
     return out;
 }
 
-bool says(const std::string& text, std::string_view words) {
-    return text.find(words) != text.npos;
-}
-
 } // namespace
 
 // "v.1, 4, 5:", "pt. 2:", "part 1:".

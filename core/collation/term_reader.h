@@ -11,6 +11,10 @@
 
 namespace headcap::core {
 
+[[nodiscard]] inline bool says(std::string_view text, std::string_view words) {
+    return text.find(words) != std::string_view::npos;
+}
+
 class TermReader {
 public:
     explicit TermReader(std::string_view formula);

@@ -40,4 +40,17 @@ std::vector<JournalEntry> actsIn(const JobFile& file, std::vector<JournalEntry> 
     return newest;
 }
 
+std::optional<Id<Job>> onlyJobOf(const JournalEntry& act) {
+    std::optional<Id<Job>> only;
+    for (const JournalRecord& touched : act.records) {
+        const auto& record = touched.after ? touched.after : touched.before;
+        const auto job = record ? jobOf(*record) : std::nullopt;
+        if (job && only && *job != *only) {
+            return std::nullopt;
+        }
+        only = job ? job : only;
+    }
+    return only;
+}
+
 } // namespace headcap::core

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstddef>
+#include <optional>
 #include <vector>
 
 #include "core/record/job_file.h"
@@ -13,5 +14,8 @@ namespace headcap::core {
 // schema, which are nobody's acts, and without what was taken back, which its taking back says.
 [[nodiscard]] std::vector<JournalEntry> actsIn(const JobFile& file,
                                                std::vector<JournalEntry> newest, std::size_t most);
+
+// The one job an act is of; nothing where it is of several, or of none.
+[[nodiscard]] std::optional<Id<Job>> onlyJobOf(const JournalEntry& act);
 
 } // namespace headcap::core

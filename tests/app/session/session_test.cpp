@@ -96,7 +96,7 @@ TEST_F(SessionTest, saysOfWhichJobItWasWhatIsUndone) {
     EXPECT_EQ(notices.back().sentence, QStringLiteral("Undone: Follow-up added (%1)").arg(number));
     session.redo();
     EXPECT_EQ(notices.back().sentence,
-              QStringLiteral("Brought back: Follow-up added (%1)").arg(number));
+              QStringLiteral("Done again: Follow-up added (%1)").arg(number));
 }
 
 TEST_F(SessionTest, saysThatThereIsNothingToUndo) {
