@@ -5,19 +5,9 @@
 
 #include "core/collation/leaf_ref.h"
 #include "core/collation/term_reader.h"
+#include "core/values/small_letters.h"
 
 namespace headcap::core {
-namespace {
-
-std::string small(std::string_view text) {
-    std::string out(text);
-    for (char& c : out) {
-        c = c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c;
-    }
-    return out;
-}
-
-} // namespace
 
 // "v.1, 4, 5:", "pt. 2:", "part 1:".
 bool TermReader::partLabel() {
@@ -119,7 +109,7 @@ bool TermReader::multiplication() {
 }
 
 void TermReader::noteBlanks(std::string_view text) {
-    const std::string words = small(text);
+    const std::string words = inSmallLetters(text);
     if (!says(words, "blank")) {
         return;
     }
@@ -143,7 +133,7 @@ void TermReader::setAside(std::string text) {
 
 // "in Greek characters", "in Hebrew characters": Latin letters stand for another alphabet's.
 bool TermReader::scriptNote(std::string_view text) {
-    const std::string words = small(text);
+    const std::string words = inSmallLetters(text);
     if (says(words, "numerals") || !says(words, "in ")) {
         return false;
     }

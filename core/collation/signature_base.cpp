@@ -5,6 +5,8 @@
 #include <string_view>
 #include <utility>
 
+#include "core/values/small_letters.h"
+
 namespace headcap::core {
 namespace {
 
@@ -202,7 +204,7 @@ std::string signForName(std::string name) {
     std::string plain;
     for (const char c : name) {
         if (c != '.') {
-            plain.push_back(c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c);
+            plain.push_back(smallLetter(c));
         }
     }
     static constexpr std::array<std::pair<std::string_view, std::string_view>, 22> kNames{{

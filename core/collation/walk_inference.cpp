@@ -1,13 +1,13 @@
 #include "core/collation/walk_inference.h"
 
 #include <algorithm>
-#include <cctype>
 #include <optional>
 #include <variant>
 
 #include <fmt/format.h>
 
 #include "core/collation/leaf_ref.h"
+#include "core/values/small_letters.h"
 
 namespace headcap::core {
 namespace {
@@ -25,7 +25,7 @@ std::string asPrinted(const std::string& mark) {
             continue;
         }
         std::string letters = leaf->signature.base;
-        const char small = static_cast<char>(std::tolower(static_cast<unsigned char>(letters[0])));
+        const char small = smallLetter(letters[0]);
         letters.append(static_cast<std::size_t>(leaf->signature.multiplier) - 1, small);
         return leaf->leaf == 1 ? letters : fmt::format("{} {}", letters, leaf->leaf);
     }

@@ -8,6 +8,7 @@
 #include "core/materials/material_kinds.h"
 #include "core/materials/recipes.h"
 #include "core/materials/shelf_life.h"
+#include "core/values/small_letters.h"
 #include "core/values/unit_text.h"
 
 namespace headcap::core {
@@ -22,7 +23,7 @@ std::set<std::string> wordsIn(const std::string& text) {
     for (const char c : text + ' ') {
         const auto byte = static_cast<unsigned char>(c);
         if (byte >= 0x80 || std::isalnum(byte) != 0) {
-            word += static_cast<char>(byte < 0x80 ? std::tolower(byte) : byte);
+            word += smallLetter(c);
         } else if (!word.empty()) {
             words.insert(std::exchange(word, {}));
         }

@@ -5,6 +5,7 @@
 
 #include "core/materials/material_kinds.h"
 #include "core/values/id.h"
+#include "core/values/small_letters.h"
 
 namespace headcap::core {
 namespace {
@@ -73,7 +74,7 @@ std::vector<std::string> wordsIn(std::string_view text) {
         if (c == ' ' || c == ',') {
             words.emplace_back();
         } else {
-            words.back() += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+            words.back() += smallLetter(c);
         }
     }
     std::erase(words, std::string{});

@@ -1,30 +1,23 @@
 #include "core/report/work_words.h"
 
 #include <algorithm>
-#include <cctype>
 
 #include <fmt/format.h>
 
 #include "core/report/writing.h"
 #include "core/treatment/totals.h"
 #include "core/values/english.h"
+#include "core/values/small_letters.h"
 
 namespace headcap::core::report {
 namespace {
 
-std::string lowered(std::string_view text) {
-    std::string lower{text};
-    std::ranges::transform(lower, lower.begin(),
-                           [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
-    return lower;
-}
-
 bool beginsSo(std::string_view text, std::string_view word) {
-    return lowered(text).starts_with(lowered(word));
+    return inSmallLetters(text).starts_with(inSmallLetters(word));
 }
 
 std::string firstWord(std::string_view text) {
-    return lowered(text.substr(0, text.find_first_of(" ,;.")));
+    return inSmallLetters(text.substr(0, text.find_first_of(" ,;.")));
 }
 
 std::string secondWord(std::string_view text) {
@@ -41,7 +34,7 @@ bool saysTechnique(const std::string& words, const std::string& name, const Tech
     if (technique != nullptr) {
         for (const auto* phrases : {&technique->said, &technique->named}) {
             if (std::ranges::any_of(*phrases, [&](const std::string& phrase) {
-                    return beginsSo(words, phrase + ' ') || lowered(words) == phrase;
+                    return beginsSo(words, phrase + ' ') || inSmallLetters(words) == phrase;
                 })) {
                 return true;
             }
@@ -80,7 +73,7 @@ std::string workWords(const JobFile& file, const std::string& technique, const s
 }
 
 bool saysNothing(const std::string& text) {
-    const std::string said = lowered(text);
+    const std::string said = inSmallLetters(text);
     return said.empty() || said == "nothing" || said == "nothing." || said == "none" ||
            said == "none.";
 }

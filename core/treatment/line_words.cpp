@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "core/values/small_letters.h"
+
 namespace headcap::core::line {
 namespace {
 
@@ -9,14 +11,6 @@ constexpr std::string_view kBlanks = " \t\n\r";
 
 bool isMark(char c) {
     return std::string_view{",;:.!?()"}.find(c) != std::string_view::npos;
-}
-
-std::string lowered(std::string_view text) {
-    std::string lower{text};
-    std::ranges::transform(lower, lower.begin(), [](char c) {
-        return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-    });
-    return lower;
 }
 
 } // namespace
@@ -34,8 +28,11 @@ Words split(std::string_view line) {
         while (!text.empty() && isMark(text.back())) {
             text.remove_suffix(1);
         }
-        words.push_back(
-            {.begin = at, .end = end, .text = text, .lower = lowered(text), .hasComma = hasComma});
+        words.push_back({.begin = at,
+                         .end = end,
+                         .text = text,
+                         .lower = inSmallLetters(text),
+                         .hasComma = hasComma});
         at = line.find_first_not_of(kBlanks, end);
     }
     return words;

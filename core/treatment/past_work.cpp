@@ -9,6 +9,7 @@
 #include "core/custody/job_states.h"
 #include "core/treatment/approval.h"
 #include "core/treatment/totals.h"
+#include "core/values/small_letters.h"
 
 namespace headcap::core {
 namespace {
@@ -83,10 +84,7 @@ std::int64_t countOfPlace(const std::string& place) {
 }
 
 std::string coveringOf(std::string_view binding) {
-    std::string lower{binding};
-    std::ranges::transform(lower, lower.begin(), [](char c) {
-        return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-    });
+    const std::string lower = inSmallLetters(binding);
     // The first that is named: "calf over pasteboard, paper sides" is leather.
     std::size_t first = std::string::npos;
     std::string found;

@@ -5,16 +5,10 @@
 #include "core/record/stores.h"
 #include "core/treatment/house_technique.h"
 #include "core/values/fold.h"
+#include "core/values/small_letters.h"
 
 namespace headcap::core {
 namespace {
-
-std::string lowered(std::string text) {
-    std::ranges::transform(text, text.begin(), [](char c) {
-        return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-    });
-    return text;
-}
 
 void longestFirst(std::vector<std::string>& phrases) {
     std::ranges::stable_sort(phrases, std::ranges::greater{}, &std::string::size);
@@ -83,13 +77,13 @@ Technique techniqueFrom(const HouseTechnique& own, const Technique* shipped) {
     t.name = own.name;
     t.kind = own.kind;
     for (const std::string& phrase : linesIn(own.said)) {
-        t.said.push_back(lowered(phrase));
+        t.said.push_back(inSmallLetters(phrase));
     }
     if (shipped != nullptr) {
         t.named = shipped->named;
         t.aat = shipped->aat;
     } else {
-        t.named = {lowered(own.name)};
+        t.named = {inSmallLetters(own.name)};
     }
     t.doneTo = own.doneTo;
     t.materials = linesIn(own.materials);

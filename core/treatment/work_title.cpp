@@ -2,21 +2,20 @@
 
 #include <algorithm>
 
+#include "core/values/small_letters.h"
+
 namespace headcap::core {
 namespace {
 
-char lower(char c) {
-    return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-}
-
 bool isLetter(char c) {
     const auto byte = static_cast<unsigned char>(c);
-    return (lower(c) >= 'a' && lower(c) <= 'z') || (c >= '0' && c <= '9') || byte >= 0x80;
+    return (smallLetter(c) >= 'a' && smallLetter(c) <= 'z') || (c >= '0' && c <= '9') ||
+           byte >= 0x80;
 }
 
 // As a word of it or several, letters of any case.
 bool names(std::string_view work, std::string_view place) {
-    const auto isSame = [](char a, char b) { return lower(a) == lower(b); };
+    const auto isSame = [](char a, char b) { return smallLetter(a) == smallLetter(b); };
     for (auto at = work.begin();;) {
         at = std::search(at, work.end(), place.begin(), place.end(), isSame);
         if (at == work.end()) {

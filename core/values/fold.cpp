@@ -11,6 +11,7 @@
 
 #include "core/values/contract.h"
 #include "core/values/fold_table.h"
+#include "core/values/small_letters.h"
 
 namespace headcap::core {
 namespace {
@@ -28,7 +29,7 @@ std::optional<std::string> foldedPlain(std::string_view text) {
         } else if (static_cast<unsigned char>(c) >= 0x80) {
             return std::nullopt;
         } else {
-            folded += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+            folded += smallLetter(c);
         }
     }
     return folded;

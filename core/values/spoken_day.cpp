@@ -1,12 +1,12 @@
 // The day that is meant.
 #include <algorithm>
 #include <array>
-#include <cctype>
 #include <cstdlib>
 #include <optional>
 
 #include "core/values/english.h"
 #include "core/values/month_names.h"
+#include "core/values/small_letters.h"
 #include "core/values/spoken_time.h"
 #include "core/values/spoken_words.h"
 
@@ -20,11 +20,7 @@ constexpr std::array<std::string_view, 7> kWeekdays{"sunday",   "monday", "tuesd
 
 // Of small letters, of a name that may begin with a capital.
 bool isBeginning(std::string_view word, std::string_view name) {
-    const auto isSame = [](char a, char b) {
-        return a == std::tolower(static_cast<unsigned char>(b));
-    };
-    return word.size() <= name.size() &&
-           std::ranges::equal(word, name.substr(0, word.size()), isSame);
+    return inSmallLetters(name).starts_with(word);
 }
 
 // A name by three letters or more of its beginning.

@@ -3,6 +3,8 @@
 #include <cctype>
 #include <cstdlib>
 
+#include "core/values/small_letters.h"
+
 namespace headcap::core::spoken {
 namespace {
 
@@ -27,7 +29,7 @@ tl::expected<std::vector<Word>, TextError> wordsOf(std::string_view text,
         std::size_t end = at;
         std::string word;
         while (end < text.size() && same(text[end])) {
-            word += static_cast<char>(std::tolower(static_cast<unsigned char>(text[end])));
+            word += smallLetter(text[end]);
             ++end;
         }
         if (!word.empty()) {

@@ -2,17 +2,12 @@
 
 #include <algorithm>
 
+#include "core/values/small_letters.h"
+
 namespace headcap::core {
-namespace {
-
-constexpr char lower(char c) {
-    return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-}
-
-} // namespace
 
 bool sameLetters(std::string_view a, std::string_view b) {
-    return std::ranges::equal(a, b, {}, lower, lower);
+    return std::ranges::equal(a, b, {}, smallLetter, smallLetter);
 }
 
 tl::expected<NumberAndUnit, TextError> splitNumberAndUnit(std::string_view text) {
