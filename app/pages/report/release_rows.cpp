@@ -17,7 +17,7 @@ namespace {
 
 constexpr int kMarkWidth = 7 * kGrid;
 constexpr int kReasonWidth = 48 * kGrid;
-constexpr int kButtonWidth = 25 * kGrid; // one column, whatever it says
+constexpr int kButtonWidth = 26 * kGrid; // one column, whatever it says
 
 QString said(const std::string& words) {
     return fromCore(words);
